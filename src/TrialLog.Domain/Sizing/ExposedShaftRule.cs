@@ -1,0 +1,14 @@
+namespace TrialLog.Domain;
+
+/// <summary>
+/// Between blades, keep the shaft above the waterline the same: a blade that is d longer wants a paddle that is
+/// d longer overall. Common practice, no source.
+/// </summary>
+public static class ExposedShaftRule
+{
+    /// <summary>The blade length that start lengths are meant for, 18.5 in. From memory of common solo blades, no source.</summary>
+    public static readonly Length ReferenceBlade = Length.FromInches(18.5);
+
+    /// <summary>Inches a paddle with that blade is longer overall than one with the reference blade.</summary>
+    public static double OffsetInches(Length blade) => blade.InchesMoreThan(ReferenceBlade);
+}

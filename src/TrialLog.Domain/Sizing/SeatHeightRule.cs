@@ -1,0 +1,26 @@
+namespace TrialLog.Domain;
+
+/// <summary>
+/// An inch more seat height wants an inch more paddle. By hull, where nothing was measured: a six-seat canoe one inch
+/// longer than a solo canoe, a two-seat canoe one inch shorter. Common practice, no source.
+/// </summary>
+public static class SeatHeightRule
+{
+    /// <summary>Inches longer than in a solo canoe, by crew alone: 2 seats −1, 3 and more +1.</summary>
+    public static double ByCrewInches(int crew) => crew switch { <= 1 => 0, 2 => -1, _ => 1 };
+
+    /// <summary>
+    /// Inches longer than in a solo canoe for each hull. Measured seat heights count by their difference from an anchor:
+    /// the measured hull with the smallest crew (then first by name), which itself stands by the crew rule.
+    /// Hulls without a measure stand by the crew rule. The order of the hulls does not matter.
+    /// </summary>
+    public static IReadOnlyDictionary<Guid, double> OffsetsInches(IEnumerable<Hull> hulls)
+    {
+        List<Hull> all = [.. hulls];
+        Hull? anchor = all.Where(hull => hull.SeatHeight is not null)
+            .OrderBy(hull => hull.Crew).ThenBy(hull => hull.Name, StringComparer.Ordinal).ThenBy(hull => hull.Id).FirstOrDefault();
+        return all.ToDictionary(hull => hull.Id, hull => hull.SeatHeight is { } height
+            ? ByCrewInches(anchor!.Crew) + height.InchesMoreThan(anchor.SeatHeight!.Value)
+            : ByCrewInches(hull.Crew));
+    }
+}

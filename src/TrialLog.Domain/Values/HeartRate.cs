@@ -1,0 +1,30 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+
+namespace TrialLog.Domain;
+
+/// <summary>Heart rate, 25 to 250 beats a minute, as a piece's mean.</summary>
+public readonly record struct HeartRate
+{
+    private HeartRate(int beats) => BeatsPerMinute = beats;
+
+    /// <summary>Beats a minute, 25 to 250.</summary>
+    public int BeatsPerMinute { get; }
+
+    /// <summary>A heart rate of so many beats a minute.</summary>
+    /// <exception cref="InvalidValueException">Not between 25 and 250.</exception>
+    public static HeartRate FromBeatsPerMinute(int beats) =>
+        beats is >= 25 and <= 250 ? new HeartRate(beats) : throw new InvalidValueException("A heart rate lies between 25 and 250 a minute.");
+
+    /// <summary>Reads a number of beats a minute; decimals are rounded.</summary>
+    public static bool TryParse(string? text, out HeartRate rate, [NotNullWhen(false)] out string? problem)
+    {
+        bool read = decimal.TryParse((text ?? "").Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal beats) && beats is >= 25 and <= 250;
+        rate = read ? new HeartRate((int)Math.Round(beats)) : default;
+        problem = read ? null : $"“{Quoted.Brief(text)}” is not a heart rate between 25 and 250 a minute.";
+        return read;
+    }
+
+    /// <summary>The number of beats a minute.</summary>
+    public override string ToString() => BeatsPerMinute.ToString(CultureInfo.InvariantCulture);
+}

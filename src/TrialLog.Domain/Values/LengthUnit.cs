@@ -1,0 +1,11 @@
+namespace TrialLog.Domain;
+
+/// <summary>The unit that a person reads and types lengths in.</summary>
+public enum LengthUnit
+{
+    /// <summary>Inches and their fractions.</summary>
+    Inches,
+
+    /// <summary>Centimetres.</summary>
+    Centimetres,
+}
