@@ -1,0 +1,35 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Plots;
+
+/// <summary>The marks on a length axis and what they stand for.</summary>
+internal static class Legend
+{
+    /// <summary>Puts the marks on the axis row and names them on the last row.</summary>
+    public static void Draw(Sketch sketch, Analysis analysis, Scale across, int axisRow)
+    {
+        int best = across.Dot(analysis.Best.Length.Inches) / 2, now = across.Dot(analysis.Current.Inches) / 2;
+        bool same = analysis.Best.Length == analysis.Current;
+        Range(sketch, analysis, across, axisRow);
+        if (now >= across.FirstDot / 2 && now <= across.LastDot / 2)
+            sketch.Text(now, axisRow, "▲", Ink.Now);
+        if (best >= across.FirstDot / 2 && best <= across.LastDot / 2)
+            sketch.Text(best, axisRow, "◆", Ink.Best);
+
+        int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
+        string bestText = $"◆ best {analysis.Best.Length.Say(analysis.Paddler.Unit)}", nowText = $"▲ now {analysis.Current.Say(analysis.Paddler.Unit)}";
+        sketch.Text(column, row, same ? $"{bestText}, where you are now" : bestText, Ink.Best);
+        if (!same)
+            sketch.Text(column + bestText.Length + 3, row, nowText, Ink.Now);
+        if (sketch.Columns >= 96)
+            sketch.Text(column + bestText.Length + nowText.Length + 8, row, "━ likely range   ░ no worthwhile difference", Ink.Label);
+    }
+
+    private static void Range(Sketch sketch, Analysis analysis, Scale across, int axisRow)
+    {
+        int from = Math.Max(across.FirstDot, across.Dot(analysis.Best.LikelyLow.Inches)) / 2;
+        int to = Math.Min(across.LastDot, across.Dot(analysis.Best.LikelyHigh.Inches)) / 2;
+        for (int column = from; column <= to; column++)
+            sketch.Text(column, axisRow, "━", Ink.Best);
+    }
+}

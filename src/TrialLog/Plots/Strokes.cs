@@ -1,0 +1,85 @@
+using System.Text;
+
+namespace TrialLog.Plots;
+
+/// <summary>Which glyphs a terminal can show.</summary>
+internal enum Strokes
+{
+    /// <summary>Braille dots, quarter and eighth blocks, line drawing.</summary>
+    Fine,
+
+    /// <summary>Seven-bit characters only.</summary>
+    Ascii,
+}
+
+/// <summary>Finds out which glyphs a terminal can show, and puts words into them.</summary>
+internal static class StrokesOf
+{
+    /// <summary>
+    /// What the environment asks for: fine where the locale speaks UTF-8, ASCII elsewhere and on the bare Linux console,
+    /// whose font has no Braille. <c>TRIALLOG_ASCII=1</c> forces ASCII.
+    /// </summary>
+    public static Strokes Environment(Func<string, string?> variable)
+    {
+        if (variable("TRIALLOG_ASCII") is { Length: > 0 } forced && forced != "0")
+            return Strokes.Ascii;
+        if (variable("TERM") is "linux" or "dumb" or "vt100" or "vt220")
+            return Strokes.Ascii;
+        if (OperatingSystem.IsWindows())
+            return Strokes.Fine;
+        string? locale = new[] { "LC_ALL", "LC_CTYPE", "LANG" }.Select(variable).FirstOrDefault(value => !string.IsNullOrEmpty(value));
+        return locale is not null && locale.Replace("-", "", StringComparison.Ordinal).Contains("utf8", StringComparison.OrdinalIgnoreCase)
+            ? Strokes.Fine
+            : Strokes.Ascii;
+    }
+
+    /// <summary>The text with every glyph that this terminal may lack written in others.</summary>
+    public static string Write(this Strokes strokes, string text)
+    {
+        if (strokes == Strokes.Fine || text.All(char.IsAscii))
+            return text;
+        var plain = new StringBuilder(text.Length);
+        foreach (char glyph in text)
+            plain.Append(char.IsAscii(glyph) ? glyph.ToString() : InAscii(glyph));
+        return plain.ToString();
+    }
+
+    private static string InAscii(char glyph) => glyph switch
+    {
+        '¼' => "1/4",
+        '½' => "1/2",
+        '¾' => "3/4",
+        '⅛' => "1/8",
+        '⅜' => "3/8",
+        '⅝' => "5/8",
+        '⅞' => "7/8",
+        '–' or '—' or '−' or '─' or '╌' => "-",
+        '━' => "=",
+        '…' => "...",
+        '·' or '•' or '∙' => ".",
+        '×' => "x",
+        '±' => "+/-",
+        '“' or '”' => "\"",
+        '‘' or '’' => "'",
+        '│' or '┃' => "|",
+        '└' or '┴' or '┤' or '├' or '┼' => "+",
+        '░' or '▒' => "~",
+        '◆' => "*",
+        '▲' => "^",
+        '▼' => "v",
+        '▸' or '►' or '→' => ">",
+        '◂' or '◄' or '←' => "<",
+        '↑' => "^",
+        '↓' => "v",
+        '✓' => "+",
+        '✗' => "x",
+        '²' => "2",
+        '³' => "3",
+        '≤' => "<=",
+        '≥' => ">=",
+        '°' => "deg",
+        '█' => "#",
+        '\u00A0' => " ",
+        _ => "?",
+    };
+}
