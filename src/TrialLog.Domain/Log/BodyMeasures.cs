@@ -26,4 +26,30 @@ public sealed record BodyMeasures
 
     /// <summary>Distance between the bony tips of the shoulders (biacromial breadth).</summary>
     public Length? ShoulderBreadth { get; init; }
+
+    /// <summary>That measure; null where unknown.</summary>
+    public Length? this[BodyMeasure measure] => measure switch
+    {
+        BodyMeasure.SeatedReach => SeatedReach,
+        BodyMeasure.Stature => Stature,
+        BodyMeasure.SittingShoulderHeight => SittingShoulderHeight,
+        BodyMeasure.ShoulderElbow => ShoulderElbow,
+        BodyMeasure.ElbowGrip => ElbowGrip,
+        BodyMeasure.EyeHeight => EyeHeight,
+        BodyMeasure.ShoulderBreadth => ShoulderBreadth,
+        _ => throw new ArgumentOutOfRangeException(nameof(measure)),
+    };
+
+    /// <summary>The same with one measure set, or unset by null.</summary>
+    public BodyMeasures With(BodyMeasure measure, Length? length) => measure switch
+    {
+        BodyMeasure.SeatedReach => this with { SeatedReach = length },
+        BodyMeasure.Stature => this with { Stature = length },
+        BodyMeasure.SittingShoulderHeight => this with { SittingShoulderHeight = length },
+        BodyMeasure.ShoulderElbow => this with { ShoulderElbow = length },
+        BodyMeasure.ElbowGrip => this with { ElbowGrip = length },
+        BodyMeasure.EyeHeight => this with { EyeHeight = length },
+        BodyMeasure.ShoulderBreadth => this with { ShoulderBreadth = length },
+        _ => throw new ArgumentOutOfRangeException(nameof(measure)),
+    };
 }

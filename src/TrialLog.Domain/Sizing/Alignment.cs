@@ -30,5 +30,10 @@ public sealed class Alignment
     /// <summary>The overall length in inches whose aligned length is <paramref name="aligned"/>; the inverse of <see cref="Align"/>.</summary>
     public double LengthInches(double aligned, Hull hull, Length blade) => Start.Inches + aligned + Shift(hull, blade);
 
+    /// <summary>A length in one hull with one blade, carried over to another hull and blade.</summary>
+    /// <exception cref="InvalidValueException">The result is not between 0 and 10 m.</exception>
+    public Length Carried(Length length, Hull from, Length fromBlade, Hull to, Length toBlade) =>
+        length.PlusInches(Shift(to, toBlade) - Shift(from, fromBlade));
+
     private double Shift(Hull hull, Length blade) => SeatHeightOffsetInches(hull) + ExposedShaftRule.OffsetInches(blade);
 }

@@ -1,37 +1,39 @@
 namespace TrialLog.Domain;
 
-/// <summary>Where a search starts, how sure that is, and what would make it surer.</summary>
+/// <summary>Where a search starts, and how sure that is.</summary>
 /// <param name="Length">Overall length for a solo canoe with the reference blade.</param>
 /// <param name="SpreadInches">Standard deviation of the best length around it, inches: the prior's width in the model.</param>
 /// <param name="Basis">What it rests on.</param>
 public sealed record StartLength(Length Length, double SpreadInches, StartLengthBasis Basis)
 {
     /// <summary>
-    /// Spread of the best length around a measured seated reach, inches. Chosen so that the rule's "within about 95 %"
-    /// (common practice, no source) covers the half of the paddlers whose reach is near 50 in; no published figure.
+    /// Spread of the best length around a measured seated reach, inches. Chosen, no published figure: common practice calls
+    /// the rule right "within about 95 %", which at a reach of 50 in is ±2.5 in at the very most, about three of these.
     /// </summary>
     public const double SpreadByReachInches = 0.8;
 
-    /// <summary>Standard deviation of seated reach once stature is known, inches: 0.94 (ANSUR II, n = 6,068; Gordon et al. 2014, NATICK/TR-15/007).</summary>
-    public const double ReachByStatureSpreadInches = 0.94;
-
-    /// <summary>Mean and standard deviation of seated reach when nothing at all is known, inches (ANSUR II, women and men weighted alike).</summary>
-    private const double MeanReachInches = 49.8, ReachSpreadInches = 2.9;
-
-    /// <summary>The start length from the best of what is known: a paddle that suits, seated reach, segments, stature, nothing.</summary>
+    /// <summary>
+    /// The start length from the best of what is known: a paddle that suits; seated reach; what the survey's lines make of
+    /// the other measures; the average adult.
+    /// </summary>
+    /// <param name="body">Body measures.</param>
+    /// <param name="known">Overall length of a paddle known to suit in a solo canoe with a blade near the reference.</param>
     public static StartLength From(BodyMeasures body, Length? known)
     {
         if (known is { } suits)
             return new(suits, SpreadByReachInches, StartLengthBasis.KnownPaddle);
         if (body.SeatedReach is { } reach)
             return new(reach, SpreadByReachInches, StartLengthBasis.SeatedReach);
-        if (body is { SittingShoulderHeight: { } shoulder, ShoulderElbow: { } upper, ElbowGrip: { } lower })
-            return new(Length.FromInches(shoulder.Inches + upper.Inches + lower.Inches), SpreadByReachInches, StartLengthBasis.Segments);
-        return body.Stature is { } stature
-            ? new(Length.FromInches(0.7420 * stature.Inches + 0.4205), Both(ReachByStatureSpreadInches), StartLengthBasis.Stature)
-            : new(Length.FromInches(MeanReachInches), Both(ReachSpreadInches), StartLengthBasis.Nothing);
+        if (BodySurvey.BestLine(body) is not { } line)
+            return new(Length.FromInches(BodySurvey.MeanReachInches), Spread(BodySurvey.ReachSpreadInches), StartLengthBasis.Nothing);
+        return new(
+            Length.FromInches(Math.Max(0, line.ReachInches(body))),
+            Spread(line.SpreadWithReadingsInches),
+            line.Terms is [{ Measure: BodyMeasure.Stature }] ? StartLengthBasis.Stature
+                : line.SpreadInches == 0 ? StartLengthBasis.Segments
+                : StartLengthBasis.SomeMeasures);
 
-        static double Both(double reachSpread) => Math.Sqrt(reachSpread * reachSpread + SpreadByReachInches * SpreadByReachInches);
+        static double Spread(double reach) => Math.Sqrt(SpreadByReachInches * SpreadByReachInches + reach * reach);
     }
 
     /// <summary>The start length of that paddler.</summary>
@@ -55,4 +57,7 @@ public enum StartLengthBasis
 
     /// <summary>The average adult.</summary>
     Nothing,
+
+    /// <summary>Seated reach estimated from some of stature, eye height and segments.</summary>
+    SomeMeasures,
 }

@@ -1,0 +1,37 @@
+using System.Globalization;
+
+namespace TrialLog.Domain;
+
+/// <summary>Lengths as they are said aloud: as fine as the number deserves, no finer.</summary>
+public static class Spoken
+{
+    /// <summary>A quarter inch, the step that paddles are tuned and cut in.</summary>
+    public static readonly Length QuarterInch = Length.FromInches(0.25);
+
+    /// <summary>A length to the nearest quarter inch: <c>49 ¾ in</c>; with centimetres chosen, to the millimetre: <c>126.4 cm</c>.</summary>
+    public static string ToQuarter(Length length, LengthUnit unit) => unit == LengthUnit.Centimetres
+        ? Decimals(length.Centimetres, 1) + " cm"
+        : length.RoundedTo(QuarterInch).ToText();
+
+    /// <summary>A length to the tenth of an inch or the millimetre, for body measures: <c>50.3 in</c>, <c>128 cm</c>.</summary>
+    public static string ToTenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
+
+    /// <summary>A difference or a spread given in inches, to the tenth: <c>1.2 in</c>, <c>−0.8 in</c>; centimetres to the tenth: <c>3.1 cm</c>.</summary>
+    public static string Amount(double inches, LengthUnit unit)
+    {
+        double value = unit == LengthUnit.Centimetres ? inches * 2.54 : inches;
+        string digits = Decimals(Math.Abs(value), 1);
+        return (value < 0 && digits != "0" ? "−" : "") + digits + (unit == LengthUnit.Centimetres ? " cm" : " in");
+    }
+
+    /// <summary>A probability as a person says it: <c>62 %</c>, <c>under 1 %</c>, <c>over 99 %</c>.</summary>
+    public static string Chance(double probability) => probability switch
+    {
+        < 0.01 => "under 1 %",
+        > 0.99 => "over 99 %",
+        _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + " %",
+    };
+
+    private static string Decimals(double value, int digits) =>
+        Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString("0." + new string('#', digits), CultureInfo.InvariantCulture);
+}
