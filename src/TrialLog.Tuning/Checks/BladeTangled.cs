@@ -1,0 +1,15 @@
+namespace TrialLog.Tuning;
+
+/// <summary>Each paddle with its own lengths: a faster blade looks like a better length.</summary>
+internal sealed class BladeTangled : ILogCheck
+{
+    private const int EnoughPieces = 4;
+
+    /// <summary>From this share on, next to nothing is compared with the same blade. Chosen.</summary>
+    private const double NearlyAll = 0.9;
+
+    public HealthCheck? Look(CheckedLog log) =>
+        log.InHull.Count >= EnoughPieces && Association.BetweenShare(log.InHull, piece => piece.Piece.PaddleId) >= NearlyAll
+            ? new("blade-tangled", $"In {log.Question.Hull.Name} each paddle has had its own length, so blade and length cannot be told apart; paddle more than one length with the same blade.")
+            : null;
+}

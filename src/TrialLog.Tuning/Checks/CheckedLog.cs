@@ -1,0 +1,61 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning;
+
+/// <summary>A log as the checks look at it: the pieces that count, on one scale of length.</summary>
+internal sealed class CheckedLog
+{
+    /// <summary>Lays out the log.</summary>
+    public CheckedLog(TuningQuestion question, IReadOnlyList<AdjustedPiece> adjusted, double bestInches, Func<Guid, double?>? bestWithoutInches)
+    {
+        (Question, Adjusted, BestInches, BestWithoutInches) = (question, adjusted, bestInches, bestWithoutInches);
+        Dictionary<Guid, Hull> hulls = question.Hulls.Append(question.Hull).DistinctBy(hull => hull.Id).ToDictionary(hull => hull.Id);
+        Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id).ToDictionary(paddle => paddle.Id);
+        var alignment = new Alignment(StartLength.Of(question.Paddler).Length, hulls.Values);
+        Counted =
+        [
+            .. from outing in question.Outings
+               where hulls.ContainsKey(outing.HullId)
+               orderby outing.Date, outing.Time, outing.Label, outing.Id
+               from piece in outing.Pieces
+               where piece.ExcludedBecause is null && paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) && !paddle.Steering
+               orderby piece.Order, piece.Id
+               let aligned = alignment.Align(piece.Length, hulls[outing.HullId], paddles[piece.PaddleId].Blade)
+               select new CheckedPiece(outing, piece, aligned, alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade)),
+        ];
+        InHull = [.. Counted.Where(piece => piece.Outing.HullId == question.Hull.Id)];
+    }
+
+    /// <summary>What was asked.</summary>
+    public TuningQuestion Question { get; }
+
+    /// <summary>The pieces of the hull asked for, as the response curve shows them.</summary>
+    public IReadOnlyList<AdjustedPiece> Adjusted { get; }
+
+    /// <summary>The best length, not rounded, inches.</summary>
+    public double BestInches { get; }
+
+    /// <summary>The best length without one piece.</summary>
+    public Func<Guid, double?>? BestWithoutInches { get; }
+
+    /// <summary>The pieces that count in any hull, by outing and order.</summary>
+    public IReadOnlyList<CheckedPiece> Counted { get; }
+
+    /// <summary>Those in the hull asked for.</summary>
+    public IReadOnlyList<CheckedPiece> InHull { get; }
+
+    /// <summary>A length as the paddler says it, to a sixteenth of an inch or a millimetre.</summary>
+    public string Say(double inches)
+    {
+        bool metric = Question.Paddler.Unit == LengthUnit.Centimetres;
+        Length step = metric ? Length.FromMillimetres(1) : Length.FromInches(1.0 / 16);
+        return Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(step).ToText(Question.Paddler.Unit);
+    }
+}
+
+/// <summary>A piece that counts.</summary>
+/// <param name="Outing">Its outing.</param>
+/// <param name="Piece">The piece.</param>
+/// <param name="Aligned">Its aligned length, inches.</param>
+/// <param name="LengthInches">Its length carried over to the hull and blade asked for, inches.</param>
+internal sealed record CheckedPiece(Outing Outing, Piece Piece, double Aligned, double LengthInches);

@@ -1,0 +1,20 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning;
+
+/// <summary>One length outbound and another homebound: wind and current look like length.</summary>
+internal sealed class CourseTangled : ILogCheck
+{
+    private const int EnoughPieces = 4;
+
+    public HealthCheck? Look(CheckedLog log)
+    {
+        List<CheckedPiece> oneWay = [.. log.InHull.Where(piece => piece.Piece.Course is Course.Out or Course.Back)];
+        if (oneWay.Count < EnoughPieces)
+            return null;
+        double correlation = Association.WithinOutings(oneWay, piece => piece.Piece.Course == Course.Out ? 1 : 0);
+        return Math.Abs(correlation) >= Association.Tangled
+            ? new("course-tangled", $"The {(correlation > 0 ? "longer" : "shorter")} lengths were mostly paddled outbound and the others homebound, so wind and current look like length; make each piece a round trip.")
+            : null;
+    }
+}

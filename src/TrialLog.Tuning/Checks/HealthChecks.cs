@@ -1,0 +1,35 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning;
+
+/// <summary>What is wrong with the experiment itself, if anything: each check looks at one thing and says one sentence.</summary>
+internal static class HealthChecks
+{
+    private static readonly IReadOnlyList<ILogCheck> All =
+    [
+        new FewLengths(), new CloseLengths(), new OnePieceCarries(), new PiecesDiscounted(),
+        new OrderTangled(), new CourseTangled(), new EffortTangled(), new HullTangled(), new BladeTangled(), new CalendarTangled(),
+        new Habituated(), new ManyExcluded(), new EffortMissing(),
+    ];
+
+    /// <summary>The checks that found something, in a fixed order; empty for an empty log.</summary>
+    /// <param name="question">The log, and the hull and paddle asked for.</param>
+    /// <param name="pieces">The pieces of that hull as the response curve shows them.</param>
+    /// <param name="bestInches">The best length, not rounded to the shaft's steps, inches.</param>
+    /// <param name="bestWithoutInches">
+    /// The same without that piece, or null where it cannot be told; asked for a few pieces only. Null to skip the check.
+    /// </param>
+    public static IReadOnlyList<HealthCheck> Of(
+        TuningQuestion question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null)
+    {
+        var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches);
+        return [.. All.Select(check => check.Look(log)).OfType<HealthCheck>()];
+    }
+}
+
+/// <summary>One thing that can be wrong with an experiment.</summary>
+internal interface ILogCheck
+{
+    /// <summary>What is wrong, or null.</summary>
+    HealthCheck? Look(CheckedLog log);
+}

@@ -1,0 +1,15 @@
+namespace TrialLog.Tuning;
+
+/// <summary>Each hull with its own lengths: the hulls do not compare the same lengths.</summary>
+internal sealed class HullTangled : ILogCheck
+{
+    private const int EnoughPieces = 6;
+
+    /// <summary>From this share on, next to nothing is compared inside a hull. Chosen.</summary>
+    private const double NearlyAll = 0.9;
+
+    public HealthCheck? Look(CheckedLog log) =>
+        log.Counted.Count >= EnoughPieces && Association.BetweenShare(log.Counted, piece => piece.Outing.HullId) >= NearlyAll
+            ? new("hull-tangled", "Each hull has had its own length, so hull and length cannot be told apart; paddle more than one length in the same hull.")
+            : null;
+}

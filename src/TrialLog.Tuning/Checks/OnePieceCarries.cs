@@ -1,0 +1,65 @@
+using MathNet.Numerics.LinearAlgebra;
+
+namespace TrialLog.Tuning;
+
+/// <summary>One piece without which the best length would be another.</summary>
+internal sealed class OnePieceCarries : ILogCheck
+{
+    private const double QuarterInch = 0.25;
+
+    /// <summary>So few pieces are asked about in full; which ones, a parabola through the adjusted pieces tells.</summary>
+    private const int AskedAbout = 4;
+
+    /// <summary>With fewer, every piece carries the result, and the range says so already.</summary>
+    private const int EnoughPieces = 6;
+
+    public HealthCheck? Look(CheckedLog log)
+    {
+        if (log.BestWithoutInches is not { } bestWithout || log.Adjusted.Count < EnoughPieces)
+            return null;
+        (AdjustedPiece? piece, double moved) = MostInfluential(log.Adjusted)
+            .Select(piece => (piece, moved: bestWithout(piece.PieceId) - log.BestInches))
+            .Where(one => one.moved is { } by && Math.Abs(by) > QuarterInch)
+            .Select(one => (one.piece, one.moved!.Value))
+            .OrderByDescending(one => Math.Abs(one.Value))
+            .FirstOrDefault();
+        if (piece is null || log.InHull.FirstOrDefault(one => one.Piece.Id == piece.PieceId) is not { } carrier)
+            return null;
+        return new("one-piece-carries", $"One piece carries the result: without piece {carrier.Piece.Order} of {carrier.Outing.Date:yyyy-MM-dd} the best length would be {log.Say(Math.Abs(moved))} {(moved > 0 ? "longer" : "shorter")}; paddle those lengths again before you rely on it.");
+    }
+
+    /// <summary>
+    /// The pieces whose leaving out changes a weighted parabola most (Cook's distance; Cook 1977, Technometrics
+    /// 19(1):15-18), the most influential first.
+    /// </summary>
+    private static IEnumerable<AdjustedPiece> MostInfluential(IReadOnlyList<AdjustedPiece> pieces)
+    {
+        double centre = pieces.Average(piece => piece.Length.Inches);
+        double[] inches = [.. pieces.Select(piece => piece.Length.Inches - centre)];
+        double[] roots = [.. pieces.Select(piece => Math.Sqrt(piece.Weight))];
+        var columns = new GramSchmidt();
+        var design = new List<double[]>();
+        foreach (int power in (int[])[0, 1, 2])
+        {
+            double[] column = [.. inches.Zip(roots, (x, root) => root * Math.Pow(x, power))];
+            if (columns.TryAdd(column))
+                design.Add(column);
+        }
+
+        if (design.Count == 0)
+            return [];
+        LeastSquares fit = LeastSquares.Fit(
+            Matrix<double>.Build.DenseOfColumnArrays(design),
+            Vector<double>.Build.Dense(pieces.Count, row => roots[row] * pieces[row].Percent));
+        return pieces.Select((piece, row) => (piece, distance: Distance(row)))
+            .OrderByDescending(one => one.distance).ThenBy(one => one.piece.PieceId).Take(AskedAbout).Select(one => one.piece);
+
+        double Distance(int row)
+        {
+            Vector<double> at = Vector<double>.Build.DenseOfEnumerable(design.Select(column => column[row]));
+            double residual = roots[row] * pieces[row].Percent - at.DotProduct(fit.Coefficients);
+            double leverage = Math.Min(at.DotProduct(fit.InverseCrossProduct * at), 1 - 1e-9);
+            return residual * residual * leverage / ((1 - leverage) * (1 - leverage));
+        }
+    }
+}
