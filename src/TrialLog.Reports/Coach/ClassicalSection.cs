@@ -1,0 +1,41 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>The classical view: a mixed model without a prior, for the coach who wants to see it beside.</summary>
+internal static class ClassicalSection
+{
+    public static Section? Of(ClassicalFit? fit, Said said)
+    {
+        if (fit is null)
+            return null;
+        var blocks = new List<Block>
+        {
+            new Paragraph("A random-intercept mixed model by REML with a quadratic in length, without any prior, for this hull alone."),
+            new Paragraph(PlainText.Line(fit.Says)),
+        };
+        if (fit.Coefficients.Count > 0)
+        {
+            blocks.Add(new Facts([
+                new("Vertex", fit.VertexInches is { } vertex ? said.EstimateInches(vertex) : "none", Interval(fit.Vertex, said)),
+                new("Between outings", Said.Percent(fit.OutingSd), "standard deviation"),
+                new("Between pieces of an outing", Said.Percent(fit.PieceSd), "standard deviation"),
+            ]));
+            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Said.Count(fit.Pieces, "piece")} in {Said.Count(fit.Outings, "outing")}",
+                [new("Effect"), new("Estimate", true), new("Standard error", true)],
+                [.. fit.Coefficients.Select(effect => (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
+        }
+
+        return new("The classical view", [.. blocks]);
+    }
+
+    private static string Interval(FiellerInterval? interval, Said said) => interval?.Shape switch
+    {
+        null => "no interval",
+        FiellerShape.Bounded => $"{Said.Chance(interval.Level)} interval (Fieller): {said.EstimateInches(interval.Low)} to {said.EstimateInches(interval.High)}",
+        FiellerShape.Outside => $"{Said.Chance(interval.Level)} set (Fieller), open-ended: below {said.EstimateInches(interval.Low)} or above {said.EstimateInches(interval.High)}",
+        _ => $"{Said.Chance(interval.Level)} set (Fieller): any length at all",
+    };
+
+    private static string Figure(double value) => value.ToString("0.000").Replace('-', '\u2212');
+}

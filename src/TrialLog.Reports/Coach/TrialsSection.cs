@@ -1,0 +1,100 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>What was suggested, what was paddled, and every piece.</summary>
+internal static class TrialsSection
+{
+    public static Section Of(ReportContents contents, IReadOnlyList<Advice> advice, Names names, Said said)
+    {
+        List<Outing> outings = [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
+            .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+        if (outings.Count == 0 && advice.Count == 0)
+            return new("Trials", new Paragraph("No outing is logged yet."));
+
+        var blocks = new List<Block> { Outings(contents, outings, advice, names, said) };
+        if (advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
+            blocks.Add(Open(open, names, said));
+        if (outings.Count > 0)
+            blocks.Add(Pieces(contents.Analysis, outings, names, said));
+        return new("Trials", [.. blocks]);
+    }
+
+    private static Table Outings(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, Said said)
+    {
+        Dictionary<Guid, Advice> followed = advice.Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
+        Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
+            .DistinctBy(point => point.OutingId).ToDictionary(point => point.OutingId!.Value);
+        return new Table("Outings: what was suggested and what was paddled, and the best length known after it",
+            [new("Outing"), new("Hull"), new("Conditions"), new("Suggested"), new("Paddled"), new("Best length then", true)],
+            [.. outings.Select(outing => (IReadOnlyList<string>)
+            [
+                Names.OnTwoLines(outing), names.Hull(outing.HullId), Conditions(outing),
+                followed.TryGetValue(outing.Id, out Advice? given) ? said.Order(given.Card.Card.Lengths) : Said.Nothing,
+                Paddled(outing, given, said),
+                after.TryGetValue(outing.Id, out ProgressPoint? point) ? $"{said.Setting(point.Best)}\n({said.Range(point.LikelyLow, point.LikelyHigh)})" : Said.Nothing,
+            ])]);
+    }
+
+    private static string Paddled(Outing outing, Advice? given, Said said)
+    {
+        string lengths = said.Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length));
+        return given is null ? lengths : $"{lengths}\n({Words(given.Match)})";
+    }
+
+    /// <summary>How far an outing followed its card.</summary>
+    public static string Words(AdviceMatch match) => match switch
+    {
+        AdviceMatch.AsSuggested => "as suggested",
+        AdviceMatch.OtherOrder => "another order",
+        AdviceMatch.Partly => "partly as suggested",
+        AdviceMatch.OtherLengths => "other lengths",
+        _ => "not paddled",
+    };
+
+    private static string Conditions(Outing outing)
+    {
+        var words = new List<string>();
+        if (outing.Wind is { } wind)
+            words.Add($"wind Beaufort {wind}");
+        if (!string.IsNullOrWhiteSpace(outing.Water))
+            words.Add(PlainText.Line(outing.Water));
+        if (!string.IsNullOrWhiteSpace(outing.Place))
+            words.Add(PlainText.Line(outing.Place));
+        return words.Count == 0 ? Said.Nothing : string.Join(", ", words);
+    }
+
+    private static Table Open(List<Advice> open, Names names, Said said) => new("Cards given that no outing followed",
+        [new("Given (UTC)"), new("Hull"), new("Paddle"), new("Lengths"), new("Best length then", true)],
+        [.. open.Select(given => (IReadOnlyList<string>)
+        [
+            Said.Day(DateOnly.FromDateTime(given.Card.GivenAt.UtcDateTime)), names.Hull(given.Card.HullId), names.Paddle(given.Card.PaddleId),
+            said.Order(given.Card.Card.Lengths), said.Setting(given.Card.Best),
+        ])]);
+
+    private static Table Pieces(Analysis analysis, List<Outing> outings, Names names, Said said)
+    {
+        Dictionary<Guid, AdjustedPiece> adjusted = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
+        return new Table("Every piece. Adjusted: speed against the best length, all but length taken out, where the piece is on the curve above",
+            [new("Outing"), new("Piece", true), new("Paddle"), new("Length", true), new("Distance", true), new("Time", true), new("Pace", true), new("Effort", true), new("Sore", true), new("Adjusted", true), new("Counts")],
+            [.. from outing in outings
+                from piece in outing.Pieces.OrderBy(piece => piece.Order)
+                let found = adjusted.GetValueOrDefault(piece.Id)
+                select (IReadOnlyList<string>)
+                [
+                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), said.Setting(piece.Length), piece.Distance.ToString(),
+                    piece.Time.ToString(), Said.Pace(piece), piece.Effort?.ToString() ?? Said.Nothing, piece.Soreness?.ToString() ?? Said.Nothing,
+                    found is null ? Said.Nothing : Said.Percent(found.Percent), Counts(piece, found),
+                ]]);
+    }
+
+    private static string Counts(Piece piece, AdjustedPiece? adjusted) => piece.ExcludedBecause is { } reason
+        ? $"no: {PlainText.Line(reason)}"
+        : adjusted switch
+        {
+            null => "yes",
+            { Weight: >= 0.95 } => "fully",
+            _ => Said.Chance(adjusted.Weight),
+        };
+}

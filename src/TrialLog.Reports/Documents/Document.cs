@@ -1,0 +1,70 @@
+namespace TrialLog.Reports;
+
+/// <summary>
+/// A page as it is meant, before it becomes HTML, Markdown or plain text: every format says the same because every
+/// format is written from this.
+/// </summary>
+/// <param name="Title">Its one title.</param>
+/// <param name="Subtitle">A line below the title.</param>
+/// <param name="Sections">What follows, in order.</param>
+/// <param name="Footer">The last line: version and date.</param>
+internal sealed record Document(string Title, string Subtitle, IReadOnlyList<Section> Sections, string Footer);
+
+/// <summary>A part of a page under its own heading.</summary>
+internal sealed record Section(string Heading, params IReadOnlyList<Block> Blocks);
+
+/// <summary>What a section is made of. All text in a block is plain: markup in it is only ever text.</summary>
+internal abstract record Block
+{
+    /// <summary>The block, or its parts where they stand side by side: for formats that have no side by side.</summary>
+    public virtual IEnumerable<Block> OneByOne => [this];
+}
+
+/// <summary>Some sentences. A line feed in the text is a line break.</summary>
+/// <param name="Text">The sentences.</param>
+/// <param name="Answers">Whether this is the answer that the page is about, to be set larger.</param>
+internal sealed record Paragraph(string Text, bool Answers = false) : Block;
+
+/// <summary>A heading below the section's own.</summary>
+internal sealed record Subheading(string Text) : Block;
+
+/// <summary>Figures with their labels.</summary>
+internal sealed record Facts(IReadOnlyList<Fact> Items) : Block;
+
+/// <summary>A labelled figure.</summary>
+internal sealed record Fact(string Label, string Value, string? Meaning = null);
+
+/// <summary>Several sentences, each on its own.</summary>
+/// <param name="Items">The sentences.</param>
+/// <param name="Warn">Whether they are cautions.</param>
+internal sealed record Bullets(IReadOnlyList<string> Items, bool Warn = false) : Block;
+
+/// <summary>Rows and columns.</summary>
+internal sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block;
+
+/// <summary>A column: its name and whether it holds numbers, which align to the right.</summary>
+internal sealed record Column(string Name, bool Number = false);
+
+/// <summary>A picture with its caption.</summary>
+internal sealed record Figure(Picture Picture) : Block;
+
+/// <summary>What somebody wrote, and who and when.</summary>
+internal sealed record Quotation(string By, string Text) : Block;
+
+/// <summary>Trial cards to be cut out and filled in by hand.</summary>
+internal sealed record Cards(IReadOnlyList<CardToFill> Items) : Block;
+
+/// <summary>One trial card with room to write.</summary>
+/// <param name="Heading">For whom.</param>
+/// <param name="Plan">Distance, effort, rest.</param>
+/// <param name="Lengths">The lengths in order.</param>
+/// <param name="Reason">Why these.</param>
+/// <param name="Caution">What to look out for, if anything.</param>
+internal sealed record CardToFill(string Heading, string Plan, IReadOnlyList<string> Lengths, string Reason, string? Caution);
+
+/// <summary>Pictures that may stand side by side.</summary>
+internal sealed record Pictures(IReadOnlyList<Figure> Items) : Block
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Block> OneByOne => Items;
+}

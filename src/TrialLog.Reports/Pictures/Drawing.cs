@@ -1,0 +1,109 @@
+using System.Xml.Linq;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+
+namespace TrialLog.Reports;
+
+/// <summary>
+/// The house style of the pictures, and the way from a plot to a drawing that can stand in a page: it scales, carries
+/// its title and description, and shares no names with the other drawings of the page. Marks differ in shape and dash,
+/// so that a grey print tells as much.
+/// </summary>
+internal static class Drawing
+{
+    private const int Width = 480, Height = 320;
+    private static readonly double[] Steps = [0.25, 0.5, 1, 2, 5, 10, 20, 50];
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    public static readonly OxyColor Ink = OxyColor.Parse("#1c2b33");
+    public static readonly OxyColor Quiet = OxyColor.Parse("#4a5a63");
+    public static readonly OxyColor Line = OxyColor.Parse("#0b5560");
+    public static readonly OxyColor Band = OxyColor.Parse("#d5e6e6");
+    public static readonly OxyColor Mark = OxyColor.Parse("#9a3b12");
+    public static readonly OxyColor Rule = OxyColor.Parse("#e3e8ea");
+
+    public static PlotModel Plot() => new()
+    {
+        DefaultFont = "Arial",
+        DefaultFontSize = 13,
+        TextColor = Ink,
+        PlotAreaBorderColor = Quiet,
+        PlotAreaBorderThickness = new OxyThickness(1, 0, 0, 1),
+        Background = OxyColors.White,
+        Padding = new OxyThickness(4, 8, 14, 4),
+    };
+
+    public static LinearAxis Axis(AxisPosition position, string title, double low, double high) => new()
+    {
+        LabelFormatter = value => value.ToString("0.##").Replace('-', '\u2212'),
+        Position = position,
+        Title = title,
+        Minimum = low,
+        Maximum = high,
+        TickStyle = TickStyle.Outside,
+        TicklineColor = Quiet,
+        MinorTickSize = 0,
+        MajorGridlineStyle = position == AxisPosition.Left ? LineStyle.Solid : LineStyle.None,
+        MajorGridlineColor = Rule,
+        AxisTitleDistance = position == AxisPosition.Left ? 14 : 8,
+        IntervalLength = position == AxisPosition.Left ? 40 : 70,
+    };
+
+    /// <summary>A straight line across the plot with words beside it.</summary>
+    public static LineAnnotation Across(LineAnnotationType type, double at, string text, LineStyle style, OxyColor colour) => new()
+    {
+        Type = type,
+        X = at,
+        Y = at,
+        Text = text,
+        TextColor = colour,
+        Color = colour,
+        LineStyle = style,
+        StrokeThickness = 1.5,
+        TextLinePosition = type == LineAnnotationType.Vertical ? 0.97 : 0.02,
+        TextHorizontalAlignment = HorizontalAlignment.Left,
+        TextVerticalAlignment = VerticalAlignment.Bottom,
+        TextOrientation = AnnotationTextOrientation.Horizontal,
+    };
+
+    /// <summary>Draws the plot.</summary>
+    /// <param name="plot">The plot.</param>
+    /// <param name="name">A name no other drawing of the page has: letters and hyphens.</param>
+    /// <param name="title">A short title.</param>
+    /// <param name="description">What it shows.</param>
+    public static XElement Of(PlotModel plot, string name, string title, string description)
+    {
+        XElement drawn = XDocument.Parse(new SvgExporter { Width = Width, Height = Height }.ExportToString(plot)).Root!;
+        foreach (XAttribute attribute in drawn.DescendantsAndSelf().Attributes())
+        {
+            if (attribute.Name.LocalName == "id")
+                attribute.Value = $"{name}-{attribute.Value}";
+            else if (attribute.Value.StartsWith("url(#", StringComparison.Ordinal))
+                attribute.Value = $"url(#{name}-{attribute.Value[5..]}";
+            else if (attribute.Name.LocalName == "font-family")
+                attribute.Value = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+        }
+
+        drawn.ReplaceAttributes(
+            new XAttribute("xmlns", Svg.NamespaceName),
+            new XAttribute("viewBox", $"0 0 {Width} {Height}"),
+            new XAttribute("role", "img"),
+            new XAttribute("aria-labelledby", $"{name}-title {name}-desc"));
+        drawn.AddFirst(
+            new XElement(Svg + "title", new XAttribute("id", $"{name}-title"), PlainText.Permitted(title)),
+            new XElement(Svg + "desc", new XAttribute("id", $"{name}-desc"), PlainText.Permitted(description)));
+        return drawn;
+    }
+
+    /// <summary>An axis of overall lengths in the paddler's unit, marked in fractions of an inch or in centimetres.</summary>
+    public static LinearAxis LengthAxis(AxisPosition position, string title, double low, double high, Said said)
+    {
+        LinearAxis axis = Axis(position, $"{title}, {said.UnitSymbol}", low, high);
+        axis.MajorStep = Steps.FirstOrDefault(step => (high - low) / step <= 7, Steps[^1]);
+        axis.LabelFormatter = said.OnAxisLabel;
+        if (position == AxisPosition.Left)
+            axis.AxisTitleDistance = 26; // The library's measure of text takes a vulgar fraction for nothing.
+        return axis;
+    }
+}

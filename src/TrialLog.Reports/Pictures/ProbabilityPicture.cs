@@ -1,0 +1,48 @@
+using OxyPlot;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>How sure is each setting to be the best one? A bar a setting.</summary>
+internal static class ProbabilityPicture
+{
+    public static Picture Of(Analysis analysis, Said said)
+    {
+        List<StepProbability> steps = [.. analysis.Best.Probabilities];
+        double half = 0.38 * Gap(steps, said);
+        PlotModel plot = Drawing.Plot();
+        double most = Math.Max(0.05, steps.Select(step => step.Probability).DefaultIfEmpty(0).Max());
+        double left = steps.Count == 0 ? 0 : said.OnAxis(steps[0].Length) - 2 * half;
+        double right = steps.Count == 0 ? 1 : said.OnAxis(steps[^1].Length) + 2 * half;
+        plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Bottom, "Overall length", left, right, said));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Probability of being the best, %", 0, 108 * most));
+
+        foreach (bool best in new[] { false, true })
+        {
+            var bars = new RectangleBarSeries
+            {
+                FillColor = best ? Drawing.Line : Drawing.Band,
+                StrokeColor = Drawing.Line,
+                StrokeThickness = 1.2,
+            };
+            foreach (StepProbability step in steps.Where(step => step.Length == analysis.Best.Length == best))
+                bars.Items.Add(new RectangleBarItem(said.OnAxis(step.Length) - half, 0, said.OnAxis(step.Length) + half, 100 * step.Probability));
+            plot.Series.Add(bars);
+        }
+
+        string title = "Probability of each setting";
+        string description = "The probability that each setting is the nearest to the truly best length. Most likely first: "
+            + string.Join(", ", steps.OrderByDescending(step => step.Probability).ThenBy(step => step.Length).Take(5)
+                .Select(step => $"{said.Setting(step.Length)} {Said.Chance(step.Probability)}"))
+            + $". Within a quarter inch of {said.Setting(analysis.Best.Length)}: {Said.Chance(analysis.Best.WithinQuarterInch)}.";
+        return new Picture(title, description, "Dark bar: the best length, which loses the least on average and need not be the tallest.",
+            Drawing.Of(plot, "probability", title, description));
+    }
+
+    private static double Gap(List<StepProbability> steps, Said said) => steps
+        .Zip(steps.Skip(1), (a, b) => said.OnAxis(b.Length) - said.OnAxis(a.Length))
+        .Where(gap => gap > 0).DefaultIfEmpty(0.25).Min();
+}

@@ -1,0 +1,95 @@
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>Is the search converging? The best length with its range, and the gain left, after each outing.</summary>
+internal static class ProgressPictures
+{
+    public static Picture BestLength(IReadOnlyList<ProgressPoint> progress, Said said)
+    {
+        PlotModel plot = Drawing.Plot();
+        double low = progress.Min(point => said.OnAxis(point.LikelyLow)), high = progress.Max(point => said.OnAxis(point.LikelyHigh));
+        double room = 0.06 * (high - low) + 0.05;
+        plot.Axes.Add(OutingAxis(progress));
+        plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Left, "Best length", low - room, high + room, said));
+
+        var ranges = new LineSeries { Color = Drawing.Line, StrokeThickness = 5 };
+        var best = new LineSeries { Color = Drawing.Ink, StrokeThickness = 1.5, LineStyle = LineStyle.Dash };
+        foreach (ProgressPoint point in progress)
+        {
+            ranges.Points.Add(new DataPoint(point.Outings, said.OnAxis(point.LikelyLow)));
+            ranges.Points.Add(new DataPoint(point.Outings, said.OnAxis(point.LikelyHigh)));
+            ranges.Points.Add(DataPoint.Undefined);
+            best.Points.Add(new DataPoint(point.Outings, said.OnAxis(point.Best)));
+        }
+
+        plot.Series.Add(ranges);
+        plot.Series.Add(best);
+        AddMarks(plot, progress, point => said.OnAxis(point.Best));
+        string title = "Best length by outing";
+        string description = From(progress, point => $"best length {said.Setting(point.Best)}, likely range {said.Range(point.LikelyLow, point.LikelyHigh)}");
+        return new Picture(title, description,
+            "Diamond: best length known then; filled once returns had diminished. Bar: its likely range, the central 90 %.",
+            Drawing.Of(plot, "best-length", title, description));
+    }
+
+    public static Picture GainLeft(IReadOnlyList<ProgressPoint> progress, double worthwhilePercent)
+    {
+        PlotModel plot = Drawing.Plot();
+        double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
+        plot.Axes.Add(OutingAxis(progress));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", 0, 1.12 * top));
+        LineAnnotation worthwhile = Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "worthwhile change", LineStyle.Dash, Drawing.Mark);
+        worthwhile.TextLinePosition = 0.98;
+        worthwhile.TextHorizontalAlignment = HorizontalAlignment.Right;
+        plot.Annotations.Add(worthwhile);
+        var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
+        line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));
+        plot.Series.Add(line);
+        AddMarks(plot, progress, point => point.GainLeftPercent);
+        string title = "Gain left by outing";
+        string description = $"The worthwhile change is {Said.Percent(worthwhilePercent)}. {From(progress, point => $"gain left {Said.Percent(point.GainLeftPercent)}, probability that a worthwhile gain is left {Said.Chance(point.ProbabilityWorthwhileLeft)}")}";
+        return new Picture(title, description,
+            "Diamond: expected loss of speed at the best length known then; filled once returns had diminished.",
+            Drawing.Of(plot, "gain-left", title, description));
+    }
+
+    private static string From(IReadOnlyList<ProgressPoint> progress, Func<ProgressPoint, string> state)
+    {
+        string first = progress[0].Outings == 0 ? "Before any outing" : $"After {Said.Count(progress[0].Outings, "outing")}";
+        return progress.Count == 1
+            ? $"{first}: {state(progress[0])}."
+            : $"{first}: {state(progress[0])}. After {Said.Count(progress[^1].Outings, "outing")}: {state(progress[^1])}.";
+    }
+
+    private static LinearAxis OutingAxis(IReadOnlyList<ProgressPoint> progress)
+    {
+        LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, "Outings so far", progress[0].Outings - 0.5, progress[^1].Outings + 0.5);
+        axis.MinimumMajorStep = 1;
+        return axis;
+    }
+
+    // Open diamonds while testing pays, filled ones after.
+    private static void AddMarks(PlotModel plot, IReadOnlyList<ProgressPoint> progress, Func<ProgressPoint, double> height)
+    {
+        foreach (bool diminished in new[] { false, true })
+        {
+            var marks = new ScatterSeries
+            {
+                MarkerType = MarkerType.Diamond,
+                MarkerSize = 5,
+                MarkerStroke = Drawing.Ink,
+                MarkerStrokeThickness = 1.5,
+                MarkerFill = diminished ? Drawing.Ink : OxyColors.White,
+            };
+            marks.Points.AddRange(progress.Where(point => point.DiminishingReturns == diminished)
+                .Select(point => new ScatterPoint(point.Outings, height(point))));
+            plot.Series.Add(marks);
+        }
+    }
+}

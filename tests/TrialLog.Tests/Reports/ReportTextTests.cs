@@ -1,0 +1,135 @@
+using System.Xml.Linq;
+using CsCheck;
+using TrialLog.Domain;
+using TrialLog.Reports;
+using TrialLog.Tuning;
+
+namespace TrialLog.Tests.Reports;
+
+public class ReportTextTests
+{
+    /// <summary>The sample report with that text wherever a user's text can stand.</summary>
+    public static ReportContents Poisoned(string text)
+    {
+        ReportContents plain = SampleContents.Of(3);
+        Hull hull = SampleContents.Solo with { Name = text };
+        Paddle paddle = SampleContents.Adjustable with { Name = text };
+        return plain with
+        {
+            Analysis = plain.Analysis with
+            {
+                Paddler = plain.Analysis.Paddler with { Name = text },
+                Hull = hull,
+                Paddle = paddle,
+                Verdict = text,
+                Card = plain.Analysis.Card with { Reason = text },
+                Checks = [new HealthCheck("check", text)],
+                Cautions = [text],
+            },
+            Hulls = [hull],
+            Paddles = [paddle],
+            Outings = [.. plain.Outings.Select(outing => outing with
+            {
+                Label = text,
+                Place = text,
+                Water = text,
+                Notes = text,
+                Pieces = [.. outing.Pieces.Select(piece => piece with { Notes = text, ExcludedBecause = piece.ExcludedBecause is null ? null : text })],
+            })],
+            Carried = [plain.Carried[0] with { Hull = hull, Paddle = paddle }],
+            Classical = plain.Classical! with { Says = text, Coefficients = [new Coefficient(text, 1, 1)] },
+            Notes = [.. plain.Notes.Select(note => note with { Author = text, Text = text })],
+            Version = text,
+        };
+    }
+
+    private static IEnumerable<string> Skeleton(string html)
+    {
+        string body = html[html.IndexOf("<body>", StringComparison.Ordinal)..(html.LastIndexOf("</body>", StringComparison.Ordinal) + 7)];
+        return XDocument.Parse(body).Descendants().Where(element => element.Name.LocalName != "br")
+            .Select(element => $"{element.Name.LocalName} {string.Join(' ', element.Attributes().Where(attribute => attribute.Value != "short").Select(attribute => attribute.Name.LocalName))}");
+    }
+
+    [Fact]
+    public void No_text_can_add_or_change_an_element_of_the_page()
+    {
+        List<string> expected = [.. Skeleton(PaddlerReport.ToHtml(Poisoned("plain")))];
+        HostileText.Any.Sample(text => Assert.Equal(expected, Skeleton(PaddlerReport.ToHtml(Poisoned(text)))), iter: 60);
+    }
+
+    [Fact]
+    public void No_format_lets_a_control_character_or_a_change_of_direction_through()
+    {
+        HostileText.Any.Sample(text =>
+        {
+            ReportContents contents = Poisoned(text);
+            foreach (string written in new[] { PaddlerReport.ToHtml(contents), PaddlerReport.ToMarkdown(contents), PaddlerReport.ToCsv(contents) })
+            {
+                Assert.DoesNotContain(written, c => (char.IsControl(c) && c is not ('\n' or '\r')) || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067');
+                Assert.Equal(written.EnumerateRunes().Count(rune => rune.Value == '\u2068'), written.EnumerateRunes().Count(rune => rune.Value == '\u2069'));
+            }
+        }, iter: 40);
+    }
+
+    [Fact]
+    public void The_style_holds_nothing_that_could_end_it()
+    {
+        string html = PaddlerReport.ToHtml(SampleContents.Of());
+        int from = html.IndexOf("<style>", StringComparison.Ordinal) + 7;
+        string style = html[from..html.IndexOf("</style>", StringComparison.Ordinal)];
+        Assert.Contains("@page", style);
+        Assert.Equal(-1, style.AsSpan().IndexOfAny("<>&"));
+        Assert.DoesNotContain("url(", style);
+    }
+
+    [Fact]
+    public void A_spreadsheet_gets_no_formula_from_a_name()
+    {
+        using var reader = new StringReader(PaddlerReport.ToCsv(Poisoned("=1+1")));
+        using var csv = new CsvHelper.CsvReader(reader, System.Globalization.CultureInfo.InvariantCulture);
+        List<dynamic> rows = [.. csv.GetRecords<dynamic>()];
+        Assert.Equal(12, rows.Count);
+        Assert.All(rows, row => Assert.Equal("'=1+1", (string)row.paddle));
+    }
+
+    [Fact]
+    public void The_same_contents_give_the_same_report_and_order_of_the_log_does_not_matter()
+    {
+        ReportContents contents = SampleContents.Of();
+        ReportContents turned = contents with
+        {
+            Outings = [.. contents.Outings.Reverse()],
+            Cards = [.. contents.Cards.Reverse()],
+            Notes = [.. contents.Notes.Reverse()],
+        };
+        Assert.Equal(PaddlerReport.ToHtml(contents), PaddlerReport.ToHtml(turned));
+        Assert.Equal(PaddlerReport.ToMarkdown(contents), PaddlerReport.ToMarkdown(turned));
+        Assert.Equal(PaddlerReport.ToCsv(contents), PaddlerReport.ToCsv(turned));
+    }
+
+    [Fact]
+    public void The_answer_comes_first_and_every_format_says_it()
+    {
+        ReportContents contents = SampleContents.Of();
+        string html = PaddlerReport.ToHtml(contents), markdown = PaddlerReport.ToMarkdown(contents);
+        Assert.True(html.IndexOf("class=\"answer\"", StringComparison.Ordinal) < html.IndexOf("<table", StringComparison.Ordinal));
+        Assert.Contains("**Race 49 ¾ in: more testing would win about 0.04 %", markdown);
+        foreach (string fact in new[] { "TrialLog 0.1.0, 2026-05-03.", "as suggested", "wash from a launch", "Keep the top hand low.", "by rule alone", "Fieller" })
+        {
+            Assert.Contains(fact, html);
+            Assert.Contains(fact, markdown);
+        }
+
+        Assert.DoesNotContain("Tova Lind", PaddlerReport.ToHtml(contents with { Notes = [] }));
+    }
+
+    [Fact]
+    public void A_report_of_an_empty_log_and_one_in_centimetres_can_be_written()
+    {
+        string empty = PaddlerReport.ToHtml(SampleContents.Of(0));
+        Assert.Contains("No outing is logged yet.", empty);
+        string metric = PaddlerReport.ToMarkdown(SampleContents.Of(unit: LengthUnit.Centimetres));
+        Assert.Contains("Best length: **126.4 cm**", metric);
+        Assert.DoesNotContain("¾", metric.Replace("Race 49 ¾ in", "").Replace("49 ¼ and 50 ½ in", ""));
+    }
+}
