@@ -1,0 +1,39 @@
+namespace TrialLog.Recordings;
+
+/// <summary>What a file said, before anything is mended.</summary>
+internal sealed record Recording
+{
+    /// <summary>The most samples taken from one file: above five days at one a second.</summary>
+    public const int MostSamples = 500_000;
+
+    /// <summary>Samples in file order.</summary>
+    public required IReadOnlyList<Sample> Samples { get; init; }
+
+    /// <summary>Laps in file order.</summary>
+    public IReadOnlyList<LapMark> Laps { get; init; } = [];
+
+    /// <summary>Local time less UTC, where the file told it.</summary>
+    public TimeSpan? Offset { get; init; }
+}
+
+/// <summary>One sample. What was not given is <see cref="double.NaN"/>.</summary>
+/// <param name="Time">Seconds since 1970-01-01T00:00:00Z.</param>
+/// <param name="Latitude">Degrees north, −90 to 90.</param>
+/// <param name="Longitude">Degrees east, −180 to 180.</param>
+/// <param name="HeartRate">Beats a minute.</param>
+/// <param name="Cadence">Strokes a minute.</param>
+/// <param name="Speed">The device's own speed over ground, m/s.</param>
+internal readonly record struct Sample(double Time, double Latitude, double Longitude, float HeartRate, float Cadence, float Speed)
+{
+    /// <summary>Whether there is a position. Exactly 0, 0 is how devices write “no fix”.</summary>
+    public bool HasPosition => Math.Abs(Latitude) <= 90 && Math.Abs(Longitude) <= 180 && (Latitude != 0 || Longitude != 0);
+
+    /// <summary>Whether there is a time that a GPS watch can have had.</summary>
+    public bool HasTime => Time is >= 631_152_000 and < 4_102_444_800; // 1990 to 2100
+}
+
+/// <summary>A lap.</summary>
+/// <param name="Start">When it began, seconds since 1970; NaN if not told.</param>
+/// <param name="End">When it ended.</param>
+/// <param name="Pressed">Whether the paddler pressed for it, rather than the device by distance or time.</param>
+internal readonly record struct LapMark(double Start, double End, bool Pressed);

@@ -1,0 +1,52 @@
+namespace TrialLog.Recordings;
+
+/// <summary>
+/// Distances on the WGS-84 ellipsoid (a = 6,378,137 m, 1/f = 298.257223563; NIMA TR8350.2). Positions become Cartesian
+/// points on the ellipsoid, where neither the poles nor the 180° meridian are special, and the short way between two of
+/// them is the chord, lengthened to the arc.
+/// </summary>
+internal static class Ellipsoid
+{
+    private const double SemiMajorAxis = 6_378_137;
+    private const double Flattening = 1 / 298.257223563;
+    private const double EccentricitySquared = Flattening * (2 - Flattening);
+    private const double MeanRadius = SemiMajorAxis * (1 - Flattening / 3);
+
+    /// <summary>The point on the ellipsoid at that latitude and longitude, in degrees; metres from the Earth's centre.</summary>
+    public static Point3 ToCartesian(double latitude, double longitude)
+    {
+        (double sinLatitude, double cosLatitude) = Math.SinCos(double.DegreesToRadians(latitude));
+        (double sinLongitude, double cosLongitude) = Math.SinCos(double.DegreesToRadians(longitude));
+        double normal = SemiMajorAxis / Math.Sqrt(1 - EccentricitySquared * sinLatitude * sinLatitude);
+        return new Point3(
+            normal * cosLatitude * cosLongitude,
+            normal * cosLatitude * sinLongitude,
+            normal * (1 - EccentricitySquared) * sinLatitude);
+    }
+
+    /// <summary>
+    /// Metres along the ellipsoid between two points near it. The arc is taken with the Earth's mean radius, which is
+    /// within 0.7 % of every local one, so the error stays below 10⁻² · d³ / (24 R²): a hundredth of a millimetre at 10 km.
+    /// </summary>
+    public static double Distance(Point3 from, Point3 to)
+    {
+        double chord = (to - from).Norm;
+        return 2 * MeanRadius * Math.Asin(Math.Min(1, chord / (2 * MeanRadius)));
+    }
+}
+
+/// <summary>A point or a difference of points, in metres.</summary>
+internal readonly record struct Point3(double X, double Y, double Z)
+{
+    /// <summary>Its length.</summary>
+    public double Norm => Math.Sqrt(X * X + Y * Y + Z * Z);
+
+    /// <summary>The scalar product.</summary>
+    public double Dot(Point3 other) => X * other.X + Y * other.Y + Z * other.Z;
+
+    public static Point3 operator -(Point3 a, Point3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
+
+    public static Point3 operator +(Point3 a, Point3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+
+    public static Point3 operator *(double factor, Point3 a) => new(factor * a.X, factor * a.Y, factor * a.Z);
+}
