@@ -1,0 +1,146 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TrialLog.Logbook.Rows;
+
+namespace TrialLog.Logbook;
+
+/// <summary>
+/// The journal of changes. A change's rows hold what each touched row was before; played backwards, newest first, they
+/// take the change back. Undo is itself a change, so numbers only rise and every earlier state can be worked out.
+/// </summary>
+internal static class Journal
+{
+    private static readonly HashSet<string> Kinds =
+        ["hulls", "paddles", "paddlers", "outings", "pieces", "cards", "technique_checks", "notes", "imports"];
+
+    private sealed class Entry
+    {
+        public string Kind { get; init; } = "";
+        public string RowId { get; init; } = "";
+        public string? Before { get; init; }
+    }
+
+    private sealed class ChangeRow
+    {
+        public long Number { get; init; }
+        public string At { get; init; } = "";
+        public string What { get; init; } = "";
+        public string State { get; init; } = "";
+
+        public ChangeSummary ToSummary() => new(Number, Stored.ToMoment(At), What, State != "standing");
+    }
+
+    public static long LastChange(SqliteConnection connection) =>
+        connection.ExecuteScalar<long>("SELECT max(number) FROM changes");
+
+    public static IReadOnlyList<ChangeSummary> Changes(SqliteConnection connection, int most) =>
+        [.. connection.Query<ChangeRow>("""
+            SELECT number, at, what, state FROM changes WHERE reverses IS NULL AND number > 0
+            ORDER BY number DESC LIMIT @most
+            """, new { most }).Select(row => row.ToSummary())];
+
+    /// <summary>Ids of rows that a change still in force removed and that are not there now.</summary>
+    public static IReadOnlySet<Guid> Removed(SqliteConnection connection) =>
+        connection.Query<string>("""
+            SELECT DISTINCT row_id FROM journal
+            WHERE before IS NOT NULL AND kind <> 'imports'
+              AND change IN (SELECT number FROM changes WHERE state = 'standing' AND reverses IS NULL)
+              AND NOT EXISTS (SELECT 1 FROM paddlers WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM hulls WHERE id = row_id)
+              AND NOT EXISTS (SELECT 1 FROM paddles WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM outings WHERE id = row_id)
+              AND NOT EXISTS (SELECT 1 FROM pieces WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM cards WHERE id = row_id)
+              AND NOT EXISTS (SELECT 1 FROM technique_checks WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM notes WHERE id = row_id)
+            """).Select(Guid.Parse).ToHashSet();
+
+    /// <summary>Begins a change: what the triggers write from now on belongs to it. Earlier undone changes can no longer be redone.</summary>
+    public static long Begin(SqliteConnection connection, string what)
+    {
+        connection.Execute("UPDATE changes SET state = 'gone' WHERE state = 'taken back'");
+        return Record(connection, what, reverses: null);
+    }
+
+    public static bool Touched(SqliteConnection connection, long change) =>
+        connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM journal WHERE change = @change)", new { change });
+
+    /// <summary>Takes back the newest change in force.</summary>
+    public static ChangeSummary? Undo(SqliteConnection connection)
+    {
+        ChangeRow? newest = connection.QueryFirstOrDefault<ChangeRow>("""
+            SELECT number, at, what, state FROM changes WHERE state = 'standing' AND reverses IS NULL AND number > 0
+            ORDER BY number DESC LIMIT 1
+            """);
+        if (newest is null)
+            return null;
+        Record(connection, $"Took back: {newest.What}", newest.Number);
+        PlayBackwards(connection, newest.Number);
+        connection.Execute("UPDATE changes SET state = 'taken back' WHERE number = @Number", new { newest.Number });
+        return newest.ToSummary() with { TakenBack = true };
+    }
+
+    /// <summary>Does again what the newest undo took back, unless something else was done since.</summary>
+    public static ChangeSummary? Redo(SqliteConnection connection)
+    {
+        ChangeRow? next = connection.QueryFirstOrDefault<ChangeRow>("""
+            SELECT number, at, what, state FROM changes WHERE state = 'taken back' ORDER BY number LIMIT 1
+            """);
+        if (next is null)
+            return null;
+        long undo = connection.ExecuteScalar<long>("SELECT max(number) FROM changes WHERE reverses = @Number", new { next.Number });
+        Record(connection, $"Did again: {next.What}", undo);
+        PlayBackwards(connection, undo);
+        connection.Execute("UPDATE changes SET state = 'standing' WHERE number = @Number", new { next.Number });
+        return next.ToSummary() with { TakenBack = false };
+    }
+
+    /// <summary>Puts a copy of the logbook back to how it was right after a change. The copy's journal is no use afterwards.</summary>
+    public static void GoBackTo(SqliteConnection copy, long change)
+    {
+        foreach (string trigger in copy.Query<string>("SELECT name FROM sqlite_schema WHERE type = 'trigger'").AsList())
+            copy.Execute($"DROP TRIGGER \"{trigger}\"");
+        using SqliteTransaction transaction = copy.BeginTransaction();
+        PlayBackwards(copy, change + 1, long.MaxValue);
+        copy.Execute("DELETE FROM changes WHERE number > @change; DELETE FROM journal WHERE change > @change", new { change });
+        transaction.Commit();
+    }
+
+    private static long Record(SqliteConnection connection, string what, long? reverses) => connection.ExecuteScalar<long>("""
+        INSERT INTO changes (at, what, state, reverses) VALUES (@at, @what, 'standing', @reverses) RETURNING number
+        """, new { at = Stored.Moment(DateTimeOffset.UtcNow), what, reverses });
+
+    private static void PlayBackwards(SqliteConnection connection, long change) => PlayBackwards(connection, change, change);
+
+    private static void PlayBackwards(SqliteConnection connection, long first, long last)
+    {
+        // Read whole before the first is played: playing writes journal rows of its own.
+        List<Entry> entries = connection.Query<Entry>("""
+            SELECT kind, row_id, before FROM journal WHERE change BETWEEN @first AND @last ORDER BY number DESC
+            """, new { first, last }).AsList();
+        connection.Execute("PRAGMA defer_foreign_keys = ON");
+        var restores = new Dictionary<string, string>();
+        using var statements = new Statements(connection);
+        foreach (Entry entry in entries)
+        {
+            // Table names cannot be parameters; a logbook from elsewhere may hold anything.
+            if (!Kinds.Contains(entry.Kind))
+                throw StoreTrouble.Damaged(connection.DataSource);
+            if (entry.Before is null)
+            {
+                statements.Run($"DELETE FROM {entry.Kind} WHERE id = @id", entry.RowId);
+                continue;
+            }
+            if (!restores.TryGetValue(entry.Kind, out string? restore))
+                restores.Add(entry.Kind, restore = Restore(connection, entry.Kind));
+            statements.Run(restore, entry.Before);
+        }
+    }
+
+    /// <summary>SQL that puts a row of a table back from its JSON, whether or not the row is there.</summary>
+    private static string Restore(SqliteConnection connection, string table)
+    {
+        List<string> columns = connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).AsList();
+        return $"""
+            INSERT INTO {table} ({string.Join(", ", columns)})
+            VALUES ({string.Join(", ", columns.Select(column => $"json_extract(@before, '$.{column}')"))})
+            ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Select(column => $"{column} = excluded.{column}"))}
+            """;
+    }
+}

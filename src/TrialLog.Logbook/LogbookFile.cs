@@ -1,0 +1,201 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TrialLog.Domain;
+using TrialLog.Logbook.Rows;
+
+namespace TrialLog.Logbook;
+
+/// <summary>
+/// An open logbook: one SQLite file. Everything the user does to it is one <see cref="Change"/>, which happens whole or
+/// not at all and can be taken back. Several programs may have the same logbook open. Members may be called from any
+/// thread; they wait for each other.
+/// </summary>
+public sealed class LogbookFile : IDisposable
+{
+    private readonly SqliteConnection _connection;
+    private readonly Lock _turn = new();
+    private bool _changing;
+
+    private LogbookFile(string path, SqliteConnection connection, bool isReadOnly)
+    {
+        Path = path;
+        _connection = connection;
+        IsReadOnly = isReadOnly;
+    }
+
+    /// <summary>Opens a logbook. One that is not there is created, with the standard hulls; one of an older version is backed up beside itself and migrated.</summary>
+    /// <exception cref="LogbookException">It cannot be opened: the sentence says why and what to do. The file is untouched.</exception>
+    public static LogbookFile Open(string path) => Open(path, []);
+
+    internal static LogbookFile Open(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    {
+        string full = System.IO.Path.GetFullPath(path);
+        (SqliteConnection connection, bool isReadOnly) = Opening.Open(full, laterScripts);
+        return new LogbookFile(full, connection, isReadOnly);
+    }
+
+    /// <summary>The full path of the file.</summary>
+    public string Path { get; }
+
+    /// <summary>Whether the file or its folder cannot be written, so that the logbook can be read but not changed.</summary>
+    public bool IsReadOnly { get; }
+
+    /// <summary>The connection, for tests that bring about what a disk or another program may do.</summary>
+    internal SqliteConnection Connection => _connection;
+
+    /// <summary>The paddlers, by name.</summary>
+    public IReadOnlyList<Paddler> Paddlers() => Ask(LogbookReader.Paddlers);
+
+    /// <summary>The hulls, by name.</summary>
+    public IReadOnlyList<Hull> Hulls() => Ask(LogbookReader.Hulls);
+
+    /// <summary>The paddles, by name.</summary>
+    public IReadOnlyList<Paddle> Paddles() => Ask(LogbookReader.Paddles);
+
+    /// <summary>Outings with their pieces, by date, time (unknown first) and label: one paddler's, or all.</summary>
+    public IReadOnlyList<Outing> Outings(Guid? paddlerId = null) => Ask(connection => LogbookReader.Outings(connection, paddlerId));
+
+    /// <summary>Trial cards in the order given: one paddler's, or all.</summary>
+    public IReadOnlyList<GivenCard> Cards(Guid? paddlerId = null) => Ask(connection => LogbookReader.Cards(connection, paddlerId));
+
+    /// <summary>Technique checks by date: one paddler's, or all.</summary>
+    public IReadOnlyList<TechniqueCheck> TechniqueChecks(Guid? paddlerId = null) =>
+        Ask(connection => LogbookReader.TechniqueChecks(connection, paddlerId));
+
+    /// <summary>Coaches' notes in the order written.</summary>
+    public IReadOnlyList<CoachNote> Notes() => Ask(LogbookReader.Notes);
+
+    /// <summary>All of the above at one moment.</summary>
+    public LogbookSnapshot Everything() => Ask(LogbookReader.Everything);
+
+    /// <summary>The number of the newest change, undoing and redoing included; 0 for a new logbook. It only rises.</summary>
+    public long LastChange => Ask(Journal.LastChange);
+
+    /// <summary>What the user did, newest first, at most so many.</summary>
+    public IReadOnlyList<ChangeSummary> Changes(int most) => Ask(connection => Journal.Changes(connection, most));
+
+    /// <summary>The log as it was right after that change; 0 for how it began.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such change.</exception>
+    public LogbookSnapshot AsOf(long change) => Ask(connection =>
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(change);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(change, Journal.LastChange(connection));
+        using var copy = new SqliteConnection("Data Source=:memory:");
+        copy.Open();
+        connection.BackupDatabase(copy);
+        Journal.GoBackTo(copy, change);
+        return LogbookReader.Everything(copy);
+    });
+
+    /// <summary>
+    /// Does one thing to the logbook: all that <paramref name="write"/> writes, or nothing if it throws. A change that
+    /// alters nothing is not recorded.
+    /// </summary>
+    /// <param name="what">What is done, in a sentence: undo shows it.</param>
+    /// <param name="write">Writes the records. The writer is of no use afterwards.</param>
+    /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
+    /// <exception cref="InvalidValueException">A record cannot be right; nothing was changed.</exception>
+    public void Change(string what, Action<LogbookWriter> write) => Write(connection =>
+    {
+        long change = Journal.Begin(connection, what);
+        using (var statements = new Statements(connection))
+            write(new LogbookWriter(connection, statements));
+        return Journal.Touched(connection, change);
+    });
+
+    /// <summary>Takes back the newest change not yet taken back; null if there is none.</summary>
+    /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
+    public ChangeSummary? Undo()
+    {
+        ChangeSummary? undone = null;
+        Write(connection => (undone = Journal.Undo(connection)) is not null);
+        return undone;
+    }
+
+    /// <summary>Does again what was last taken back; null if there is none, or if something else was done since.</summary>
+    /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
+    public ChangeSummary? Redo()
+    {
+        ChangeSummary? redone = null;
+        Write(connection => (redone = Journal.Redo(connection)) is not null);
+        return redone;
+    }
+
+    /// <summary>Half-typed input kept under a name; null if there is none.</summary>
+    public string? Draft(string name) =>
+        Ask(connection => connection.QueryFirstOrDefault<string>("SELECT text FROM drafts WHERE name = @name", new { name }));
+
+    /// <summary>Keeps half-typed input. Not a change: undo leaves it alone.</summary>
+    /// <exception cref="LogbookException">It cannot be written.</exception>
+    public void SaveDraft(string name, string text) => Write(connection => connection.Execute("""
+        INSERT INTO drafts (name, text, saved_at) VALUES (@name, @text, @at)
+        ON CONFLICT (name) DO UPDATE SET text = @text, saved_at = @at
+        """, new { name, text, at = Stored.Moment(DateTimeOffset.UtcNow) }) > 0);
+
+    /// <summary>Forgets half-typed input.</summary>
+    /// <exception cref="LogbookException">It cannot be written.</exception>
+    public void DropDraft(string name) =>
+        Write(connection => connection.Execute("DELETE FROM drafts WHERE name = @name", new { name }) > 0);
+
+    /// <summary>A choice of the user; null where none was made.</summary>
+    public string? Setting(string name) =>
+        Ask(connection => connection.QueryFirstOrDefault<string>("SELECT value FROM settings WHERE name = @name", new { name }));
+
+    /// <summary>Keeps a choice of the user, or forgets it where the value is null. Not a change: undo leaves it alone.</summary>
+    /// <exception cref="LogbookException">It cannot be written.</exception>
+    public void SaveSetting(string name, string? value) => Write(connection => connection.Execute(value is null
+        ? "DELETE FROM settings WHERE name = @name"
+        : "INSERT INTO settings (name, value) VALUES (@name, @value) ON CONFLICT (name) DO UPDATE SET value = @value",
+        new { name, value }) > 0);
+
+    /// <summary>Whether a file was imported before, by the hash of its bytes.</summary>
+    public bool HasImported(string fileHash) => Ask(connection =>
+        connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM imports WHERE id = @fileHash)", new { fileHash }));
+
+    /// <summary>Closes the file.</summary>
+    public void Dispose() => _connection.Dispose();
+
+    private T Ask<T>(Func<SqliteConnection, T> question)
+    {
+        try
+        {
+            lock (_turn)
+                return question(_connection);
+        }
+        catch (SqliteException e)
+        {
+            throw StoreTrouble.Of(e, Path);
+        }
+        catch (Exception e) when (e is InvalidValueException or FormatException or InvalidCastException or System.Data.DataException)
+        {
+            throw StoreTrouble.Damaged(Path, e);
+        }
+    }
+
+    /// <summary>Runs the work in a transaction, and keeps what it did if it says so.</summary>
+    private void Write(Func<SqliteConnection, bool> work)
+    {
+        if (IsReadOnly)
+            throw StoreTrouble.ReadOnlyLogbook(Path);
+        lock (_turn)
+        {
+            if (_changing)
+                throw new InvalidOperationException("A change cannot be made within another.");
+            _changing = true;
+            try
+            {
+                using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                if (work(_connection))
+                    transaction.Commit();
+            }
+            catch (SqliteException e)
+            {
+                throw StoreTrouble.Of(e, Path);
+            }
+            finally
+            {
+                _changing = false;
+            }
+        }
+    }
+}

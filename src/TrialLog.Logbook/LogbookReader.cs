@@ -1,0 +1,67 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+using TrialLog.Domain;
+using TrialLog.Logbook.Rows;
+
+namespace TrialLog.Logbook;
+
+/// <summary>The questions asked of a logbook's database.</summary>
+internal static class LogbookReader
+{
+    static LogbookReader() => DefaultTypeMap.MatchNamesWithUnderscores = true;
+
+    public static IReadOnlyList<Paddler> Paddlers(SqliteConnection connection) =>
+        [.. connection.Query<PaddlerRow>("SELECT * FROM paddlers ORDER BY name_key").Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<Hull> Hulls(SqliteConnection connection) =>
+        [.. connection.Query<HullRow>("SELECT * FROM hulls ORDER BY name_key").Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<Paddle> Paddles(SqliteConnection connection) =>
+        [.. connection.Query<PaddleRow>("SELECT * FROM paddles ORDER BY name_key").Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<Outing> Outings(SqliteConnection connection, Guid? paddlerId)
+    {
+        // Two queries and a join by outing, not a query for each outing.
+        var whose = new { paddler = Stored.Id(paddlerId) };
+        ILookup<string, Piece> pieces = connection.Query<PieceRow>("""
+            SELECT pieces.* FROM outings JOIN pieces ON pieces.outing_id = outings.id
+            WHERE @paddler IS NULL OR outings.paddler_id = @paddler
+            """, whose, buffered: false).ToLookup(row => row.OutingId, row => row.ToRecord());
+        return [.. connection.Query<OutingRow>("""
+            SELECT * FROM outings WHERE @paddler IS NULL OR paddler_id = @paddler
+            ORDER BY date, coalesce(time, ''), label, id
+            """, whose, buffered: false).Select(row => row.ToRecord([.. pieces[row.Id].OrderBy(piece => piece.Order)]))];
+    }
+
+    public static IReadOnlyList<GivenCard> Cards(SqliteConnection connection, Guid? paddlerId) =>
+        [.. connection.Query<CardRow>("""
+            SELECT * FROM cards WHERE @paddler IS NULL OR paddler_id = @paddler ORDER BY given_at, id
+            """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<TechniqueCheck> TechniqueChecks(SqliteConnection connection, Guid? paddlerId) =>
+        [.. connection.Query<TechniqueCheckRow>("""
+            SELECT * FROM technique_checks WHERE @paddler IS NULL OR paddler_id = @paddler ORDER BY date, id
+            """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<CoachNote> Notes(SqliteConnection connection) =>
+        [.. connection.Query<NoteRow>("SELECT * FROM notes ORDER BY written_at, id").Select(row => row.ToRecord())];
+
+    public static LogbookSnapshot Everything(SqliteConnection connection)
+    {
+        // Within a change the moment is fixed already, and transactions do not nest.
+        bool alone = raw.sqlite3_get_autocommit(connection.Handle) != 0;
+        using SqliteTransaction? oneMoment = alone ? connection.BeginTransaction(deferred: true) : null;
+        return new LogbookSnapshot
+        {
+            Paddlers = Paddlers(connection),
+            Hulls = Hulls(connection),
+            Paddles = Paddles(connection),
+            Outings = Outings(connection, null),
+            Cards = Cards(connection, null),
+            TechniqueChecks = TechniqueChecks(connection, null),
+            Notes = Notes(connection),
+            Removed = Journal.Removed(connection),
+        };
+    }
+}

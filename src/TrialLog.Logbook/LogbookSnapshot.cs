@@ -1,0 +1,31 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook;
+
+/// <summary>Everything in a logbook at one moment.</summary>
+public sealed record LogbookSnapshot
+{
+    /// <summary>By name.</summary>
+    public IReadOnlyList<Paddler> Paddlers { get; init; } = [];
+
+    /// <summary>By name.</summary>
+    public IReadOnlyList<Hull> Hulls { get; init; } = [];
+
+    /// <summary>By name.</summary>
+    public IReadOnlyList<Paddle> Paddles { get; init; } = [];
+
+    /// <summary>With their pieces, by date, time and label.</summary>
+    public IReadOnlyList<Outing> Outings { get; init; } = [];
+
+    /// <summary>In the order given.</summary>
+    public IReadOnlyList<GivenCard> Cards { get; init; } = [];
+
+    /// <summary>By date.</summary>
+    public IReadOnlyList<TechniqueCheck> TechniqueChecks { get; init; } = [];
+
+    /// <summary>In the order written.</summary>
+    public IReadOnlyList<CoachNote> Notes { get; init; } = [];
+
+    /// <summary>Ids of what the user once removed here and did not put back, so that a merge does not bring it back unasked.</summary>
+    public IReadOnlySet<Guid> Removed { get; init; } = new HashSet<Guid>();
+}

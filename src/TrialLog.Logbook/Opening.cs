@@ -1,0 +1,178 @@
+using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace TrialLog.Logbook;
+
+/// <summary>
+/// Opens the database of a logbook: makes it where there is none, refuses what is not one before touching it, backs up
+/// and migrates an older one, and falls back to reading where the place cannot be written.
+/// </summary>
+internal static class Opening
+{
+    /// <summary>How long to wait for another program that is writing, in seconds.</summary>
+    public const int PatienceSeconds = 5;
+
+    // Up to this size all pages are looked over at opening (about a millisecond for each quarter of a megabyte).
+    private const long SmallEnoughToCheck = 1 << 20;
+
+    public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    {
+        try
+        {
+            RefuseWhatIsNoLogbook(path, Migrations.Scripts.Count + laterScripts.Count);
+            try
+            {
+                return OpenToWrite(path, laterScripts);
+            }
+            catch (SqliteException e) when (StoreTrouble.IsReadOnlyPlace(e) && File.Exists(path))
+            {
+                return (OpenToRead(path, Migrations.Scripts.Count + laterScripts.Count), true);
+            }
+        }
+        catch (SqliteException e)
+        {
+            throw StoreTrouble.Of(e, path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new LogbookException($"The logbook {path} cannot be read ({e.Message.TrimEnd('.')}); check that you may read it.", e);
+        }
+    }
+
+    private static void RefuseWhatIsNoLogbook(string path, int version)
+    {
+        string folder = Path.GetDirectoryName(path) ?? path;
+        if (Directory.Exists(path))
+            throw new LogbookException($"{path} is a folder; name a file for the logbook.");
+        if (!Directory.Exists(folder))
+            throw new LogbookException($"The folder {folder} does not exist; make it, or name another place for the logbook.");
+        if (!File.Exists(path))
+            return;
+
+        // The first 100 bytes of a database: https://sqlite.org/fileformat.html#the_database_header
+        Span<byte> header = stackalloc byte[100];
+        using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
+        {
+            if (file.Length == 0)
+                return;
+            if (file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length)
+                throw StoreTrouble.NotALogbook(path);
+        }
+        if (!header.StartsWith("SQLite format 3\0"u8) || BinaryPrimitives.ReadInt32BigEndian(header[68..]) != Migrations.ApplicationId)
+            throw StoreTrouble.NotALogbook(path);
+        if (BinaryPrimitives.ReadInt32BigEndian(header[60..]) > version)
+            throw StoreTrouble.Newer(path);
+    }
+
+    private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    {
+        SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
+        try
+        {
+            if (raw.sqlite3_db_readonly(connection.Handle, "main") == 1)
+                throw new SqliteException("read-only", raw.SQLITE_READONLY);
+            Prepare(connection, path, laterScripts);
+            return (connection, false);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static void Prepare(SqliteConnection connection, string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    {
+        int target = Migrations.Scripts.Count + laterScripts.Count;
+        int version = connection.ExecuteScalar<int>("PRAGMA user_version");
+        if (version > target)
+            throw StoreTrouble.Newer(path);
+        if (new FileInfo(path).Length <= SmallEnoughToCheck)
+            CheckPages(connection, path);
+        if (version < target)
+            Migrate(connection, path, version, laterScripts);
+
+        // The journal mode stays with the file. It is set only once all the rest is there, so that the mark of a logbook
+        // is in the file itself and not still in its write-ahead log.
+        if (connection.ExecuteScalar<string>("PRAGMA journal_mode") != "wal")
+            connection.Execute("PRAGMA journal_mode = WAL");
+        connection.Execute("PRAGMA foreign_keys = ON");
+    }
+
+    // Apart, so that a current logbook is opened without loading the migrations' library.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Migrate(SqliteConnection connection, string path, int version, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    {
+        if (version > 0)
+        {
+            CheckPages(connection, path);
+            Backup.Before(connection, path, Migrations.Scripts.Count + laterScripts.Count);
+        }
+        Migrations.Run(connection, laterScripts);
+    }
+
+    private static SqliteConnection OpenToRead(string path, int target)
+    {
+        SqliteConnection connection = Connect(path, SqliteOpenMode.ReadOnly);
+        try
+        {
+            return CheckedToRead(connection, path, target);
+        }
+        catch (SqliteException e) when (StoreTrouble.IsReadOnlyPlace(e))
+        {
+            // A write-ahead log needs files beside the logbook, which cannot be made here. Where none is left over, the
+            // file is whole by itself and nobody can be writing it.
+            connection.Dispose();
+            if (File.Exists(path + "-wal") && new FileInfo(path + "-wal").Length > 0)
+                throw new LogbookException($"The logbook {path} was not closed properly and its folder cannot be written; copy it and {Path.GetFileName(path)}-wal to a folder of your own and open that.", e);
+            connection = Connect(new Uri(path).AbsoluteUri + "?immutable=1", SqliteOpenMode.ReadOnly);
+            return CheckedToRead(connection, path, target);
+        }
+    }
+
+    private static SqliteConnection CheckedToRead(SqliteConnection connection, string path, int target)
+    {
+        try
+        {
+            int version = connection.ExecuteScalar<int>("PRAGMA user_version");
+            _ = connection.ExecuteScalar<int>("SELECT count(*) FROM sqlite_schema");
+            return version == target ? connection
+                : throw (version > target ? StoreTrouble.Newer(path) : new LogbookException($"The logbook {path} is from an older version and must be brought up to date, but it cannot be written; copy it to a folder of your own and open that."));
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static SqliteConnection Connect(string source, SqliteOpenMode mode)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = source,
+            Mode = mode,
+            Pooling = false,
+            DefaultTimeout = PatienceSeconds,
+        }.ToString());
+        try
+        {
+            connection.Open();
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static void CheckPages(SqliteConnection connection, string path)
+    {
+        if (connection.ExecuteScalar<string>("PRAGMA quick_check(1)") != "ok")
+            throw StoreTrouble.Damaged(path);
+    }
+}

@@ -1,0 +1,126 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook;
+
+/// <summary>
+/// What a record must hold before it is written, beyond what its values already guarantee: texts within bounds, numbers
+/// within the ranges that the records state. Each check throws <see cref="InvalidValueException"/> with a sentence.
+/// </summary>
+internal static class RecordRules
+{
+    public const int LongestText = 10_000, LongestCoachNote = 4_000, LongestWord = 200, MostPieces = 1_000, MostCardLengths = 100;
+
+    public static Paddler Checked(Paddler paddler)
+    {
+        Range(paddler.WorthwhilePercent, above: 0, upTo: 5, "A worthwhile change lies above 0 and up to 5 %.");
+        if (paddler.Goal is { Distance: null, Time: null })
+            throw new InvalidValueException("A goal event needs a distance or a time.");
+        CheckMade(paddler.Goal?.Distance);
+        CheckMade(paddler.Goal?.Time);
+        return paddler with { Name = Name(paddler.Name, "paddler") };
+    }
+
+    public static Hull Checked(Hull hull) => hull.Crew is >= 1 and <= 24
+        ? hull with { Name = Name(hull.Name, "hull") }
+        : throw new InvalidValueException("A hull has a crew of 1 to 24.");
+
+    public static Paddle Checked(Paddle paddle)
+    {
+        string? problem = Plausible.ProblemWithPaddleLength(paddle.Shortest)
+            ?? Plausible.ProblemWithPaddleLength(paddle.Longest)
+            ?? Plausible.ProblemWithBlade(paddle.Blade, paddle.Shortest)
+            ?? (paddle.Longest < paddle.Shortest ? $"A paddle's longest length ({paddle.Longest}) is below its shortest ({paddle.Shortest})." : null)
+            ?? (paddle.Step.Nanometres == 0 && !paddle.IsFixed ? "A paddle's step between settings is above zero." : null);
+        if (problem is not null)
+            throw new InvalidValueException(problem);
+        Range(paddle.BladeAreaSquareInches, above: 19.999, upTo: 250, "A blade's area lies between 20 and 250 square inches.");
+        return paddle with { Name = Name(paddle.Name, "paddle") };
+    }
+
+    public static Outing Checked(Outing outing)
+    {
+        if (outing.Pieces.Count > MostPieces)
+            throw new InvalidValueException($"An outing holds at most {MostPieces} pieces.");
+        Text(outing.Label, NameRule.Longest, "label");
+        Text(outing.Place, LongestWord, "place");
+        Text(outing.Water, LongestWord, "description of the water");
+        Text(outing.Notes, LongestText, "notes");
+        var orders = new HashSet<int>();
+        var ids = new HashSet<Guid>();
+        foreach (Piece piece in outing.Pieces)
+        {
+            if (piece.Order < 1 || !orders.Add(piece.Order) || !ids.Add(piece.Id))
+                throw new InvalidValueException("The pieces of an outing have ids and numbers of their own, from 1.");
+            CheckMade(piece.Distance);
+            CheckMade(piece.Time);
+            if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
+                throw new InvalidValueException(problem);
+            Range(piece.FadePercent, above: -1000, upTo: 1000, "A fade lies between -1,000 and 1,000 %.");
+            Text(piece.ExcludedBecause, LongestText, "reason for not counting a piece");
+            Text(piece.Notes, LongestText, "notes");
+            Text(piece.Origin, LongestWord, "origin");
+        }
+        return outing;
+    }
+
+    public static GivenCard Checked(GivenCard card)
+    {
+        if (card.Card.Lengths.Count is 0 or > MostCardLengths)
+            throw new InvalidValueException($"A trial card has 1 to {MostCardLengths} pieces.");
+        if (card.LikelyLow > card.LikelyHigh || card.Outings < 0 || card.Pieces < 0 || card.AsOfChange < 0)
+            throw new InvalidValueException("A trial card's range runs from low to high, and its counts are not negative.");
+        CheckMade(card.Card.Distance);
+        CheckMade(card.Card.Rest);
+        Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
+        Text(card.Card.Reason, LongestText, "reason of a trial card");
+        return card;
+    }
+
+    public static TechniqueCheck Checked(TechniqueCheck check)
+    {
+        Range(check.HandAboveEyeInches, above: -30.0001, upTo: 30, "The top hand lies within 30 in of the eye.");
+        Range(check.ShaftLeanDegrees, above: -0.0001, upTo: 60, "A shaft leans 0 to 60 degrees.");
+        return check;
+    }
+
+    public static CoachNote Checked(CoachNote note)
+    {
+        Text(note.Text, LongestCoachNote, "note");
+        return note.Text.Trim().Length > 0
+            ? note with { Author = Name(note.Author, "note's author") }
+            : throw new InvalidValueException("A note needs a text.");
+    }
+
+    /// <summary>At most so many characters, no control characters but tab and new line, no half surrogate pairs: so it is kept exactly.</summary>
+    public static void Text(string? text, int longest, string kind)
+    {
+        if (text is null)
+            return;
+        if (text.Length > longest)
+            throw new InvalidValueException($"The {kind} is longer than {longest:N0} characters; shorten it.");
+        for (int i = 0; i < text.Length; i++)
+        {
+            bool pair = char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]);
+            if ((char.IsControl(text[i]) && text[i] is not ('\t' or '\n' or '\r')) || (char.IsSurrogate(text[i]) && !pair))
+                throw new InvalidValueException($"The {kind} “{Quoted.Brief(text)}” has control characters; type it anew.");
+            i += pair ? 1 : 0;
+        }
+    }
+
+    private static string Name(string name, string kind)
+    {
+        Text(name, int.MaxValue, $"{kind}'s name");
+        return NameRule.Checked(name, kind);
+    }
+
+    private static void Range(double? number, double above, double upTo, string otherwise)
+    {
+        if (number is double value && !(value > above && value <= upTo))
+            throw new InvalidValueException(otherwise);
+    }
+
+    // The default of a value type is made without its factory, and may lie outside the range that the factory guards.
+    private static void CheckMade(Distance? distance) => _ = distance is Distance d ? Distance.FromMicrometres(d.Micrometres) : default;
+
+    private static void CheckMade(PieceTime? time) => _ = time is PieceTime t ? PieceTime.FromMilliseconds(t.Milliseconds) : default;
+}

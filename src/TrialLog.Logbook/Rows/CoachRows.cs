@@ -1,0 +1,105 @@
+using System.Globalization;
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook.Rows;
+
+/// <summary>A given card as it lies in the database.</summary>
+internal sealed class CardRow
+{
+    public string Id { get; init; } = "";
+    public string PaddlerId { get; init; } = "";
+    public string HullId { get; init; } = "";
+    public string PaddleId { get; init; } = "";
+    public string GivenAt { get; init; } = "";
+    public string LengthsNm { get; init; } = "";
+    public long DistanceUm { get; init; }
+    public int EffortHalves { get; init; }
+    public long RestMs { get; init; }
+    public string Reason { get; init; } = "";
+    public long BestNm { get; init; }
+    public long LikelyLowNm { get; init; }
+    public long LikelyHighNm { get; init; }
+    public double GainLeftPercent { get; init; }
+    public bool DiminishingReturns { get; init; }
+    public int Outings { get; init; }
+    public int Pieces { get; init; }
+    public long AsOfChange { get; init; }
+    public string? PaddledAs { get; init; }
+
+    public static string Lengths(IReadOnlyList<Length> lengths) =>
+        "[" + string.Join(",", lengths.Select(length => length.Nanometres.ToString(CultureInfo.InvariantCulture))) + "]";
+
+    public GivenCard ToRecord() => new()
+    {
+        Id = Guid.Parse(Id),
+        PaddlerId = Guid.Parse(PaddlerId),
+        HullId = Guid.Parse(HullId),
+        PaddleId = Guid.Parse(PaddleId),
+        GivenAt = Stored.ToMoment(GivenAt),
+        Card = new TrialCard
+        {
+            Lengths = [.. LengthsNm.Trim('[', ']').Split(',').Select(text => Length.FromNanometres(long.Parse(text, CultureInfo.InvariantCulture)))],
+            Distance = Distance.FromMicrometres(DistanceUm),
+            Effort = Effort.FromPoints(EffortHalves / 2.0),
+            Rest = PieceTime.FromMilliseconds(RestMs),
+            Reason = Reason,
+        },
+        Best = Length.FromNanometres(BestNm),
+        LikelyLow = Length.FromNanometres(LikelyLowNm),
+        LikelyHigh = Length.FromNanometres(LikelyHighNm),
+        GainLeftPercent = GainLeftPercent,
+        DiminishingReturns = DiminishingReturns,
+        Outings = Outings,
+        Pieces = Pieces,
+        AsOfChange = AsOfChange,
+        PaddledAs = PaddledAs is null ? null : Guid.Parse(PaddledAs),
+    };
+}
+
+/// <summary>A technique check as it lies in the database.</summary>
+internal sealed class TechniqueCheckRow
+{
+    public string Id { get; init; } = "";
+    public string PaddlerId { get; init; } = "";
+    public string HullId { get; init; } = "";
+    public string PaddleId { get; init; } = "";
+    public long LengthNm { get; init; }
+    public double HandAboveEyeInches { get; init; }
+    public double? ShaftLeanDegrees { get; init; }
+    public bool FromPhoto { get; init; }
+    public string Date { get; init; } = "";
+
+    public TechniqueCheck ToRecord() => new()
+    {
+        Id = Guid.Parse(Id),
+        PaddlerId = Guid.Parse(PaddlerId),
+        HullId = Guid.Parse(HullId),
+        PaddleId = Guid.Parse(PaddleId),
+        Length = Length.FromNanometres(LengthNm),
+        HandAboveEyeInches = HandAboveEyeInches,
+        ShaftLeanDegrees = ShaftLeanDegrees,
+        FromPhoto = FromPhoto,
+        Date = Stored.ToDate(Date),
+    };
+}
+
+/// <summary>A coach's note as it lies in the database.</summary>
+internal sealed class NoteRow
+{
+    public string Id { get; init; } = "";
+    public string AboutId { get; init; } = "";
+    public string About { get; init; } = "";
+    public string Author { get; init; } = "";
+    public string WrittenAt { get; init; } = "";
+    public string Text { get; init; } = "";
+
+    public CoachNote ToRecord() => new()
+    {
+        Id = Guid.Parse(Id),
+        AboutId = Guid.Parse(AboutId),
+        About = Stored.ToSubject(About),
+        Author = Author,
+        WrittenAt = Stored.ToMoment(WrittenAt),
+        Text = Text,
+    };
+}

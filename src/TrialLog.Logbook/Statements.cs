@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+using Microsoft.Data.Sqlite;
+
+namespace TrialLog.Logbook;
+
+/// <summary>
+/// Statements that are run thousands of times within one change: each is compiled once and kept until the change ends.
+/// </summary>
+internal sealed partial class Statements(SqliteConnection connection) : IDisposable
+{
+    private readonly Dictionary<string, SqliteCommand> _compiled = [];
+
+    [GeneratedRegex("@[a-z_]+")]
+    private static partial Regex Parameter();
+
+    /// <summary>Runs the SQL with a value for each of its parameters, in the order in which the SQL first names them.</summary>
+    /// <returns>The number of rows touched.</returns>
+    public int Run(string sql, params ReadOnlySpan<object?> values)
+    {
+        if (!_compiled.TryGetValue(sql, out SqliteCommand? command))
+        {
+            command = connection.CreateCommand();
+            command.CommandText = sql;
+            foreach (string name in Parameter().Matches(sql).Select(match => match.Value).Distinct())
+                command.Parameters.Add(new SqliteParameter { ParameterName = name });
+            _compiled.Add(sql, command);
+        }
+
+        if (values.Length != command.Parameters.Count)
+            throw new ArgumentException($"{values.Length} values for {command.Parameters.Count} parameters.", nameof(values));
+        for (int i = 0; i < values.Length; i++)
+            command.Parameters[i].Value = values[i] ?? DBNull.Value;
+        return command.ExecuteNonQuery();
+    }
+
+    public void Dispose()
+    {
+        foreach (SqliteCommand command in _compiled.Values)
+            command.Dispose();
+        _compiled.Clear();
+    }
+}
