@@ -1,8 +1,8 @@
 namespace TrialLog.Domain;
 
 /// <summary>
-/// What a person would believe of a paddle. The bounds have no source: they are chosen wide, to catch a wrong unit or
-/// a slip of a digit, not to judge.
+/// What a person would believe of a paddle or a hull. The bounds have no source: they are chosen wide, to catch a wrong
+/// unit or a slip of a digit, not to judge.
 /// </summary>
 public static class Plausible
 {
@@ -12,15 +12,21 @@ public static class Plausible
     /// <summary>The shortest and longest blade believed, 8 to 36 in.</summary>
     public static readonly Length ShortestBlade = Length.FromInches(8), LongestBlade = Length.FromInches(36);
 
+    /// <summary>The highest seat over the waterline believed, 24 in.</summary>
+    public static readonly Length HighestSeat = Length.FromInches(24);
+
+    private static readonly BelievedRange Paddle = new("a paddle", ShortestPaddle, LongestPaddle);
+    private static readonly BelievedRange Blade = new("a blade", ShortestBlade, LongestBlade);
+    private static readonly BelievedRange Seat = new("a seat height", Length.FromInches(0), HighestSeat);
+
     /// <summary>Says what is wrong with an overall paddle length, or null.</summary>
-    public static string? ProblemWithPaddleLength(Length length) =>
-        length >= ShortestPaddle && length <= LongestPaddle ? null
-        : $"A paddle of {length} ({length.ToText(LengthUnit.Centimetres)}) is not believable ({ShortestPaddle} to {LongestPaddle}); check the unit.";
+    public static string? ProblemWithPaddleLength(Length length) => Paddle.Problem(length);
 
     /// <summary>Says what is wrong with a blade length on a paddle whose shortest overall length is given, or null.</summary>
     public static string? ProblemWithBlade(Length blade, Length shortestPaddle) =>
-        blade < ShortestBlade || blade > LongestBlade
-            ? $"A blade of {blade} ({blade.ToText(LengthUnit.Centimetres)}) is not believable ({ShortestBlade} to {LongestBlade}); check the unit."
-        : blade >= shortestPaddle ? $"A blade of {blade} is longer than the whole paddle of {shortestPaddle}."
-        : null;
+        Blade.Problem(blade)
+        ?? (blade >= shortestPaddle ? $"A blade of {blade} is longer than the whole paddle of {shortestPaddle}; a blade is measured from its tip to the throat." : null);
+
+    /// <summary>Says what is wrong with a seat height, sit bones to waterline, or null.</summary>
+    public static string? ProblemWithSeatHeight(Length seatHeight) => Seat.Problem(seatHeight);
 }

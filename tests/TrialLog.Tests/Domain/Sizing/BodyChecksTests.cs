@@ -1,0 +1,79 @@
+using CsCheck;
+using TrialLog.Domain;
+
+namespace TrialLog.Tests.Domain.Sizing;
+
+public class BodyChecksTests
+{
+    private static BodyMeasures With(BodyMeasure measure, string text) => BodyMeasures.Unknown.With(measure, Length.Parse(text));
+
+    [Theory]
+    [InlineData(BodyMeasure.SeatedReach, "130in", "A seated reach of 130 in is 3.3 m; did you mean 130 cm?")]
+    [InlineData(BodyMeasure.Stature, "173", "A stature of 173 in is 4.4 m; did you mean 173 cm?")]
+    [InlineData(BodyMeasure.SeatedReach, "50.5cm", "A seated reach of 50.5 cm is 19.9 in; did you mean 50.5 in?")]
+    [InlineData(BodyMeasure.ShoulderElbow, "36", "A shoulder-elbow length of 36 in is 91 cm; did you mean 36 cm?")]
+    [InlineData(BodyMeasure.SeatedReach, "3in", "A seated reach of 3 in is not believable (30 in to 70 in); check the number and its unit.")]
+    public void A_wrong_unit_is_caught_and_asked_about(BodyMeasure measure, string typed, string says) =>
+        Assert.Equal([says], BodyChecks.Problems(With(measure, typed)));
+
+    [Fact]
+    public void Every_body_measured_in_centimetres_but_read_as_inches_is_refused() =>
+        Gen.Select(Bodies.All, Gen.Int[0, 6]).Sample((body, which) =>
+        {
+            Length right = body[(BodyMeasure)which]!.Value;
+            string? problem = BodyChecks.ProblemWith((BodyMeasure)which, Length.FromInches(Math.Round(right.Centimetres, 1)));
+            Assert.NotNull(problem);
+            Assert.EndsWith("cm?", problem);
+        });
+
+    [Fact]
+    public void Bodies_like_those_of_the_survey_are_neither_refused_nor_asked_about() =>
+        Bodies.All.Sample(body =>
+        {
+            Assert.Empty(BodyChecks.Problems(body));
+            Assert.Empty(BodyChecks.Questions(body with { SeatedReach = null }, null));
+        });
+
+    [Theory]
+    [InlineData("69in", "68in", "The seated reach of 69 in is not below the stature of 68 in; measure the reach from the seat, not from the floor.")]
+    [InlineData("175cm", "173cm", "The seated reach of 68.9 in is not below the stature of 68.1 in; measure the reach from the seat, not from the floor.")]
+    public void A_reach_longer_than_stature_is_refused(string reach, string stature, string says) =>
+        Assert.Equal([says], BodyChecks.Problems(new() { SeatedReach = Length.Parse(reach), Stature = Length.Parse(stature) }));
+
+    [Fact]
+    public void A_shoulder_above_the_raised_hand_is_refused() =>
+        Assert.Contains("sitting shoulder height of 31 in is not below the seated reach of 30.5 in",
+            Assert.Single(BodyChecks.Problems(new() { SeatedReach = Length.Parse("30.5"), SittingShoulderHeight = Length.Parse("31") })));
+
+    [Fact]
+    public void A_paddle_far_from_the_body_is_asked_about() =>
+        Assert.Contains("6 in longer", Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, "50"), Length.Parse("56"))));
+
+    [Fact]
+    public void An_unlikely_share_of_stature_is_asked_about() =>
+        Assert.Contains("unusually little for a stature of 68 in",
+            Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, "38").With(BodyMeasure.Stature, Length.Parse("68")), null)));
+
+    [Theory]
+    [InlineData("3m", "A seat height of 118.1 in is not believable (0 in to 24 in); check the number and its unit.")]
+    [InlineData("30in", "A seat height of 30 in is 76 cm; did you mean 30 cm?")]
+    public void A_seat_as_high_as_a_house_is_refused(string typed, string says) =>
+        Assert.Equal(says, Plausible.ProblemWithSeatHeight(Length.Parse(typed)));
+
+    [Fact]
+    public void A_blade_longer_than_the_paddle_is_refused() =>
+        Assert.Contains("longer than the whole paddle", Plausible.ProblemWithBlade(Length.Parse("35"), Length.Parse("34")));
+
+    [Fact]
+    public void A_paddle_typed_in_centimetres_is_asked_about() =>
+        Assert.Equal("A paddle of 126.4 in is 3.2 m; did you mean 126.4 cm?", Plausible.ProblemWithPaddleLength(Length.Parse("126.4")));
+
+    [Fact]
+    public void Seat_heights_far_from_the_crew_rule_are_asked_about()
+    {
+        Hull solo = StandardHulls.All[0] with { SeatHeight = Length.Parse("8") };
+        Hull six = StandardHulls.All[2] with { SeatHeight = Length.Parse("13") };
+        Assert.Contains("OC6 4 in above", Assert.Single(HullChecks.Questions([solo, six], LengthUnit.Inches)));
+        Assert.Empty(HullChecks.Questions([solo, six with { SeatHeight = Length.Parse("10") }], LengthUnit.Inches));
+    }
+}

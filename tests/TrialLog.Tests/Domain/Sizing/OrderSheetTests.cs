@@ -1,0 +1,103 @@
+using CsCheck;
+using TrialLog.Domain;
+
+namespace TrialLog.Tests.Domain.Sizing;
+
+public class OrderSheetTests
+{
+    private static readonly Gen<OrderLine> AnyLine =
+        from best in Gen.Double[45, 55]
+        from low in Gen.Double[0, 2]
+        from high in Gen.Double[0, 2]
+        from within in Gen.Double[0, 1]
+        from pieces in Gen.Int[0, 40]
+        from left in Gen.Double[0, 0.6]
+        from done in Gen.Bool
+        from hull in Gen.String[Gen.Char, 1, 12]
+        from paddle in Gen.String[Gen.Char, 1, 12]
+        select new OrderLine
+        {
+            Hull = hull,
+            Paddle = paddle,
+            Blade = Length.FromInches(18.5),
+            Best = Length.FromInches(best),
+            LikelyLow = Length.FromInches(best - low),
+            LikelyHigh = Length.FromInches(best + high),
+            WithinQuarterInch = within,
+            Pieces = pieces,
+            GainLeftPercent = left,
+            DiminishingReturns = done,
+        };
+
+    private static OrderSheet Sheet(params OrderLine[] lines) =>
+        OrderSheet.Of("Ilse Maro", new DateOnly(2026, 5, 2), LengthUnit.Inches, lines, []);
+
+    [Fact]
+    public void A_paddle_is_ordered_long_in_quarter_inches_and_covers_the_likely_range() =>
+        AnyLine.Sample(line =>
+        {
+            Assert.Equal(0, line.CutTo.Nanometres % Spoken.QuarterInch.Nanometres);
+            Assert.Equal(0, line.OrderAt.Nanometres % Spoken.QuarterInch.Nanometres);
+            Assert.True(Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
+            Assert.True(line.OrderAt.InchesMoreThan(line.CutTo) >= OrderLine.LeastSpareInches);
+            Assert.True(line.OrderAt >= line.LikelyHigh);
+            Assert.True(line.OrderAt.InchesMoreThan(line.LikelyHigh) < 0.25 || line.OrderAt.InchesMoreThan(line.CutTo) == OrderLine.LeastSpareInches);
+        });
+
+    [Fact]
+    public void The_order_of_hulls_and_blades_does_not_matter() =>
+        Gen.Select(AnyLine.Array[0, 6], Gen.Int).Sample((lines, seed) =>
+        {
+            OrderLine[] named = [.. lines.Select((line, i) => line with { Hull = $"hull {i / 2}", Paddle = $"paddle {i}" })];
+            OrderLine[] shuffled = [.. named];
+            new Random(seed).Shuffle(shuffled);
+            Assert.Equal(OrderSheetText.Plain(Sheet(named)), OrderSheetText.Plain(Sheet(shuffled)));
+            Assert.Equal(OrderSheetText.Markdown(Sheet(named)), OrderSheetText.Markdown(Sheet(shuffled)));
+        });
+
+    [Fact]
+    public void A_name_cannot_break_the_table_nor_drive_the_terminal() =>
+        AnyLine.Sample(line =>
+        {
+            string row = OrderSheetText.Markdown(Sheet(line)).Split('\n').Single(text => text.StartsWith("| ", StringComparison.Ordinal) && !text.StartsWith("| Hull", StringComparison.Ordinal));
+            Assert.Equal(8, row.Replace("\\\\", "").Replace("\\|", "").Count(c => c == '|'));
+            Assert.DoesNotContain(OrderSheetText.Plain(Sheet(line)), c => char.IsControl(c) && c != '\n');
+        });
+
+    [Fact]
+    public void Plain_text_fits_eighty_columns() =>
+        AnyLine.Sample(line => Assert.All(OrderSheetText.Plain(Sheet(line)).Split('\n'), text => Assert.True(text.Length <= 80, text)));
+
+    [Fact]
+    public void An_untested_length_says_what_ordering_it_today_would_risk()
+    {
+        OrderLine line = new OrderLine { Hull = "OC1", Paddle = "Reed", Blade = Length.Parse("18.5"), Pieces = 4, Best = Length.Parse("49.75"), LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51"), WithinQuarterInch = 0.31, GainLeftPercent = 0.2, DiminishingReturns = false };
+        Assert.Equal(
+            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ in to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
+            line.Risk(LengthUnit.Inches));
+        Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
+    }
+
+    [Fact]
+    public void A_large_steering_blade_is_shorter_than_the_exposed_shaft_rule_and_a_small_one_is_not()
+    {
+        Length forward = Length.Parse("53");
+        Paddle large = Steering("22", 160), small = Steering("18.5", 115);
+        Assert.True(SteeringRule.Propose(forward, large).Length < forward);
+        Assert.Equal(forward, SteeringRule.Propose(forward, small).Length);
+        Assert.True(SteeringRule.IsLarge(Steering("22", null)));
+        Assert.Contains(SteeringRule.Cautions, caution => caution.Contains("overhead", StringComparison.Ordinal));
+    }
+
+    private static Paddle Steering(string blade, double? area) => new()
+    {
+        Id = Guid.Empty,
+        Name = "Harbour rudder",
+        Blade = Length.Parse(blade),
+        BladeAreaSquareInches = area,
+        Steering = true,
+        Shortest = Length.Parse("48"),
+        Longest = Length.Parse("56"),
+        Step = Length.Parse("0.25"),
+    };
+}
