@@ -17,9 +17,8 @@ internal sealed class CheckedLog
             .. from outing in question.Outings
                where hulls.ContainsKey(outing.HullId)
                orderby outing.Date, outing.Time, outing.Label, outing.Id
-               from piece in outing.Pieces
+               from piece in outing.Pieces.OrderBy(piece => piece.Order).ThenBy(piece => piece.Id)
                where piece.ExcludedBecause is null && paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) && !paddle.Steering
-               orderby piece.Order, piece.Id
                let aligned = alignment.Align(piece.Length, hulls[outing.HullId], paddles[piece.PaddleId].Blade)
                select new CheckedPiece(outing, piece, aligned, alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade)),
         ];

@@ -20,9 +20,8 @@ internal sealed record CountedPiece(Outing Outing, Piece Piece, double LengthInc
             .. from outing in question.Outings
                where outing.HullId == question.Hull.Id
                orderby outing.Date, outing.Time, outing.Label, outing.Id
-               from piece in outing.Pieces
+               from piece in outing.Pieces.OrderBy(piece => piece.Order).ThenBy(piece => piece.Id)
                where piece.ExcludedBecause is null && paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) && !paddle.Steering
-               orderby piece.Order, piece.Id
                select new CountedPiece(outing, piece, piece.Length.Inches - paddles[piece.PaddleId].Blade.InchesMoreThan(question.Paddle.Blade)),
         ];
     }

@@ -98,7 +98,7 @@ internal sealed class PieceDesign
         if (_kept.TryAdd(values))
             _columns.Add((name, values));
         else
-            _leftOut.Add(Varies(values) ? $"{name}, which cannot be told apart from the rest" : $"{name}, which never varied");
+            _leftOut.Add(Varies(values) ? $"{name}, which cannot be told apart from the others" : $"{name}, which never varied");
     }
 
     /// <summary>
