@@ -1,7 +1,7 @@
 namespace TrialLog.Domain;
 
 /// <summary>
-/// What a person would believe of a paddle or a hull. The bounds have no source: they are chosen wide, to catch a wrong
+/// What a person would believe of a paddle, a hull or a date. The bounds have no source: they are chosen wide, to catch a wrong
 /// unit or a slip of a digit, not to judge.
 /// </summary>
 public static class Plausible
@@ -29,4 +29,13 @@ public static class Plausible
 
     /// <summary>Says what is wrong with a seat height, sit bones to waterline, or null.</summary>
     public static string? ProblemWithSeatHeight(Length seatHeight) => Seat.Problem(seatHeight);
+
+    /// <summary>The first day believed of an outing, 1950-01-01.</summary>
+    public static readonly DateOnly FirstDay = new(1950, 1, 1);
+
+    /// <summary>Says what is wrong with the day of an outing, or null. One day ahead is believed: somewhere it already is tomorrow.</summary>
+    public static string? ProblemWithDate(DateOnly date, DateOnly today) =>
+        date > today.AddDays(1) ? $"{date:yyyy-MM-dd} is in the future (today is {today:yyyy-MM-dd}); an outing is logged once it was paddled."
+        : date < FirstDay ? $"{date:yyyy-MM-dd} is before {FirstDay:yyyy}; check the year."
+        : null;
 }

@@ -1,0 +1,14 @@
+namespace TrialLog.Recordings.Csv;
+
+/// <summary>The columns that TrialLog reads and writes; their spelling in a file is in <see cref="CsvColumns"/>.</summary>
+internal enum CsvColumn
+{
+    Paddler, Date, StartTime, Outing, Piece, Hull, Paddle,
+    LengthIn, LengthCm, DistanceM, DistanceKm, Time, TimeS,
+    Effort, HeartRate, StrokeRate, Wind, Course, Soreness, Notes,
+    ExcludedBecause, FadePct, Origin, Place, Water, OutingNotes,
+    HullCrew, SeatHeightIn,
+    BladeLengthIn, BladeAreaIn2, Steering, PaddleShortestIn, PaddleLongestIn, PaddleStepIn,
+    PaddlerUnit, SwapsOnWater, WorthwhilePct, KnownLengthIn, GoalHull, GoalDistanceM, GoalTime,
+    SeatedReachIn, StatureIn, SittingShoulderHeightIn, ShoulderElbowIn, ElbowGripIn, EyeHeightIn, ShoulderBreadthIn,
+}

@@ -1,0 +1,81 @@
+using System.Diagnostics.CodeAnalysis;
+using TrialLog.Domain;
+
+namespace TrialLog.Recordings.Csv;
+
+/// <summary>The paddlers, or hulls, or paddles that a file names, beside those that a logbook knows. Names do not differ by case.</summary>
+/// <typeparam name="T">What is named.</typeparam>
+internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, string> nameOf, Func<T, CsvFacts> factsOf) where T : class
+{
+    private readonly Dictionary<string, T> _things = known.ToDictionary(nameOf, StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, Dictionary<CsvColumn, object>> _stated = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<string> _new = [];
+    private readonly HashSet<string> _newNames = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Names that the logbook does not know, in the order of the file.</summary>
+    public IReadOnlyList<string> New => _new;
+
+    /// <summary>Whether the logbook does not know that name.</summary>
+    public bool IsNew(string name) => _newNames.Contains(name);
+
+    /// <summary>Notes that a row names it, and what the row states about it; what contradicts an earlier row or the logbook is left aside, what the logbook does not know is taken in.</summary>
+    public void Mention(string name, IReadOnlyList<CsvColumn> columns, CsvRow row, CappedList<string> warnings)
+    {
+        if (!_stated.TryGetValue(name, out Dictionary<CsvColumn, object>? stated))
+        {
+            _stated[name] = stated = [];
+            if (!_things.ContainsKey(name) && _newNames.Add(name))
+                _new.Add(name);
+        }
+
+        if (row.Facts == CsvFacts.None)
+            return;
+        CsvFacts? before = _things.TryGetValue(name, out T? thing) ? factsOf(thing) : null;
+        foreach (CsvColumn column in columns)
+        {
+            if (row.Facts[column] is not { } value)
+                continue;
+            string what = $"Line {row.Line}: {column.Name()} {CsvLogWriter.Cell(value)} of {kind} “{name}”";
+            if (before?[column] is { } has)
+            {
+                if (!Same(has, value))
+                    warnings.Add($"{what} is left aside; the logbook has {CsvLogWriter.Cell(has)}.");
+            }
+            else if (stated.TryAdd(column, value))
+            {
+                if (before is not null)
+                    warnings.Add($"{what} is taken in; the logbook had none.");
+            }
+            else if (!Same(stated[column], value))
+            {
+                warnings.Add($"{what} is left aside; an earlier row says {CsvLogWriter.Cell(stated[column])}.");
+            }
+        }
+    }
+
+    /// <summary>Everything known and added.</summary>
+    public IEnumerable<T> All => _things.Values;
+
+    /// <summary>What the file states about it.</summary>
+    public CsvFacts Stated(string name) => _stated.TryGetValue(name, out Dictionary<CsvColumn, object>? stated) ? new CsvFacts(stated) : CsvFacts.None;
+
+    /// <summary>Things of the logbook about which the file states what the logbook does not know, with both together.</summary>
+    public IEnumerable<(T Thing, CsvFacts Facts)> Filled() =>
+        from stated in _stated
+        where stated.Value.Count > 0 && !_newNames.Contains(stated.Key)
+        let thing = _things[stated.Key]
+        let before = factsOf(thing)
+        select (thing, new CsvFacts(new(stated.Value.Concat(before.Columns.Select(column => KeyValuePair.Create(column, before[column]!))))));
+
+    /// <summary>Adds a thing that was <see cref="New"/>.</summary>
+    public void Add(string name, T thing) => _things.Add(name, thing);
+
+    /// <summary>The thing of that name.</summary>
+    public T this[string name] => _things[name];
+
+    /// <summary>The thing of that name, if it is known or was added.</summary>
+    public bool TryGet(string name, [NotNullWhen(true)] out T? thing) => _things.TryGetValue(name, out thing);
+
+    private static bool Same(object? a, object b) =>
+        a is string one && b is string other ? one.Equals(other, StringComparison.OrdinalIgnoreCase) : b.Equals(a);
+}
