@@ -23,7 +23,7 @@ internal static class RandomLogs
     private static readonly Gen<Length> AnyLength = Gen.Long[0, 10_000_000_000].Select(Length.FromNanometres);
 
     private static readonly Gen<Hull> RandomHull = Gen.Select(
-        Gen.Guid, Name, Gen.Int[1, 24], Maybe(AnyLength), (id, name, crew, seat) => new Hull { Id = id, Name = name, Crew = crew, SeatHeight = seat });
+        Gen.Guid, Name, Gen.Int[1, 24], Maybe(Gen.Int[0, 24 * 64].Select(n => Length.FromInches(n / 64.0))), (id, name, crew, seat) => new Hull { Id = id, Name = name, Crew = crew, SeatHeight = seat });
 
     private static readonly Gen<Paddle> RandomPaddle = Gen.Select(
         Gen.Select(Gen.Guid, Name), PaddleLength, PaddleLength, Gen.Int[8 * 16, 29 * 16], Maybe(Gen.Double[20, 250]), Gen.Bool, Gen.Int[500, 25_400],
