@@ -24,28 +24,30 @@ internal static class LogbookReader
     {
         // Two queries and a join by outing, not a query for each outing.
         var whose = new { paddler = Stored.Id(paddlerId) };
-        ILookup<string, Piece> pieces = connection.Query<PieceRow>("""
-            SELECT pieces.* FROM outings JOIN pieces ON pieces.outing_id = outings.id
-            WHERE @paddler IS NULL OR outings.paddler_id = @paddler
-            """, whose, buffered: false).ToLookup(row => row.OutingId, row => row.ToRecord());
-        return [.. connection.Query<OutingRow>("""
-            SELECT * FROM outings WHERE @paddler IS NULL OR paddler_id = @paddler
-            ORDER BY date, coalesce(time, ''), label, id
+        ILookup<string, Piece> pieces = connection.Query<PieceRow>(paddlerId is null
+            ? "SELECT * FROM pieces"
+            : "SELECT pieces.* FROM outings JOIN pieces ON pieces.outing_id = outings.id WHERE outings.paddler_id = @paddler",
+            whose, buffered: false).ToLookup(row => row.OutingId, row => row.ToRecord());
+        return [.. connection.Query<OutingRow>($"""
+            SELECT * FROM outings {Of(paddlerId)} ORDER BY date, coalesce(time, ''), label, id
             """, whose, buffered: false).Select(row => row.ToRecord([.. pieces[row.Id].OrderBy(piece => piece.Order)]))];
     }
 
     public static IReadOnlyList<GivenCard> Cards(SqliteConnection connection, Guid? paddlerId) =>
-        [.. connection.Query<CardRow>("""
-            SELECT * FROM cards WHERE @paddler IS NULL OR paddler_id = @paddler ORDER BY given_at, id
+        [.. connection.Query<CardRow>($"""
+            SELECT * FROM cards {Of(paddlerId)} ORDER BY given_at, id
             """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
 
     public static IReadOnlyList<TechniqueCheck> TechniqueChecks(SqliteConnection connection, Guid? paddlerId) =>
-        [.. connection.Query<TechniqueCheckRow>("""
-            SELECT * FROM technique_checks WHERE @paddler IS NULL OR paddler_id = @paddler ORDER BY date, id
+        [.. connection.Query<TechniqueCheckRow>($"""
+            SELECT * FROM technique_checks {Of(paddlerId)} ORDER BY date, id
             """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
 
     public static IReadOnlyList<CoachNote> Notes(SqliteConnection connection) =>
         [.. connection.Query<NoteRow>("SELECT * FROM notes ORDER BY written_at, id").Select(row => row.ToRecord())];
+
+    // Not "@paddler IS NULL OR ...": that would read the whole table for one paddler.
+    private static string Of(Guid? paddlerId) => paddlerId is null ? "" : "WHERE paddler_id = @paddler";
 
     public static LogbookSnapshot Everything(SqliteConnection connection)
     {

@@ -68,7 +68,6 @@ CREATE TABLE outings (
     notes      TEXT
 );
 CREATE INDEX outings_by_paddler ON outings (paddler_id);
-CREATE INDEX outings_by_hull ON outings (hull_id);
 
 CREATE TABLE pieces (
     id                 TEXT PRIMARY KEY,
@@ -89,7 +88,6 @@ CREATE TABLE pieces (
     origin             TEXT
 );
 CREATE INDEX pieces_by_outing ON pieces (outing_id);
-CREATE INDEX pieces_by_paddle ON pieces (paddle_id);
 
 -- Trial cards as they were given. lengths_nm is a JSON array: one length for each piece, in order.
 CREATE TABLE cards (

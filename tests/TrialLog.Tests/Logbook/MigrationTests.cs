@@ -1,0 +1,71 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+
+namespace TrialLog.Tests.Logbook;
+
+public class MigrationTests
+{
+    private static readonly (string, string)[] Later = [("zzzz-later.sql", "ALTER TABLE outings ADD COLUMN swell_m REAL")];
+
+    [Fact]
+    public void A_new_logbook_starts_with_the_standard_hulls_and_they_cannot_be_undone()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.Open();
+        Assert.Equal(StandardHulls.All.OrderBy(hull => hull.Name), log.Hulls());
+        Assert.Null(log.Undo());
+        Assert.Equal(0, log.LastChange);
+        Assert.Equal("wal", log.Connection.ExecuteScalar<string>("PRAGMA journal_mode"));
+        Assert.Equal(1, log.Connection.ExecuteScalar<int>("PRAGMA foreign_keys"));
+    }
+
+    [Fact]
+    public void A_migration_is_preceded_by_a_backup_and_keeps_records_and_undo()
+    {
+        using var folder = new ScratchFolder();
+        string before;
+        using (LogbookFile log = folder.Open())
+        {
+            SampleLog.Begin(log);
+            log.Change("Logged an outing", writer => writer.Put(SampleLog.Outing(1)));
+            before = LogbookModel.Text(log.Everything());
+            log.Change("Removed it", writer => writer.RemoveOuting(SampleLog.Outing(1).Id));
+        }
+
+        using (LogbookFile migrated = LogbookFile.Open(folder.File(), Later))
+        {
+            Assert.NotNull(migrated.Undo());
+            Assert.Equal(before, LogbookModel.Text(migrated.Everything()));
+        }
+
+        string backup = Assert.Single(Directory.GetFiles(folder.Path, "*.bak"));
+        using LogbookFile old = LogbookFile.Open(backup);
+        Assert.Equal("Removed it", old.Changes(1)[0].What);
+        Assert.Contains("newer version", Assert.Throws<LogbookException>(() => folder.Open()).Message);
+    }
+
+    [Fact]
+    public void A_migration_that_fails_leaves_the_logbook_at_its_version()
+    {
+        using var folder = new ScratchFolder();
+        folder.Open().Dispose();
+        Assert.ThrowsAny<Exception>(() => LogbookFile.Open(folder.File(), [.. Later, ("zzzz-worse.sql", "ALTER TABLE nothing ADD COLUMN x")]).Dispose());
+        using LogbookFile log = folder.Open();
+        Assert.DoesNotContain("swell_m", log.Connection.Query<string>("SELECT name FROM pragma_table_info('outings')"));
+    }
+
+    [Fact]
+    public void The_triggers_name_every_column_of_their_table()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.Open();
+        foreach (string table in log.Connection.Query<string>("SELECT DISTINCT tbl_name FROM sqlite_schema WHERE type = 'trigger'").ToList())
+        {
+            var columns = log.Connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).ToList();
+            foreach (string trigger in log.Connection.Query<string>("SELECT sql FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = @table AND name NOT LIKE '%\\_added' ESCAPE '\\'", new { table }))
+                Assert.All(columns, column => Assert.Contains($"'{column}', OLD.{column}", trigger));
+        }
+    }
+}
