@@ -1,8 +1,8 @@
 namespace TrialLog.Tuning;
 
 /// <summary>
-/// Priors and the rule for stopping. Each default is explained, with its source and what happens if it is wrong,
-/// in docs/model.md.
+/// Priors, the rule for stopping and the limits of a trial card. Each default is explained, with its source and what
+/// happens if it is wrong, in docs/model.md. Speeds are in percent, lengths in inches.
 /// </summary>
 public sealed record TuningSettings
 {
@@ -14,4 +14,102 @@ public sealed record TuningSettings
 
     /// <summary>The smallest worthwhile change of speed in percent where the paddler has not chosen one; 0.3 (Bonetti and Hopkins 2010).</summary>
     public double WorthwhilePercent { get; init; } = 0.3;
+
+    /// <summary>Probability in the likely range; 0.9.</summary>
+    public double Level { get; init; } = 0.9;
+
+    /// <summary>
+    /// Standard deviation of the best length around the start length, inches; null for the spread that belongs to what the
+    /// start length rests on (0.8 for a measured reach, 1.23 from stature).
+    /// </summary>
+    public double? StartSpreadInches { get; init; }
+
+    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.1. Chosen, no source.</summary>
+    public double StartOutlierShare { get; init; } = 0.1;
+
+    /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
+    public double StartOutlierFactor { get; init; } = 2.5;
+
+    /// <summary>Median of the curvature, percent of speed per inch squared; 0.35. Chosen, no source.</summary>
+    public double CurvatureMedian { get; init; } = 0.35;
+
+    /// <summary>Standard deviation of the logarithm of the curvature; 0.8. Chosen, no source.</summary>
+    public double CurvatureLogSpread { get; init; } = 0.8;
+
+    /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
+    public double DurationSpreadInches { get; init; } = 0.15;
+
+    /// <summary>The duration at which the start length is meant, seconds; 300. Chosen: a piece of about a kilometre.</summary>
+    public double ReferenceSeconds { get; init; } = 300;
+
+    /// <summary>Spread between hulls of the best length once the seat height is allowed for, inches; 0.35. Chosen, no source.</summary>
+    public double HullSpreadInches { get; init; } = 0.35;
+
+    /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
+    public double OutingMedian { get; init; } = 2.5;
+
+    /// <summary>Standard deviation of its logarithm; 0.7.</summary>
+    public double OutingLogSpread { get; init; } = 0.7;
+
+    /// <summary>Median of the spread of a piece, percent; 1.1 (Smith and Hopkins 2011).</summary>
+    public double PieceMedian { get; init; } = 1.1;
+
+    /// <summary>Standard deviation of its logarithm; 0.6.</summary>
+    public double PieceLogSpread { get; init; } = 0.6;
+
+    /// <summary>
+    /// Degrees of freedom of Student's t for the pieces; 4. <see cref="double.PositiveInfinity"/> makes them Gaussian.
+    /// </summary>
+    public double DegreesOfFreedom { get; init; } = 4;
+
+    /// <summary>Mean of the change of speed from one piece to the next, percent; −0.3.</summary>
+    public double OrderMean { get; init; } = -0.3;
+
+    /// <summary>Spread of the same; 0.5.</summary>
+    public double OrderSpread { get; init; } = 0.5;
+
+    /// <summary>Mean change of speed per CR10 point of effort, percent; 3.</summary>
+    public double EffortMean { get; init; } = 3;
+
+    /// <summary>Spread of the same; 1.5.</summary>
+    public double EffortSpread { get; init; } = 1.5;
+
+    /// <summary>Mean change of speed per unit of the logarithm of distance, percent; −6 (Riegel 1981).</summary>
+    public double DistanceMean { get; init; } = -6;
+
+    /// <summary>Spread of the same; 3.</summary>
+    public double DistanceSpread { get; init; } = 3;
+
+    /// <summary>Spread of the change of speed per week over the season, percent; 0.3, around zero.</summary>
+    public double TrendSpread { get; init; } = 0.3;
+
+    /// <summary>Spread of the effect of wind and current along the course on one-way pieces of an outing, percent; 10: all but flat.</summary>
+    public double AlongCourseSpread { get; init; } = 10;
+
+    /// <summary>Error of a piece's time, seconds; 0.5. Chosen: two presses of a watch.</summary>
+    public double TimingErrorSeconds { get; init; } = 0.5;
+
+    /// <summary>Error of a piece's distance against the other pieces of its outing, metres; 2. Chosen, no source.</summary>
+    public double DistanceErrorMetres { get; init; } = 2;
+
+    /// <summary>Spread of the best length around what a technique check by eye implies, inches; 2. Chosen, no source.</summary>
+    public double TechniqueSpreadByEyeInches { get; init; } = 2;
+
+    /// <summary>The same for a check in a photo, inches; 1.25. Chosen, no source.</summary>
+    public double TechniqueSpreadByPhotoInches { get; init; } = 1.25;
+
+    /// <summary>How far a card's lengths may lie from the length the paddler is used to, inches; 1.5. Chosen, no source.</summary>
+    public double StepLimitInches { get; init; } = 1.5;
+
+    /// <summary>Pieces on a card of two lengths, a multiple of four; 4.</summary>
+    public int CardPieces { get; init; } = 4;
+
+    /// <summary>Cards whose value is within this share of the best card's count as equal, and the narrowest is taken; 0.03.</summary>
+    public double CardTolerance { get; init; } = 0.03;
+
+    /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
+    public double SorenessLimit { get; init; } = 3;
+
+    /// <summary>For how many days soreness counts; 28. Chosen, no source.</summary>
+    public int SorenessDays { get; init; } = 28;
 }

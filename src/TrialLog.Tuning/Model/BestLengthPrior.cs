@@ -1,0 +1,58 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Model;
+
+/// <summary>
+/// What is believed of the best aligned length in each hull before any piece: θ ~ N(0, s0) around the start length, in each
+/// hull θ + δ with δ ~ N(0, spread between hulls), and a share of paddlers whose start length is further off. Technique
+/// checks count as weak evidence.
+/// </summary>
+internal sealed class BestLengthPrior
+{
+    private BestLengthPrior(int hulls, double[] logShares, double[][] precisions, double[] evidencePrecision, double[] evidencePull) =>
+        (Hulls, LogShares, Precisions, EvidencePrecision, EvidencePull) = (hulls, logShares, precisions, evidencePrecision, evidencePull);
+
+    /// <summary>Hulls.</summary>
+    public int Hulls { get; }
+
+    /// <summary>Number of normal components.</summary>
+    public int Components => LogShares.Length;
+
+    /// <summary>Logarithm of each component's share, less half the log determinant of its covariance.</summary>
+    public double[] LogShares { get; }
+
+    /// <summary>Each component's precision matrix, row-major.</summary>
+    public double[][] Precisions { get; }
+
+    /// <summary>Precision that technique checks add in each hull.</summary>
+    public double[] EvidencePrecision { get; }
+
+    /// <summary>The same times the length they imply.</summary>
+    public double[] EvidencePull { get; }
+
+    /// <summary>The prior of a question.</summary>
+    public static BestLengthPrior Of(TuningQuestion question, PieceTable table, Alignment alignment, double spread)
+    {
+        TuningSettings settings = question.Settings;
+        double share = settings.StartOutlierShare;
+        (double Share, double Factor)[] components = share > 0 ? [(1 - share, 1), (share, settings.StartOutlierFactor)] : [(1, 1)];
+        int hulls = table.Hulls.Count;
+        double own = Math.Max(1e-6, settings.HullSpreadInches * settings.HullSpreadInches);
+        double[] logShares = new double[components.Length];
+        double[][] precisions = new double[components.Length][];
+        for (int m = 0; m < components.Length; m++)
+        {
+            double common = components[m].Factor * components[m].Factor * spread * spread;
+            logShares[m] = Math.Log(components[m].Share) - 0.5 * Math.Log(own + hulls * common);
+            double[] precision = new double[hulls * hulls];
+            for (int a = 0; a < hulls; a++)
+                for (int b = 0; b < hulls; b++)
+                    precision[a * hulls + b] = ((a == b ? 1 : 0) - common / (own + hulls * common)) / own;
+            precisions[m] = precision;
+        }
+
+        double[] evidence = new double[hulls], pull = new double[hulls];
+        TechniqueEvidence.Add(question, table, alignment, evidence, pull);
+        return new(hulls, logShares, precisions, evidence, pull);
+    }
+}

@@ -1,0 +1,45 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Model;
+
+/// <summary>How long the goal event and the pieces of a card take.</summary>
+internal static class Durations
+{
+    /// <summary>Riegel's exponent: T2 = T1 (D2/D1)^1.06 (Riegel 1981, American Scientist 69:285-90).</summary>
+    private const double Riegel = 1.06;
+
+    /// <summary>Speed assumed where no piece tells it, m/s. Chosen: a solo outrigger canoe at an easy pace.</summary>
+    private const double AssumedSpeed = 3;
+
+    /// <summary>Logarithm over the reference duration of the pieces usually paddled: the median over the log, the reference if there is none.</summary>
+    public static double OfCard(TuningQuestion question, PieceTable table)
+    {
+        if (table.Count == 0)
+            return 0;
+        double[] sorted = [.. table.LogDuration];
+        Array.Sort(sorted);
+        return 0.5 * (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]);
+    }
+
+    /// <summary>The same for the goal event, null where none is named.</summary>
+    public static double? OfGoal(TuningQuestion question, PieceTable table) =>
+        GoalSeconds(question, table) is { } seconds ? Math.Log(seconds / question.Settings.ReferenceSeconds) : null;
+
+    /// <summary>Seconds the goal event takes, as known or reckoned from the pieces; null where none is named.</summary>
+    public static double? GoalSeconds(TuningQuestion question, PieceTable table)
+    {
+        if (question.Paddler.Goal is not { } goal)
+            return null;
+        if (goal.Time is { } time)
+            return time.Seconds;
+        if (goal.Distance is not { } distance)
+            return null;
+        List<double> estimates = [];
+        for (int i = 0; i < table.Count; i++)
+            estimates.Add(table.Pieces[i].Time.Seconds * Math.Pow(distance.Metres / table.Pieces[i].Distance.Metres, Riegel));
+        if (estimates.Count == 0)
+            return distance.Metres / AssumedSpeed;
+        estimates.Sort();
+        return 0.5 * (estimates[(estimates.Count - 1) / 2] + estimates[estimates.Count / 2]);
+    }
+}

@@ -1,0 +1,159 @@
+using System.Runtime.CompilerServices;
+
+namespace TrialLog.Tuning.Model;
+
+/// <summary>
+/// Student's t as a scale mixture of normals: a piece whose residual is large against the spread counts for less,
+/// w = (ν + 1) / (ν + E[r²]/σ²). The residual's own uncertainty is part of E[r²], so that few pieces, which any curve can
+/// fit, are not taken for a small spread. Source: the expectation step of Lange, Little and Taylor 1989, J Am Stat Assoc
+/// 84(408):881-96, with the posterior in place of a point estimate.
+/// </summary>
+internal sealed class HeavyTails
+{
+    private readonly PieceTable _table;
+    private readonly TuningSettings _settings;
+    private readonly double[] _next;
+
+    public HeavyTails(PieceTable table, TuningSettings settings)
+    {
+        _table = table;
+        _settings = settings;
+        Weights = new double[table.Count];
+        Array.Fill(Weights, 1.0);
+        Residuals = new double[table.Count];
+        _next = new double[table.Count];
+    }
+
+    /// <summary>The weight of each piece, about 1 for an ordinary one.</summary>
+    public double[] Weights { get; }
+
+    /// <summary>Posterior mean of each piece's residual, percent.</summary>
+    public double[] Residuals { get; }
+
+    /// <summary>Recomputes residuals and weights; returns the largest change of a weight.</summary>
+    /// <param name="gram">Computed at these spreads with the present weights.</param>
+    /// <param name="nodes">Evaluated on it.</param>
+    /// <param name="outingSpread">τ.</param>
+    /// <param name="pieceSpread">σ.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public double Update(ReducedGram gram, CurveNodes nodes, double outingSpread, double pieceSpread)
+    {
+        const int Columns = PieceTable.ResponseColumns;
+        int fixedCount = gram.FixedCount, size = gram.Size, covariates = _table.Covariates.Count, width = _table.Width;
+        double[] coefficients = Coefficients(gram);
+        double[][] means = new double[_table.HullsWithPieces][], covariances = new double[_table.HullsWithPieces][];
+        for (int h = 0; h < means.Length; h++)
+            (means[h], covariances[h]) = CurveMoments.Of(nodes, _table, h);
+
+        double change = 0, pieceVariance = pieceSpread * pieceSpread, nu = _settings.DegreesOfFreedom;
+        Span<double> sums = stackalloc double[Columns], alongSums = stackalloc double[Columns], shifted = stackalloc double[Columns];
+        Span<double> fixedSums = new double[fixedCount], fixedAlong = new double[fixedCount], row = new double[fixedCount];
+        for (int j = 0; j < _table.OutingHull.Length; j++)
+        {
+            int hull = _table.OutingHull[j], from = _table.OutingStart[j], to = _table.OutingStart[j + 1];
+            double[] mean = means[hull], covariance = covariances[hull];
+            double level = 1 / (outingSpread * outingSpread), tilt = 0;
+            double along = 1 / (_settings.AlongCourseSpread * _settings.AlongCourseSpread);
+            sums.Clear();
+            alongSums.Clear();
+            fixedSums.Clear();
+            fixedAlong.Clear();
+            for (int i = from; i < to; i++)
+            {
+                double precision = Weights[i] / (pieceVariance + _table.KnownVariance[i]), direction = _table.Direction[i];
+                level += precision;
+                tilt += precision * direction;
+                along += precision * direction * direction;
+                Shifted(i, hull, coefficients, size, shifted);
+                for (int k = 0; k < Columns; k++)
+                {
+                    sums[k] += precision * shifted[k];
+                    alongSums[k] += precision * direction * shifted[k];
+                }
+
+                Fixed(i, hull, row);
+                for (int k = 0; k < fixedCount; k++)
+                {
+                    fixedSums[k] += precision * row[k];
+                    fixedAlong[k] += precision * direction * row[k];
+                }
+            }
+
+            double determinant = level * along - tilt * tilt;
+            for (int i = from; i < to; i++)
+            {
+                double direction = _table.Direction[i];
+                // What one more unit of the outing's weighted sums moves this piece's fitted value by.
+                double perSum = (along - tilt * direction) / determinant, perAlong = (level * direction - tilt) / determinant;
+                Shifted(i, hull, coefficients, size, shifted);
+                double residual = 0, variance = perSum + direction * perAlong;
+                for (int k = 0; k < Columns; k++)
+                {
+                    shifted[k] -= perSum * sums[k] + perAlong * alongSums[k];
+                    residual += shifted[k] * mean[k];
+                }
+
+                for (int a = 1; a < Columns; a++)
+                    for (int b = 1; b < Columns; b++)
+                        variance += shifted[a] * covariance[a * Columns + b] * shifted[b];
+                Fixed(i, hull, row);
+                for (int k = 0; k < fixedCount; k++)
+                    row[k] -= perSum * fixedSums[k] + perAlong * fixedAlong[k];
+                Cholesky.Forward(gram.FixedBlock, fixedCount, row);
+                for (int k = 0; k < fixedCount; k++)
+                    variance += row[k] * row[k];
+                Residuals[i] = residual;
+                if (double.IsPositiveInfinity(nu))
+                    continue;
+                double weight = (nu + 1) / (nu + (residual * residual + variance) / (pieceVariance + _table.KnownVariance[i]));
+                change = Math.Max(change, Math.Abs(weight - Weights[i]));
+                _next[i] = weight;
+            }
+        }
+
+        if (double.IsPositiveInfinity(nu))
+            return 0;
+        _next.CopyTo(Weights, 0);
+        return change;
+
+        void Fixed(int i, int hull, Span<double> into)
+        {
+            into.Clear();
+            into[hull] = 1;
+            for (int k = 0; k < covariates; k++)
+                into[_table.HullsWithPieces + k] = _table.Rows[i * width + 1 + k];
+        }
+    }
+
+    /// <summary>The response columns of a piece less what hull levels and covariates explain of them.</summary>
+    private void Shifted(int i, int hull, double[] coefficients, int size, Span<double> into)
+    {
+        int covariates = _table.Covariates.Count, row = i * _table.Width, response = row + 1 + covariates;
+        for (int k = 0; k < PieceTable.ResponseColumns; k++)
+        {
+            int column = k == 0 ? 0 : 5 * hull + k;
+            double value = _table.Rows[response + k] - coefficients[hull * size + column];
+            for (int z = 0; z < covariates; z++)
+                value -= _table.Rows[row + 1 + z] * coefficients[(_table.HullsWithPieces + z) * size + column];
+            into[k] = value;
+        }
+    }
+
+    /// <summary>Fitted hull levels and covariate effects of each response column, row-major by fixed effect.</summary>
+    private static double[] Coefficients(ReducedGram gram)
+    {
+        int n = gram.FixedCount, m = gram.Size;
+        double[] coefficients = new double[n * m];
+        double[] column = new double[n];
+        for (int k = 0; k < m; k++)
+        {
+            for (int a = 0; a < n; a++)
+                column[a] = gram.Cross[a * m + k];
+            Cholesky.Backward(gram.FixedBlock, n, column);
+            for (int a = 0; a < n; a++)
+                coefficients[a * m + k] = column[a];
+        }
+
+        return coefficients;
+    }
+}

@@ -1,0 +1,219 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Model;
+
+/// <summary>
+/// The pieces that count, as numbers: log speed, aligned length, log duration and what else explains speed. Outings stand
+/// in the order of the calendar, so that the order in which they were entered cannot change the answer.
+/// </summary>
+internal sealed class PieceTable
+{
+    /// <summary>Columns of a row that depend on the response: log speed, then x², x, x·t, t², t.</summary>
+    public const int ResponseColumns = 6;
+
+    private PieceTable() { }
+
+    /// <summary>The pieces in order.</summary>
+    public required IReadOnlyList<Piece> Pieces { get; init; }
+
+    /// <summary>The outings that have such pieces, in order.</summary>
+    public required IReadOnlyList<Outing> Outings { get; init; }
+
+    /// <summary>Where each outing's pieces begin; one more entry than outings.</summary>
+    public required int[] OutingStart { get; init; }
+
+    /// <summary>The hulls that have pieces, and after them the hull asked for if it has none.</summary>
+    public required IReadOnlyList<Hull> Hulls { get; init; }
+
+    /// <summary>How many of <see cref="Hulls"/> have pieces.</summary>
+    public required int HullsWithPieces { get; init; }
+
+    /// <summary>Which of <see cref="Hulls"/> was asked for.</summary>
+    public required int AskedHull { get; init; }
+
+    /// <summary>Hull of each outing.</summary>
+    public required int[] OutingHull { get; init; }
+
+    /// <summary>Share of the boat's propulsion in each hull: 1/crew.</summary>
+    public required double[] Share { get; init; }
+
+    /// <summary>Aligned length, inches.</summary>
+    public required double[] Aligned { get; init; }
+
+    /// <summary>Logarithm of duration over the reference duration.</summary>
+    public required double[] LogDuration { get; init; }
+
+    /// <summary>Variance of each piece that is known beforehand: timing, distance, effort not told; percent squared.</summary>
+    public required double[] KnownVariance { get; init; }
+
+    /// <summary>+1 outbound, −1 homebound, 0 where wind along the course cancels.</summary>
+    public required double[] Direction { get; init; }
+
+    /// <summary>What else explains speed.</summary>
+    public required Covariates Covariates { get; init; }
+
+    /// <summary>
+    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t for each piece.
+    /// </summary>
+    public required double[] Rows { get; init; }
+
+    /// <summary>Columns in a row.</summary>
+    public int Width => 1 + Covariates.Count + ResponseColumns;
+
+    /// <summary>Pieces.</summary>
+    public int Count => Pieces.Count;
+
+    /// <summary>Collects the pieces of a question that count.</summary>
+    public static PieceTable Of(TuningQuestion question, Alignment alignment)
+    {
+        Dictionary<Guid, Hull> hulls = [];
+        foreach (Hull hull in question.Hulls)
+            hulls[hull.Id] = hull;
+        hulls[question.Hull.Id] = question.Hull;
+        Dictionary<Guid, Paddle> paddles = [];
+        foreach (Paddle paddle in question.Paddles)
+            paddles[paddle.Id] = paddle;
+        paddles[question.Paddle.Id] = question.Paddle;
+
+        List<Outing> sorted = [.. question.Outings];
+        sorted.Sort(ByCalendar);
+        List<Outing> outings = [];
+        List<Piece> pieces = [];
+        List<double> aligned = [];
+        List<int> starts = [0], outingHull = [];
+        List<Hull> withPieces = [];
+        foreach (Outing outing in sorted)
+        {
+            if (!hulls.TryGetValue(outing.HullId, out Hull? hull))
+                continue;
+            int before = pieces.Count;
+            foreach (Piece piece in InOrder(outing.Pieces))
+            {
+                if (piece.ExcludedBecause is not null || !paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) || paddle.Steering)
+                    continue;
+                pieces.Add(piece);
+                aligned.Add(alignment.Align(piece.Length, hull, paddle.Blade));
+            }
+
+            if (pieces.Count == before)
+                continue;
+            outings.Add(outing);
+            starts.Add(pieces.Count);
+            int index = withPieces.FindIndex(known => known.Id == hull.Id);
+            if (index < 0)
+            {
+                index = withPieces.Count;
+                withPieces.Add(hull);
+            }
+
+            outingHull.Add(index);
+        }
+
+        int asked = withPieces.FindIndex(known => known.Id == question.Hull.Id);
+        List<Hull> all = [.. withPieces];
+        if (asked < 0)
+        {
+            asked = all.Count;
+            all.Add(question.Hull);
+        }
+
+        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned]);
+    }
+
+    private static PieceTable Build(TuningSettings settings, List<Piece> pieces, List<Outing> outings, int[] starts, int[] outingHull,
+        List<Hull> hulls, int withPieces, int asked, double[] aligned)
+    {
+        int count = pieces.Count;
+        double[] logDuration = new double[count], known = new double[count], direction = new double[count], logSpeed = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            Piece piece = pieces[i];
+            double seconds = piece.Time.Seconds, metres = piece.Distance.Metres;
+            logDuration[i] = Math.Log(seconds / settings.ReferenceSeconds);
+            logSpeed[i] = 100 * Math.Log(metres / seconds);
+            double timing = 100 * settings.TimingErrorSeconds / seconds, placing = 100 * settings.DistanceErrorMetres / metres;
+            known[i] = timing * timing + placing * placing;
+            direction[i] = piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 };
+        }
+
+        Covariates covariates = Covariates.Of(settings, pieces, outings, starts, known);
+        double[] response = Centred(logSpeed, covariates, outingHull, starts, withPieces);
+        int width = 1 + covariates.Count + ResponseColumns;
+        double[] rows = new double[count * width];
+        for (int i = 0; i < count; i++)
+        {
+            int at = i * width;
+            double x = aligned[i], t = logDuration[i];
+            rows[at++] = 1;
+            for (int k = 0; k < covariates.Count; k++)
+                rows[at++] = covariates.Values[i * covariates.Count + k];
+            rows[at++] = response[i];
+            rows[at++] = x * x;
+            rows[at++] = x;
+            rows[at++] = x * t;
+            rows[at++] = t * t;
+            rows[at] = t;
+        }
+
+        double[] share = new double[hulls.Count];
+        for (int h = 0; h < share.Length; h++)
+            share[h] = 1.0 / Math.Max(1, hulls[h].Crew);
+        return new()
+        {
+            Pieces = pieces,
+            Outings = outings,
+            OutingStart = starts,
+            Hulls = hulls,
+            HullsWithPieces = withPieces,
+            AskedHull = asked,
+            OutingHull = outingHull,
+            Share = share,
+            Aligned = aligned,
+            LogDuration = logDuration,
+            KnownVariance = known,
+            Direction = direction,
+            Covariates = covariates,
+            Rows = rows,
+        };
+    }
+
+    /// <summary>Log speed less what the covariates' prior means explain, centred in each hull so that digits are not lost.</summary>
+    private static double[] Centred(double[] logSpeed, Covariates covariates, int[] outingHull, int[] starts, int hulls)
+    {
+        double[] response = new double[logSpeed.Length], sums = new double[hulls];
+        int[] counts = new int[hulls];
+        for (int j = 0; j < outingHull.Length; j++)
+            for (int i = starts[j]; i < starts[j + 1]; i++)
+            {
+                response[i] = logSpeed[i];
+                for (int k = 0; k < covariates.Count; k++)
+                    response[i] -= covariates.Values[i * covariates.Count + k] * covariates.PriorMean[k];
+                sums[outingHull[j]] += response[i];
+                counts[outingHull[j]]++;
+            }
+
+        for (int j = 0; j < outingHull.Length; j++)
+            for (int i = starts[j]; i < starts[j + 1]; i++)
+                response[i] -= sums[outingHull[j]] / counts[outingHull[j]];
+        return response;
+    }
+
+    private static List<Piece> InOrder(IReadOnlyList<Piece> pieces)
+    {
+        List<Piece> sorted = [.. pieces];
+        sorted.Sort(static (a, b) => a.Order != b.Order ? a.Order.CompareTo(b.Order) : a.Id.CompareTo(b.Id));
+        return sorted;
+    }
+
+    private static int ByCalendar(Outing a, Outing b)
+    {
+        int byDate = a.Date.CompareTo(b.Date);
+        if (byDate != 0)
+            return byDate;
+        int byTime = Nullable.Compare(a.Time, b.Time);
+        if (byTime != 0)
+            return byTime;
+        int byLabel = string.CompareOrdinal(a.Label, b.Label);
+        return byLabel != 0 ? byLabel : a.Id.CompareTo(b.Id);
+    }
+}

@@ -1,0 +1,38 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Planning;
+
+/// <summary>The settings of the paddle that may be proposed: its range, cut off where soreness says so.</summary>
+/// <param name="Settings">The settings, by length; at least one.</param>
+/// <param name="Ceiling">The longest length that may be proposed, null where soreness sets no limit.</param>
+internal sealed record Reach(IReadOnlyList<Length> Settings, Length? Ceiling)
+{
+    /// <summary>The shortest setting.</summary>
+    public Length Shortest => Settings[0];
+
+    /// <summary>The longest setting.</summary>
+    public Length Longest => Settings[^1];
+
+    /// <summary>The settings of a paddle under a ceiling; where the ceiling leaves none, the shortest alone.</summary>
+    public static Reach Of(Paddle paddle, Length? ceiling)
+    {
+        List<Length> settings = [.. paddle.Settings()];
+        if (settings.Count == 0)
+            settings.Add(paddle.Shortest);
+        if (ceiling is { } limit)
+            settings.RemoveAll(setting => setting > limit);
+        if (settings.Count == 0)
+            settings.Add(paddle.Shortest);
+        return new(settings, ceiling);
+    }
+
+    /// <summary>The setting nearest to a length in inches; half way goes to the shorter.</summary>
+    public Length Nearest(double inches)
+    {
+        Length nearest = Settings[0];
+        foreach (Length setting in Settings)
+            if (Math.Abs(setting.Inches - inches) < Math.Abs(nearest.Inches - inches) - 1e-9)
+                nearest = setting;
+        return nearest;
+    }
+}

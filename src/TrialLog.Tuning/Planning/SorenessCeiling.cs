@@ -1,0 +1,69 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Planning;
+
+/// <summary>
+/// While a shoulder, elbow or back has been sore of late, nothing longer is proposed than what did not hurt. A medical rule it
+/// is not: common sense, no source.
+/// </summary>
+/// <param name="Length">The longest length to propose, in the hull and with the blade asked for; null for no limit.</param>
+/// <param name="Worst">The worst soreness of late, 0 where none was told.</param>
+/// <param name="EverywhereSore">Whether no length of late is known not to have hurt.</param>
+internal sealed record SorenessCeiling(Length? Length, double Worst, bool EverywhereSore)
+{
+    /// <summary>The ceiling on that day.</summary>
+    public static SorenessCeiling Of(TuningQuestion question, Alignment alignment)
+    {
+        TuningSettings settings = question.Settings;
+        List<(double Aligned, double? Soreness)> lately = [];
+        foreach (Outing outing in question.Outings)
+        {
+            int ago = question.Today.DayNumber - outing.Date.DayNumber;
+            if (ago < 0 || ago > settings.SorenessDays || Hull(question, outing.HullId) is not { } hull)
+                continue;
+            // A piece that does not count for speed still counts for the shoulder.
+            foreach (Piece piece in outing.Pieces)
+                if (Blade(question, piece.PaddleId) is { } blade)
+                    lately.Add((alignment.Align(piece.Length, hull, blade), piece.Soreness?.Points));
+        }
+
+        double worst = 0, shortestSore = double.PositiveInfinity;
+        foreach ((double aligned, double? soreness) in lately)
+        {
+            worst = Math.Max(worst, soreness ?? 0);
+            if (soreness >= settings.SorenessLimit)
+                shortestSore = Math.Min(shortestSore, aligned);
+        }
+
+        if (double.IsPositiveInfinity(shortestSore))
+            return new(null, worst, false);
+
+        double ceiling = double.NegativeInfinity, shortest = shortestSore;
+        foreach ((double aligned, double? soreness) in lately)
+        {
+            shortest = Math.Min(shortest, aligned);
+            if (soreness < settings.SorenessLimit && aligned < shortestSore - 1e-6)
+                ceiling = Math.Max(ceiling, aligned);
+        }
+
+        bool everywhere = double.IsNegativeInfinity(ceiling);
+        double inches = alignment.LengthInches(everywhere ? shortest : ceiling, question.Hull, question.Paddle.Blade);
+        return new(Domain.Length.FromInches(Math.Clamp(inches, 0, Domain.Length.Longest.Inches)), worst, everywhere);
+    }
+
+    private static Hull? Hull(TuningQuestion question, Guid id)
+    {
+        foreach (Hull hull in question.Hulls)
+            if (hull.Id == id)
+                return hull;
+        return question.Hull.Id == id ? question.Hull : null;
+    }
+
+    private static Length? Blade(TuningQuestion question, Guid id)
+    {
+        foreach (Paddle paddle in question.Paddles)
+            if (paddle.Id == id)
+                return paddle.Blade;
+        return question.Paddle.Id == id ? question.Paddle.Blade : null;
+    }
+}

@@ -1,0 +1,66 @@
+using System.Globalization;
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Wording;
+
+/// <summary>Numbers the way a paddler says them.</summary>
+internal static class Say
+{
+    private static readonly Length Eighth = Length.FromInches(0.125), Millimetre = Length.FromMillimetres(1);
+
+    /// <summary>A setting of the shaft: as it is in inches, to the millimetre in centimetres.</summary>
+    public static string Setting(Length length, LengthUnit unit) =>
+        unit == LengthUnit.Centimetres ? length.RoundedTo(Millimetre).ToText(unit) : length.ToText(unit);
+
+    /// <summary>The nearest eighth of an inch, or millimetre, to an uncertain length.</summary>
+    public static Length Rough(double inches, LengthUnit unit) =>
+        Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Eighth);
+
+    /// <summary>A range of lengths: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string Range(Length low, Length high, LengthUnit unit)
+    {
+        string first = Setting(low, unit), suffix = unit == LengthUnit.Centimetres ? " cm" : " in";
+        return $"{(first.EndsWith(suffix, StringComparison.Ordinal) ? first[..^suffix.Length] : first)} to {Setting(high, unit)}";
+    }
+
+    /// <summary>A difference in length: <c>¾ in</c>, <c>1.9 cm</c>.</summary>
+    public static string Difference(double inches, LengthUnit unit) => Setting(Rough(Math.Abs(inches), unit), unit);
+
+    /// <summary>A share of speed: <c>0.3 %</c>; below 0.05 % only that.</summary>
+    public static string Percent(double percent) =>
+        percent < 0.05 ? "less than 0.1 %" : percent.ToString(percent < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>A probability: <c>4 %</c>, <c>under 1 %</c>.</summary>
+    public static string Chance(double probability) => probability switch
+    {
+        < 0.01 => "under 1 %",
+        > 0.99 => "over 99 %",
+        _ => (100 * probability).ToString("0", CultureInfo.InvariantCulture) + " %",
+    };
+
+    /// <summary>A number of seconds, roughly: <c>about 4 s</c>, <c>about 2 min</c>, <c>less than a second</c>.</summary>
+    public static string Seconds(double seconds) => seconds switch
+    {
+        < 0.75 => "less than a second",
+        < 20 => $"about {Math.Max(1, seconds):0} s",
+        < 90 => $"about {Math.Round(seconds / 5) * 5:0} s",
+        _ => $"about {seconds / 60:0.#} min",
+    };
+
+    /// <summary>A duration after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 30 min</c>.</summary>
+    public static string Duration(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60);
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, < 2) => $"{seconds:0} s",
+            (0, var rest) => $"{rest} min",
+            (1, 0) => "an hour",
+            (var hours, 0) => $"{hours} h",
+            (var hours, var rest) => $"{hours} h {rest} min",
+        };
+    }
+
+    /// <summary>A count with its noun: <c>1 outing</c>, <c>3 outings</c>.</summary>
+    public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
+}
