@@ -31,4 +31,26 @@ public sealed record TuningQuestion
 
     /// <summary>The day on which it is asked: soreness of the last weeks counts from here.</summary>
     public required DateOnly Today { get; init; }
+
+    /// <summary>The hull of that id, null if it is not among those given.</summary>
+    internal Hull? HullWith(Guid id)
+    {
+        if (Hull.Id == id)
+            return Hull;
+        foreach (Hull hull in Hulls)
+            if (hull.Id == id)
+                return hull;
+        return null;
+    }
+
+    /// <summary>The paddle of that id, null if it is not among those given.</summary>
+    internal Paddle? PaddleWith(Guid id)
+    {
+        if (Paddle.Id == id)
+            return Paddle;
+        foreach (Paddle paddle in Paddles)
+            if (paddle.Id == id)
+                return paddle;
+        return null;
+    }
 }

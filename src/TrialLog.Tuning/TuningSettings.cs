@@ -92,12 +92,6 @@ public sealed record TuningSettings
     /// <summary>Error of a piece's distance against the other pieces of its outing, metres; 2. Chosen, no source.</summary>
     public double DistanceErrorMetres { get; init; } = 2;
 
-    /// <summary>Spread of the best length around what a technique check by eye implies, inches; 2. Chosen, no source.</summary>
-    public double TechniqueSpreadByEyeInches { get; init; } = 2;
-
-    /// <summary>The same for a check in a photo, inches; 1.25. Chosen, no source.</summary>
-    public double TechniqueSpreadByPhotoInches { get; init; } = 1.25;
-
     /// <summary>How far a card's lengths may lie from the length the paddler is used to, inches; 1.5. Chosen, no source.</summary>
     public double StepLimitInches { get; init; } = 1.5;
 

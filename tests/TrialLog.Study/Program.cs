@@ -1,1 +1,8 @@
-return 0;
+using System.CommandLine;
+using TrialLog.Study.Seasons;
+
+RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
+{
+    SeasonsCommand.Create(),
+};
+return root.Parse(args).Invoke();

@@ -52,7 +52,7 @@ internal sealed class BestLengthPrior
         }
 
         double[] evidence = new double[hulls], pull = new double[hulls];
-        TechniqueEvidence.Add(question, table, alignment, evidence, pull);
+        TechniqueEvidence.Set(question, table, alignment, evidence, pull);
         return new(hulls, logShares, precisions, evidence, pull);
     }
 }

@@ -66,15 +66,6 @@ internal sealed class PieceTable
     /// <summary>Collects the pieces of a question that count.</summary>
     public static PieceTable Of(TuningQuestion question, Alignment alignment)
     {
-        Dictionary<Guid, Hull> hulls = [];
-        foreach (Hull hull in question.Hulls)
-            hulls[hull.Id] = hull;
-        hulls[question.Hull.Id] = question.Hull;
-        Dictionary<Guid, Paddle> paddles = [];
-        foreach (Paddle paddle in question.Paddles)
-            paddles[paddle.Id] = paddle;
-        paddles[question.Paddle.Id] = question.Paddle;
-
         List<Outing> sorted = [.. question.Outings];
         sorted.Sort(ByCalendar);
         List<Outing> outings = [];
@@ -84,12 +75,12 @@ internal sealed class PieceTable
         List<Hull> withPieces = [];
         foreach (Outing outing in sorted)
         {
-            if (!hulls.TryGetValue(outing.HullId, out Hull? hull))
+            if (question.HullWith(outing.HullId) is not { } hull)
                 continue;
             int before = pieces.Count;
             foreach (Piece piece in InOrder(outing.Pieces))
             {
-                if (piece.ExcludedBecause is not null || !paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) || paddle.Steering)
+                if (piece.ExcludedBecause is not null || question.PaddleWith(piece.PaddleId) is not { Steering: false } paddle)
                     continue;
                 pieces.Add(piece);
                 aligned.Add(alignment.Align(piece.Length, hull, paddle.Blade));

@@ -19,12 +19,12 @@ internal sealed record SorenessCeiling(Length? Length, double Worst, bool Everyw
         foreach (Outing outing in question.Outings)
         {
             int ago = question.Today.DayNumber - outing.Date.DayNumber;
-            if (ago < 0 || ago > settings.SorenessDays || Hull(question, outing.HullId) is not { } hull)
+            if (ago < 0 || ago > settings.SorenessDays || question.HullWith(outing.HullId) is not { } hull)
                 continue;
             // A piece that does not count for speed still counts for the shoulder.
             foreach (Piece piece in outing.Pieces)
-                if (Blade(question, piece.PaddleId) is { } blade)
-                    lately.Add((alignment.Align(piece.Length, hull, blade), piece.Soreness?.Points));
+                if (question.PaddleWith(piece.PaddleId) is { } paddle)
+                    lately.Add((alignment.Align(piece.Length, hull, paddle.Blade), piece.Soreness?.Points));
         }
 
         double worst = 0, shortestSore = double.PositiveInfinity;
@@ -49,21 +49,5 @@ internal sealed record SorenessCeiling(Length? Length, double Worst, bool Everyw
         bool everywhere = double.IsNegativeInfinity(ceiling);
         double inches = alignment.LengthInches(everywhere ? shortest : ceiling, question.Hull, question.Paddle.Blade);
         return new(Domain.Length.FromInches(Math.Clamp(inches, 0, Domain.Length.Longest.Inches)), worst, everywhere);
-    }
-
-    private static Hull? Hull(TuningQuestion question, Guid id)
-    {
-        foreach (Hull hull in question.Hulls)
-            if (hull.Id == id)
-                return hull;
-        return question.Hull.Id == id ? question.Hull : null;
-    }
-
-    private static Length? Blade(TuningQuestion question, Guid id)
-    {
-        foreach (Paddle paddle in question.Paddles)
-            if (paddle.Id == id)
-                return paddle.Blade;
-        return question.Paddle.Id == id ? question.Paddle.Blade : null;
     }
 }

@@ -30,14 +30,6 @@ internal static class Say
     public static string Percent(double percent) =>
         percent < 0.05 ? "less than 0.1 %" : percent.ToString(percent < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " %";
 
-    /// <summary>A probability: <c>4 %</c>, <c>under 1 %</c>.</summary>
-    public static string Chance(double probability) => probability switch
-    {
-        < 0.01 => "under 1 %",
-        > 0.99 => "over 99 %",
-        _ => (100 * probability).ToString("0", CultureInfo.InvariantCulture) + " %",
-    };
-
     /// <summary>A number of seconds, roughly: <c>about 4 s</c>, <c>about 2 min</c>, <c>less than a second</c>.</summary>
     public static string Seconds(double seconds) => seconds switch
     {

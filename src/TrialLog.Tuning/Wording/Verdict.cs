@@ -1,0 +1,64 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Tuning.Wording;
+
+/// <summary>What a verdict rests on.</summary>
+/// <param name="Question">What was asked.</param>
+/// <param name="Pieces">Pieces that count.</param>
+/// <param name="PiecesInHull">Those in the hull asked for.</param>
+/// <param name="Current">Where the paddler is now.</param>
+/// <param name="Best">The best length.</param>
+/// <param name="GainFromMoving">Percent.</param>
+/// <param name="GainFromMovingSeconds">Seconds over the goal event.</param>
+/// <param name="GoalSeconds">How long that takes.</param>
+/// <param name="Worthwhile">Worthwhile change, percent.</param>
+/// <param name="Left">Probability that a worthwhile gain is left.</param>
+/// <param name="Stop">Whether returns have diminished.</param>
+/// <param name="Flat">Whether nothing within an inch matters.</param>
+/// <param name="ToGo">Outings to go.</param>
+/// <param name="HardlyTells">Whether the log can hardly tell lengths apart for being paddled in large crews.</param>
+internal sealed record VerdictFacts(
+    TuningQuestion Question, int Pieces, int PiecesInHull, Length Current, BestLength Best, double GainFromMoving, double GainFromMovingSeconds,
+    double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, bool HardlyTells);
+
+/// <summary>The answer in one or two plain sentences.</summary>
+internal static class Verdict
+{
+    /// <summary>The sentences.</summary>
+    public static string Of(VerdictFacts facts)
+    {
+        LengthUnit unit = facts.Question.Paddler.Unit;
+        string best = Say.Setting(facts.Best.Length, unit), range = Say.Range(facts.Best.LikelyLow, facts.Best.LikelyHigh, unit);
+        string hull = facts.Question.Hull.Name;
+        if (facts.Question.Paddle.IsFixed)
+            return $"This paddle stays at {best}; for {hull} the best length is likely {range}.{Move(facts)}";
+        if (facts.HardlyTells)
+            return $"One paddler of {facts.Question.Hull.Crew} moves {hull} so little that this log can hardly tell one length from another: {best} for now, likely {range}. A few pieces in a solo or two-seat canoe would say far more.";
+        if (facts.Pieces == 0)
+            return $"Start at {best} in {hull}; the best length is likely {range}. Nothing is logged yet, so this comes from the start length alone.";
+        if (facts.Flat)
+            return facts.Stop
+                ? $"{hull}: length hardly matters to you within an inch either way. Stop testing and race {best}."
+                : $"{hull}: the curve looks flat, so length may hardly matter within an inch either way; {best} is best so far, likely {range}.";
+        string move = Move(facts);
+        return facts.Stop
+            ? $"Stop testing and race {best}: the chance that another length is faster by {Say.Percent(facts.Worthwhile)} is {Spoken.Chance(facts.Left)}. "
+                + $"The best length is likely {range}, and within a quarter inch of {best} with {Spoken.Chance(facts.Best.WithinQuarterInch)}.{move}"
+            : $"Best so far {best}, likely {range}.{move} {ToGo(facts)}";
+    }
+
+    private static string Move(VerdictFacts facts)
+    {
+        if (facts.Best.Length == facts.Current || facts.PiecesInHull == 0 || facts.GainFromMoving < 0.02)
+            return "";
+        return $" Moving from {Say.Setting(facts.Current, facts.Question.Paddler.Unit)} gains {Say.Percent(facts.GainFromMoving)}, {Say.Seconds(facts.GainFromMovingSeconds)} in {Say.Duration(facts.GoalSeconds)}.";
+    }
+
+    private static string ToGo(VerdictFacts facts)
+    {
+        (int median, int low, int high) = (facts.ToGo.Median, facts.ToGo.Low, facts.ToGo.High);
+        string most = high >= OutingsToGo.Most ? $"{OutingsToGo.Most} or more" : high.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        string range = low == high ? Say.Count(Math.Max(1, median), "more outing") : $"{Math.Max(1, low)} to {most} more outings";
+        return $"Another length may still be faster by {Say.Percent(facts.Worthwhile)} (chance {Spoken.Chance(facts.Left)}); reckon with {range} before it is worth stopping.";
+    }
+}

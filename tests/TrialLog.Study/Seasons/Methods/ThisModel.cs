@@ -1,0 +1,70 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+using TrialLog.Tuning.Model;
+using TrialLog.Tuning.Planning;
+
+namespace TrialLog.Study.Seasons.Methods;
+
+/// <summary>The product's own model, stopping rule and planner, as an analysis uses them.</summary>
+internal sealed class ThisModel : ISearchMethod
+{
+    private static readonly Hull Canoe = StandardHulls.All[0];
+    private readonly Paddler _paddler;
+    private readonly Paddle _paddle;
+    private readonly List<Outing> _outings = [];
+    private readonly TuningSettings _settings;
+    private Fit _fit = null!;
+    private Findings _findings = null!;
+
+    public ThisModel(World world, TuningSettings? settings = null)
+    {
+        _settings = (settings ?? TuningSettings.Default) with { CardPieces = world.Pieces };
+        _paddler = new()
+        {
+            Id = new Guid(1, 0, 0, new byte[8]),
+            Name = "Ilse Maro",
+            Body = new() { SeatedReach = SimulatedPaddler.Start },
+            SwapsOnWater = world.SwapsOnWater,
+        };
+        _paddle = new()
+        {
+            Id = new Guid(2, 0, 0, new byte[8]),
+            Name = "adjustable",
+            Blade = ExposedShaftRule.ReferenceBlade,
+            Shortest = Length.FromInches(44),
+            Longest = Length.FromInches(56),
+            Step = Length.FromInches(0.25),
+        };
+        Look();
+    }
+
+    public IReadOnlyList<Length> Plan() => CardPlanner.Plan(Question(), _fit, _findings.Reach, _findings.Habitual).Lengths;
+
+    public void Learn(Outing outing)
+    {
+        _outings.Add(outing);
+        Look();
+    }
+
+    public Recommendation Recommend() =>
+        new(_findings.Best.Length.Inches, _findings.Stop, _findings.Best.LikelyLow.Inches, _findings.Best.LikelyHigh.Inches);
+
+    private void Look()
+    {
+        TuningQuestion question = Question();
+        _fit = Fit.Of(question);
+        _findings = Findings.Of(question, _fit);
+    }
+
+    private TuningQuestion Question() => new()
+    {
+        Paddler = _paddler,
+        Hull = Canoe,
+        Paddle = _paddle,
+        Hulls = [Canoe],
+        Paddles = [_paddle],
+        Outings = [.. _outings],
+        Settings = _settings,
+        Today = _outings.Count == 0 ? new DateOnly(2026, 1, 1) : _outings[^1].Date,
+    };
+}

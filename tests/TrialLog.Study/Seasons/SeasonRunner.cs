@@ -1,0 +1,55 @@
+using TrialLog.Domain;
+using TrialLog.Study.Seasons.Methods;
+
+namespace TrialLog.Study.Seasons;
+
+/// <summary>Runs seasons, in parallel over paddlers; each paddler's result depends on world, seed and number alone.</summary>
+internal static class SeasonRunner
+{
+    private static readonly Hull Canoe = StandardHulls.All[0];
+    private static readonly Paddler Nobody = new() { Id = new Guid(1, 0, 0, new byte[8]), Name = "Ilse Maro" };
+    private static readonly Paddle Plain = new()
+    {
+        Id = new Guid(2, 0, 0, new byte[8]),
+        Name = "adjustable",
+        Blade = ExposedShaftRule.ReferenceBlade,
+        Shortest = Length.FromInches(40),
+        Longest = Length.FromInches(60),
+        Step = Length.FromInches(0.25),
+    };
+
+    /// <summary>Results by paddler for one method in one world.</summary>
+    public static SeasonResult[] Run(World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads, Action<int> progress)
+    {
+        SeasonResult[] results = new SeasonResult[paddlers];
+        int done = 0;
+        Parallel.For(0, paddlers, new ParallelOptions { MaxDegreeOfParallelism = threads }, number =>
+        {
+            results[number] = Season(world, begin, new SimulatedPaddler(world, seed, number));
+            progress(Interlocked.Increment(ref done));
+        });
+        return results;
+    }
+
+    private static SeasonResult Season(World world, Func<World, SimulatedPaddler, ISearchMethod> begin, SimulatedPaddler paddler)
+    {
+        ISearchMethod method = begin(world, paddler);
+        double[] loss = new double[SimulatedPaddler.Outings + 1];
+        bool[] covered = new bool[SimulatedPaddler.Outings + 1];
+        bool ranges = false;
+        int? stoppedAfter = null;
+        double lossAtStop = double.NaN;
+        for (int outing = 0; ; outing++)
+        {
+            Recommendation said = method.Recommend();
+            loss[outing] = paddler.Loss(said.Inches);
+            ranges = !double.IsNaN(said.Low);
+            covered[outing] = said.Low <= paddler.Best && paddler.Best <= said.High;
+            if (said.Stop == true && stoppedAfter is null)
+                (stoppedAfter, lossAtStop) = (outing, loss[outing]);
+            if (outing == SimulatedPaddler.Outings)
+                return new(loss, ranges ? covered : null, stoppedAfter, lossAtStop);
+            method.Learn(paddler.Paddle(outing, method.Plan(), Nobody, Canoe, Plain));
+        }
+    }
+}
