@@ -35,7 +35,7 @@ internal static class Journal
 
     public static IReadOnlyList<ChangeSummary> Changes(SqliteConnection connection, int most) =>
         [.. connection.Query<ChangeRow>("""
-            SELECT number, at, what, state FROM changes WHERE reverses IS NULL AND number > 0
+            SELECT number, at, what, state FROM changes WHERE reverses IS NULL AND state <> 'noted' AND number > 0
             ORDER BY number DESC LIMIT @most
             """, new { most }).Select(row => row.ToSummary())];
 
@@ -57,6 +57,9 @@ internal static class Journal
         connection.Execute("UPDATE changes SET state = 'gone' WHERE state = 'taken back'");
         return Record(connection, what, reverses: null);
     }
+
+    /// <summary>Begins a note of the program's own: numbered and played backwards like any change, but undo passes over it.</summary>
+    public static long BeginNote(SqliteConnection connection, string what) => Record(connection, what, reverses: null, state: "noted");
 
     public static bool Touched(SqliteConnection connection, long change) =>
         connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM journal WHERE change = @change)", new { change });
@@ -102,9 +105,9 @@ internal static class Journal
         transaction.Commit();
     }
 
-    private static long Record(SqliteConnection connection, string what, long? reverses) => connection.ExecuteScalar<long>("""
-        INSERT INTO changes (at, what, state, reverses) VALUES (@at, @what, 'standing', @reverses) RETURNING number
-        """, new { at = Stored.Moment(DateTimeOffset.UtcNow), what, reverses });
+    private static long Record(SqliteConnection connection, string what, long? reverses, string state = "standing") => connection.ExecuteScalar<long>("""
+        INSERT INTO changes (at, what, state, reverses) VALUES (@at, @what, @state, @reverses) RETURNING number
+        """, new { at = Stored.Moment(DateTimeOffset.UtcNow), what, state, reverses });
 
     private static void PlayBackwards(SqliteConnection connection, long change) => PlayBackwards(connection, change, change);
 

@@ -95,13 +95,14 @@ public sealed class LogbookFile : IDisposable
     /// <param name="write">Writes the records. The writer is of no use afterwards.</param>
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
     /// <exception cref="InvalidValueException">A record cannot be right; nothing was changed.</exception>
-    public void Change(string what, Action<LogbookWriter> write) => Write(connection =>
-    {
-        long change = Journal.Begin(connection, what);
-        using (var statements = new Statements(connection))
-            write(new LogbookWriter(connection, statements));
-        return Journal.Touched(connection, change);
-    });
+    public void Change(string what, Action<LogbookWriter> write) => Write(Journal.Begin, what, write);
+
+    /// <summary>
+    /// As <see cref="Change"/>, for what the program notes on its own, such as a card that was given: undo passes over it
+    /// and <see cref="Changes"/> does not list it, but <see cref="AsOf"/> knows it.
+    /// </summary>
+    /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
+    public void Note(string what, Action<LogbookWriter> write) => Write(Journal.BeginNote, what, write);
 
     /// <summary>Takes back the newest change not yet taken back; null if there is none.</summary>
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
@@ -171,6 +172,14 @@ public sealed class LogbookFile : IDisposable
             throw StoreTrouble.Damaged(Path, e);
         }
     }
+
+    private void Write(Func<SqliteConnection, string, long> begin, string what, Action<LogbookWriter> write) => Write(connection =>
+    {
+        long change = begin(connection, what);
+        using (var statements = new Statements(connection))
+            write(new LogbookWriter(connection, statements));
+        return Journal.Touched(connection, change);
+    });
 
     /// <summary>Runs the work in a transaction, and keeps what it did if it says so.</summary>
     private void Write(Func<SqliteConnection, bool> work)

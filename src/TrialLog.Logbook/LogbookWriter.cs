@@ -183,33 +183,37 @@ public sealed class LogbookWriter
         DELETE FROM paddlers WHERE id = @id
         """, new { id = Stored.Id(id) });
 
-    /// <summary>Removes a hull.</summary>
+    /// <summary>Removes a hull, and the cards given for it.</summary>
     /// <exception cref="InvalidValueException">It is still in use.</exception>
     public void RemoveHull(Guid id)
     {
         CheckUnused("""
             SELECT name,
                 (SELECT count(*) FROM outings WHERE hull_id = @id) AS outings,
-                (SELECT count(*) FROM cards WHERE hull_id = @id)
-                    + (SELECT count(*) FROM technique_checks WHERE hull_id = @id)
+                (SELECT count(*) FROM technique_checks WHERE hull_id = @id)
                     + (SELECT count(*) FROM paddlers WHERE goal_hull_id = @id) AS others
             FROM hulls WHERE id = @id
-            """, "hull", "goal events, trial cards or technique checks", id);
-        _connection.Execute("DELETE FROM hulls WHERE id = @id", new { id = Stored.Id(id) });
+            """, "hull", "goal events or technique checks", id);
+        _connection.Execute("""
+            DELETE FROM notes WHERE about_id IN (SELECT id FROM cards WHERE hull_id = @id);
+            DELETE FROM hulls WHERE id = @id
+            """, new { id = Stored.Id(id) });
     }
 
-    /// <summary>Removes a paddle.</summary>
+    /// <summary>Removes a paddle, and the cards given for it.</summary>
     /// <exception cref="InvalidValueException">It is still in use.</exception>
     public void RemovePaddle(Guid id)
     {
         CheckUnused("""
             SELECT name,
                 (SELECT count(DISTINCT outing_id) FROM pieces WHERE paddle_id = @id) AS outings,
-                (SELECT count(*) FROM cards WHERE paddle_id = @id)
-                    + (SELECT count(*) FROM technique_checks WHERE paddle_id = @id) AS others
+                (SELECT count(*) FROM technique_checks WHERE paddle_id = @id) AS others
             FROM paddles WHERE id = @id
-            """, "paddle", "trial cards or technique checks", id);
-        _connection.Execute("DELETE FROM paddles WHERE id = @id", new { id = Stored.Id(id) });
+            """, "paddle", "technique checks", id);
+        _connection.Execute("""
+            DELETE FROM notes WHERE about_id IN (SELECT id FROM cards WHERE paddle_id = @id);
+            DELETE FROM paddles WHERE id = @id
+            """, new { id = Stored.Id(id) });
     }
 
     /// <summary>Removes an outing, its pieces and the notes about it. A card that was paddled as it stays.</summary>

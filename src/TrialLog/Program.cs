@@ -1,1 +1,3 @@
-return 0;
+using TrialLog.Commands;
+
+return CommandLineProgram.Run(args, Surroundings.OfThisProcess());

@@ -93,8 +93,8 @@ CREATE INDEX pieces_by_outing ON pieces (outing_id);
 CREATE TABLE cards (
     id                  TEXT PRIMARY KEY,
     paddler_id          TEXT NOT NULL REFERENCES paddlers (id) ON DELETE CASCADE,
-    hull_id             TEXT NOT NULL REFERENCES hulls (id),
-    paddle_id           TEXT NOT NULL REFERENCES paddles (id),
+    hull_id             TEXT NOT NULL REFERENCES hulls (id) ON DELETE CASCADE,
+    paddle_id           TEXT NOT NULL REFERENCES paddles (id) ON DELETE CASCADE,
     given_at            TEXT NOT NULL,
     lengths_nm          TEXT NOT NULL,
     distance_um         INTEGER NOT NULL,

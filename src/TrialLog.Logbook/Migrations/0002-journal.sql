@@ -1,13 +1,14 @@
 -- The journal of changes, from which undo and the log as it once was are worked out.
 
 -- One row for each thing the user did, numbered from 1; number 0 is what every logbook starts with.
---   state     standing: in force; taken back: undone, can be redone; gone: undone, and something else done since
+--   state     standing: in force; taken back: undone, can be redone; gone: undone, and something else done since;
+--             noted: the program's own note, which undo passes over
 --   reverses  for the rows that undo and redo write: the number of the change whose journal was played backwards
 CREATE TABLE changes (
     number   INTEGER PRIMARY KEY AUTOINCREMENT,
     at       TEXT NOT NULL,
     what     TEXT NOT NULL,
-    state    TEXT NOT NULL CHECK (state IN ('standing', 'taken back', 'gone')),
+    state    TEXT NOT NULL CHECK (state IN ('standing', 'taken back', 'gone', 'noted')),
     reverses INTEGER REFERENCES changes (number)
 );
 

@@ -76,7 +76,7 @@ public class JournalLaws
             else
             {
                 writer.RemoveHull(id);
-                model.Hulls.Remove(id);
+                model.RemoveHull(id);
             }
         }))),
         (1, PaddleId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) =>
@@ -86,7 +86,7 @@ public class JournalLaws
             else
             {
                 writer.RemovePaddle(id);
-                model.Paddles.Remove(id);
+                model.RemovePaddle(id);
             }
         }))));
 

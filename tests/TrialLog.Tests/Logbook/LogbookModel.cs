@@ -48,17 +48,34 @@ internal sealed record LogbookModel
         RemoveNotesAbout(id);
         foreach (Outing outing in Outings.Values.Where(outing => outing.PaddlerId == id).ToList())
             RemoveOuting(outing.Id);
-        foreach (GivenCard card in Cards.Values.Where(card => card.PaddlerId == id).ToList())
-            RemoveCard(card.Id);
+        RemoveCards(card => card.PaddlerId == id);
         foreach (TechniqueCheck check in Checks.Values.Where(check => check.PaddlerId == id).ToList())
             Checks.Remove(check.Id);
     }
 
-    public bool UsesHull(Guid id) => Outings.Values.Any(x => x.HullId == id) || Cards.Values.Any(x => x.HullId == id)
+    public void RemoveHull(Guid id)
+    {
+        Hulls.Remove(id);
+        RemoveCards(card => card.HullId == id);
+    }
+
+    public void RemovePaddle(Guid id)
+    {
+        Paddles.Remove(id);
+        RemoveCards(card => card.PaddleId == id);
+    }
+
+    public bool UsesHull(Guid id) => Outings.Values.Any(x => x.HullId == id)
         || Checks.Values.Any(x => x.HullId == id) || Paddlers.Values.Any(x => x.Goal?.HullId == id);
 
     public bool UsesPaddle(Guid id) => Outings.Values.Any(x => x.Pieces.Any(piece => piece.PaddleId == id))
-        || Cards.Values.Any(x => x.PaddleId == id) || Checks.Values.Any(x => x.PaddleId == id);
+        || Checks.Values.Any(x => x.PaddleId == id);
+
+    private void RemoveCards(Func<GivenCard, bool> which)
+    {
+        foreach (GivenCard card in Cards.Values.Where(which).ToList())
+            RemoveCard(card.Id);
+    }
 
     private void RemoveNotesAbout(Guid id)
     {

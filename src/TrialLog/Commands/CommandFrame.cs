@@ -1,0 +1,86 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>
+/// What all commands share: the options that go everywhere, opening the logbook, and turning a request that cannot
+/// be met into one sentence and exit code 1.
+/// </summary>
+internal sealed class CommandFrame(Surroundings surroundings)
+{
+    private const int Done = 0, CannotBeMet = 1;
+
+    public Surroundings Surroundings => surroundings;
+
+    public TextWriter Out => surroundings.Out;
+
+    public Option<string?> Store { get; } = new("--store")
+    {
+        Description = "The logbook's file; else TRIALLOG_STORE, else the user's data folder.",
+        HelpName = "FILE",
+        Recursive = true,
+    };
+
+    public Option<bool> Json { get; } = new("--json") { Description = "The same facts for programs." };
+
+    public Option<string?> Paddler { get; } = new("--paddler") { Description = "Whose; else the only paddler, or the one last worked with.", HelpName = "NAME" };
+
+    public Option<string?> Hull { get; } = new("--hull") { Description = "Which hull; else the latest outing's.", HelpName = "NAME" };
+
+    public Option<string?> Paddle { get; } = new("--paddle") { Description = "Which paddle; else the latest outing's.", HelpName = "NAME" };
+
+    /// <summary>Gives a command an action that works on the open logbook.</summary>
+    public void OnDesk(Command command, Action<ParseResult, Desk> action) => command.SetAction(parsed => Guarded(() =>
+    {
+        using LogbookFile logbook = LogbookFile.Open(StorePath(parsed));
+        action(parsed, new Desk(logbook, surroundings.Clock));
+    }));
+
+    /// <summary>Gives a command an action that needs no logbook.</summary>
+    public void WithoutLogbook(Command command, Action<ParseResult> action) => command.SetAction(parsed => Guarded(() => action(parsed)));
+
+    /// <summary>The logbook's file by option, environment or custom.</summary>
+    public string StorePath(ParseResult parsed) => parsed.GetValue(Store) ?? StorePath(surroundings.Environment);
+
+    /// <summary>The logbook's file by environment or custom; the user's data folder is made if it is missing.</summary>
+    public static string StorePath(Func<string, string?> environment)
+    {
+        if (environment("TRIALLOG_STORE") is { Length: > 0 } named)
+            return named;
+        string home = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+        string folder = Path.Combine(home.Length > 0 ? home : ".", "triallog");
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new RequestException($"The folder for the logbook, {folder}, cannot be made; name a file with --store FILE.");
+        }
+
+        return Path.Combine(folder, "logbook.db");
+    }
+
+    /// <summary>Runs an action; a request that cannot be met is said in one sentence on the error stream.</summary>
+    public int Guarded(Action action)
+    {
+        try
+        {
+            action();
+            return Done;
+        }
+        catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException)
+        {
+            surroundings.Error.WriteLine(failure.Message);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            surroundings.Error.WriteLine($"A file could not be read or written: {failure.Message}");
+        }
+
+        return CannotBeMet;
+    }
+}

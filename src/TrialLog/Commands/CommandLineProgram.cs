@@ -1,0 +1,67 @@
+using System.CommandLine;
+
+namespace TrialLog.Commands;
+
+/// <summary>The command line as a whole: which commands there are, and what a wrong one is told.</summary>
+internal static class CommandLineProgram
+{
+    private const int WrongUsage = 2;
+
+    /// <summary>Runs one command line and gives its exit code: 0 done, 1 cannot be met, 2 wrong usage.</summary>
+    public static int Run(string[] arguments, Surroundings surroundings)
+    {
+        var frame = new CommandFrame(surroundings);
+        ParseResult parsed = Root(frame).Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (System.CommandLine.Parsing.ParseError error in parsed.Errors)
+                surroundings.Error.WriteLine(error.Message);
+            string command = string.Join(' ', CommandPath(parsed));
+            surroundings.Error.WriteLine($"See: triallog {command}{(command.Length > 0 ? " " : "")}--help");
+            return WrongUsage;
+        }
+
+        return parsed.Invoke(new InvocationConfiguration
+        {
+            Output = surroundings.Out,
+            Error = surroundings.Error,
+            EnableDefaultExceptionHandler = false,
+        });
+    }
+
+    private static RootCommand Root(CommandFrame frame)
+    {
+        var root = new RootCommand("Finds the paddle length that suits a paddler, outing by outing, and says when to stop searching.");
+        root.Options.Add(frame.Store);
+        foreach (Command command in Commands(frame))
+            root.Subcommands.Add(command);
+        OpeningCommand.Attach(root, frame);
+        return root;
+    }
+
+    private static IEnumerable<Command> Commands(CommandFrame frame) =>
+    [
+        PaddlerCommand.Build(frame),
+        HullCommand.Build(frame),
+        PaddleCommand.Build(frame),
+        LogCommand.Build(frame),
+        HistoryCommand.Build(frame),
+        EditCommand.Build(frame),
+        ExcludeCommand.Build(frame),
+        IncludeCommand.Build(frame),
+        DeleteCommand.Build(frame),
+        UndoCommand.Build(frame),
+    ];
+
+    private static IEnumerable<string> CommandPath(ParseResult parsed)
+    {
+        var names = new Stack<string>();
+        for (System.CommandLine.Parsing.SymbolResult? at = parsed.CommandResult; at is not null; at = at.Parent)
+        {
+            if (at is System.CommandLine.Parsing.CommandResult { Command: not RootCommand } command)
+                names.Push(command.Command.Name);
+        }
+
+        return names;
+    }
+}

@@ -1,0 +1,87 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog exclude OUTING PIECE --because REASON</c>.</summary>
+internal static class ExcludeCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
+        var piece = new Argument<int>("PIECE") { Description = "The piece's number in the outing." };
+        var because = new Option<string>("--because") { Description = "Why it does not count.", HelpName = "REASON", Required = true };
+        var command = new Command("exclude", "Leave a piece out of every analysis; it stays in the log.") { outing, piece, because, frame.Paddler };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Outing changed = CorrectOuting.Exclude(
+                desk, OutingArgument.Find(frame, parsed, desk, outing), parsed.GetRequiredValue(piece), parsed.GetRequiredValue(because));
+            frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} no longer counts. To take it back: triallog undo");
+        });
+        return command;
+    }
+}
+
+/// <summary><c>triallog include OUTING PIECE</c>.</summary>
+internal static class IncludeCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
+        var piece = new Argument<int>("PIECE") { Description = "The piece's number in the outing." };
+        var command = new Command("include", "Let a piece that was left out count again.") { outing, piece, frame.Paddler };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Outing changed = CorrectOuting.Include(desk, OutingArgument.Find(frame, parsed, desk, outing), parsed.GetRequiredValue(piece));
+            frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} counts again.");
+        });
+        return command;
+    }
+}
+
+/// <summary><c>triallog delete OUTING [PIECE]</c>.</summary>
+internal static class DeleteCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
+        var piece = new Argument<int?>("PIECE") { Description = "Only this piece.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("delete", "Delete an outing, or one piece of it.") { outing, piece, frame.Paddler };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Outing found = OutingArgument.Find(frame, parsed, desk, outing);
+            if (parsed.GetValue(piece) is { } order)
+                CorrectOuting.DeletePiece(desk, found, order);
+            else
+                CorrectOuting.Delete(desk, found);
+            frame.Out.WriteLine($"Deleted {(parsed.GetValue(piece) is { } number ? $"piece {number} of " : "the outing ")}{FindOuting.NameOf(found)}. To take it back: triallog undo");
+        });
+        return command;
+    }
+}
+
+/// <summary><c>triallog undo</c>.</summary>
+internal static class UndoCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("undo", "Take back the newest thing done; again goes further back.");
+        frame.OnDesk(command, (_, desk) =>
+        {
+            ChangeSummary taken = CorrectOuting.Undo(desk);
+            frame.Out.WriteLine($"Taken back: {Quoted.Visible(taken.What)}.");
+        });
+        return command;
+    }
+}
+
+/// <summary>The argument that names an outing.</summary>
+internal static class OutingArgument
+{
+    public const string Description = "The outing's date, with its label where the day has several: 2026-05-03 or 2026-05-03:evening; or last.";
+
+    public static Outing Find(CommandFrame frame, ParseResult parsed, Desk desk, Argument<string> name) =>
+        FindOuting.Of(desk, desk.PaddlerNamed(parsed.GetValue(frame.Paddler)), parsed.GetRequiredValue(name));
+}

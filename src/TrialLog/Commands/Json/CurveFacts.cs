@@ -1,0 +1,44 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Commands.Json;
+
+/// <summary>What <c>curve --json</c> prints: speed against length in percent of the speed at the best length.</summary>
+internal sealed record CurveFacts(
+    string Paddler, string Hull, string Paddle, BestFacts Best, double CurrentIn, double WorthwhilePct,
+    IReadOnlyList<CurvePointFacts> Points, IReadOnlyList<CurvePieceFacts> Pieces, ClassicalFacts? Classical)
+{
+    public static CurveFacts Of(Analysis analysis, ClassicalFit? classical) => new(
+        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, BestFacts.Of(analysis.Best),
+        Facts.Inches(analysis.Current), Facts.Rounded(analysis.WorthwhilePercent),
+        [.. analysis.Curve.Points.Select(point => new CurvePointFacts(Facts.Inches(point.Length), Facts.Rounded(point.Percent), Facts.Rounded(point.Low), Facts.Rounded(point.High)))],
+        [.. analysis.Curve.Pieces.Select(piece => new CurvePieceFacts(piece.PieceId, piece.OutingId, Facts.Inches(piece.Length), Facts.Rounded(piece.Percent), Facts.Rounded(piece.Weight)))],
+        classical is null ? null : ClassicalFacts.Of(classical));
+}
+
+internal sealed record CurvePointFacts(double LengthIn, double SpeedPct, double LowPct, double HighPct);
+
+internal sealed record CurvePieceFacts(Guid PieceId, Guid OutingId, double LengthIn, double SpeedPct, double Weight);
+
+/// <summary>The classical view: a mixed model by REML without a prior.</summary>
+internal sealed record ClassicalFacts(
+    int Pieces, int Outings, double CentreIn, double OutingSdPct, double PieceSdPct,
+    IReadOnlyList<CoefficientFacts> Coefficients, double? VertexIn, string? VertexShape, double? VertexLowIn, double? VertexHighIn, string Says)
+{
+    public static ClassicalFacts Of(ClassicalFit fit) => new(
+        fit.Pieces, fit.Outings, Finite(fit.CentreInches) ?? 0, Finite(fit.OutingSd) ?? 0, Finite(fit.PieceSd) ?? 0,
+        [.. fit.Coefficients.Select(one => new CoefficientFacts(one.Name, Finite(one.Estimate) ?? 0, Finite(one.StandardError) ?? 0))],
+        Finite(fit.VertexInches), fit.Vertex?.Shape.ToString().ToLowerInvariant(), Finite(fit.Vertex?.Low), Finite(fit.Vertex?.High), fit.Says);
+
+    private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? Facts.Rounded(number) : null;
+}
+
+internal sealed record CoefficientFacts(string Name, double Estimate, double StandardError);
+
+/// <summary>One point of <c>progress --json</c>.</summary>
+internal sealed record ProgressFacts(
+    string? Date, int Outings, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, double PWorthwhileLeft, bool DiminishingReturns)
+{
+    public static ProgressFacts Of(ProgressPoint point) => new(
+        point.Date?.ToString("yyyy-MM-dd"), point.Outings, Facts.Inches(point.Best), Facts.Inches(point.LikelyLow), Facts.Inches(point.LikelyHigh),
+        Facts.Rounded(point.GainLeftPercent), Facts.Rounded(point.ProbabilityWorthwhileLeft), point.DiminishingReturns);
+}

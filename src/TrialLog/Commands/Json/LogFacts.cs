@@ -1,0 +1,50 @@
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands.Json;
+
+/// <summary>One outing of <c>history --json</c>.</summary>
+internal sealed record OutingFacts(
+    string Name, string Paddler, string Date, string? Time, string Label, string Hull, string? Place, int? WindBeaufort, string? Water, string? Notes,
+    IReadOnlyList<PieceFacts> Pieces)
+{
+    public static OutingFacts Of(Outing outing, Paddler paddler, Hull hull, IReadOnlyDictionary<Guid, Paddle> paddles) => new(
+        FindOuting.NameOf(outing), paddler.Name, outing.Date.ToString("yyyy-MM-dd"), outing.Time?.ToString("HH:mm"), outing.Label, hull.Name,
+        outing.Place, outing.Wind?.Number, outing.Water, outing.Notes, [.. outing.Pieces.Select(piece => PieceFacts.Of(piece, paddles[piece.PaddleId]))]);
+}
+
+internal sealed record PieceFacts(
+    int Piece, string Paddle, double LengthIn, double DistanceM, double TimeS, double SpeedMPerS, double? Effort, int? HeartRate, double? StrokeRate,
+    string Course, double? Soreness, double? FadePct, string? ExcludedBecause, string? Notes)
+{
+    public static PieceFacts Of(Piece piece, Paddle paddle) => new(
+        piece.Order, paddle.Name, Facts.Inches(piece.Length), piece.Distance.Metres, piece.Time.Seconds, Facts.Rounded(piece.MetresPerSecond),
+        piece.Effort?.Points, piece.HeartRate?.BeatsPerMinute, piece.StrokeRate?.StrokesPerMinute, CourseText.Of(piece.Course),
+        piece.Soreness?.Points, piece.FadePercent, piece.ExcludedBecause, piece.Notes);
+}
+
+/// <summary>A paddler, for programs.</summary>
+internal sealed record PaddlerFacts(string Name, string Unit, double StartIn, double StartSpreadIn, string StartBasis, bool SwapsOnWater, string? Goal)
+{
+    public static PaddlerFacts Of(Paddler paddler, IReadOnlyList<Hull> hulls)
+    {
+        StartLength start = StartLength.Of(paddler);
+        return new PaddlerFacts(
+            paddler.Name, paddler.Unit == LengthUnit.Centimetres ? "cm" : "in", Facts.Inches(start.Length), Facts.Rounded(start.SpreadInches),
+            start.Basis.ToString(), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
+    }
+}
+
+/// <summary>A hull, for programs.</summary>
+internal sealed record HullFacts(string Name, int Crew, double? SeatHeightIn)
+{
+    public static HullFacts Of(Hull hull) => new(hull.Name, hull.Crew, hull.SeatHeight is { } height ? Facts.Inches(height) : null);
+}
+
+/// <summary>A paddle, for programs.</summary>
+internal sealed record PaddleFacts(string Name, double BladeIn, double? BladeAreaIn2, bool Steering, double ShortestIn, double LongestIn, double StepIn)
+{
+    public static PaddleFacts Of(Paddle paddle) => new(
+        paddle.Name, Facts.Inches(paddle.Blade), paddle.BladeAreaSquareInches, paddle.Steering,
+        Facts.Inches(paddle.Shortest), Facts.Inches(paddle.Longest), Facts.Inches(paddle.Step));
+}

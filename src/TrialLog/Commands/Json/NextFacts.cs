@@ -1,0 +1,52 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Commands.Json;
+
+/// <summary>What <c>next --json</c> prints; the units are in the names.</summary>
+internal sealed record NextFacts(
+    string Paddler, string Hull, string Paddle, int Outings, int Pieces,
+    double CurrentIn, BestFacts Best, IntervalFacts CurvaturePctPerIn2,
+    double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
+    double WorthwhilePct, double PWorthwhileLeft, bool DiminishingReturns, bool Flat,
+    OutingsToGoFacts OutingsToGo, CardFacts Card, string Verdict,
+    IReadOnlyList<CheckFacts> Checks, IReadOnlyList<string> Cautions)
+{
+    public static NextFacts Of(Analysis analysis) => new(
+        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, analysis.Outings, analysis.Pieces,
+        Facts.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
+        Facts.Rounded(analysis.GainFromMovingPercent), Facts.Rounded(analysis.GainFromMovingSeconds),
+        Facts.Rounded(analysis.GainLeftPercent), Facts.Rounded(analysis.GainLeftSeconds), Facts.Rounded(analysis.GoalSeconds),
+        Facts.Rounded(analysis.WorthwhilePercent), Facts.Rounded(analysis.ProbabilityWorthwhileLeft),
+        analysis.DiminishingReturns, analysis.Flat,
+        new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
+        CardFacts.Of(analysis.Card), analysis.Verdict,
+        [.. analysis.Checks.Select(check => new CheckFacts(check.Name, check.Says))], analysis.Cautions);
+}
+
+internal sealed record BestFacts(
+    double LengthIn, double LikelyLowIn, double LikelyHighIn, double Level, double WithinQuarterInch,
+    IReadOnlyList<ProbabilityFacts> Probabilities)
+{
+    public static BestFacts Of(BestLength best) => new(
+        Facts.Inches(best.Length), Facts.Inches(best.LikelyLow), Facts.Inches(best.LikelyHigh), best.Level,
+        Facts.Rounded(best.WithinQuarterInch),
+        [.. best.Probabilities.Select(step => new ProbabilityFacts(Facts.Inches(step.Length), Facts.Rounded(step.Probability)))]);
+}
+
+internal sealed record ProbabilityFacts(double LengthIn, double P);
+
+internal sealed record IntervalFacts(double Median, double Low, double High)
+{
+    public static IntervalFacts Of(Interval interval) =>
+        new(Facts.Rounded(interval.Median), Facts.Rounded(interval.Low), Facts.Rounded(interval.High));
+}
+
+internal sealed record OutingsToGoFacts(int Median, int Low, int High);
+
+internal sealed record CheckFacts(string Name, string Says);
+
+internal sealed record CardFacts(IReadOnlyList<double> LengthsIn, double DistanceM, double Effort, double RestS, string Reason)
+{
+    public static CardFacts Of(Domain.TrialCard card) => new(
+        [.. card.Lengths.Select(Facts.Inches)], card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, card.Reason);
+}

@@ -1,0 +1,92 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog log</c>: one outing and its pieces, in one line or asked step by step.</summary>
+internal static class LogCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var pieces = new Argument<string[]>("PIECE") { Description = "Each piece: " + PieceText.Form + ".", Arity = ArgumentArity.ZeroOrMore };
+        Option<string?> date = PaddlerCommand.Text("--date", "The day; today at first.", "DATE");
+        Option<string?> at = PaddlerCommand.Text("--at", "When it began, local time.", "HH:MM");
+        Option<string?> label = PaddlerCommand.Text("--label", "A label, where a day has several outings.", "TEXT");
+        Option<string?> place = PaddlerCommand.Text("--place", "A coarse place, as you call it.", "TEXT");
+        Option<string?> wind = PaddlerCommand.Text("--wind", "Wind, Beaufort.", "0..12");
+        Option<string?> water = PaddlerCommand.Text("--water", "The water: flat, chop, swell.", "TEXT");
+        Option<string?> notes = PaddlerCommand.Text("--notes", "Anything else.", "TEXT");
+        Option<string?> effort = PaddlerCommand.Text("--effort", "Effort of every piece that does not say its own, CR10.", "0..10");
+        Option<string?> soreness = PaddlerCommand.Text("--soreness", "Shoulder, elbow or back, 0 (none) to 10.", "0..10");
+        Option<string?> course = PaddlerCommand.Text("--course", "How the pieces lay; a round trip at first.", "round-trip|out|back|loop");
+        var command = new Command("log", "Log an outing and its pieces; without pieces it asks step by step.")
+        {
+            pieces, frame.Paddler, frame.Hull, frame.Paddle, date, at, label, place, wind, water, notes, effort, soreness, course,
+        };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            string? Given(Option<string?> option) => parsed.GetValue(option);
+            string[] texts = parsed.GetValue(pieces) ?? [];
+            if (texts.Length == 0)
+            {
+                if (!frame.Surroundings.Interactive)
+                    throw new RequestException($"Say what was paddled, each piece as {PieceText.Form}; on a terminal it is asked step by step.");
+                OutingEntry? asked = new LogQuestions(frame.Surroundings, desk, chosen).Ask();
+                if (asked is null)
+                    throw new RequestException("Nothing was saved.");
+                Say(frame, desk, LogOuting.Save(desk, asked), chosen);
+                return;
+            }
+
+            Effort? everyEffort = Given(effort) is { } hard ? Effort.Parse(hard) : null;
+            Soreness? everySoreness = Given(soreness) is { } sore ? Soreness.Parse(sore) : null;
+            Course way = Given(course) is { } text ? CourseText.Parse(text) : Course.RoundTrip;
+            var entry = new OutingEntry
+            {
+                Paddler = chosen.Paddler,
+                Hull = chosen.Hull,
+                Date = Given(date) is { } day ? FindOuting.Date(day, desk.Today) : desk.Today,
+                Time = Given(at) is { } time ? Values.TimeOfDay(time) : null,
+                Label = Given(label) ?? "",
+                Place = Given(place),
+                Wind = Given(wind) is { } beaufort ? Values.Wind(beaufort) : null,
+                Water = Given(water),
+                Notes = Given(notes),
+                Pieces =
+                [
+                    .. ByTheCard(desk, chosen, [.. texts.Select(one => PieceText.Parse(one, chosen.Paddler.Unit))])
+                        .Select(piece => piece with { Effort = piece.Effort ?? everyEffort, Soreness = everySoreness, Course = way }),
+                ],
+            };
+            Say(frame, desk, LogOuting.Save(desk, entry), chosen);
+        });
+        return command;
+    }
+
+    // Pieces typed as times alone take lengths and distance from the card in order; their number must be the card's.
+    private static List<PieceEntry> ByTheCard(Desk desk, Chosen chosen, IReadOnlyList<PieceText> typed)
+    {
+        if (typed.All(piece => piece is { Length: not null, Distance: not null }))
+            return [.. typed.Select(piece => new PieceEntry(chosen.Paddle, piece.Length!.Value, piece.Distance!.Value, piece.Time) { Effort = piece.Effort })];
+        GivenCard card = OpenCard.Of(desk, chosen)
+            ?? throw new RequestException($"No card is open for {chosen.Paddler.Name} in {chosen.Hull.Name}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
+        if (typed.Count != card.Card.Lengths.Count)
+            throw new RequestException($"The card has {card.Card.Lengths.Count} pieces ({string.Join(", ", card.Card.Lengths.Select(length => length.ToText(chosen.Paddler.Unit)))}) and {typed.Count} were given; give the lengths too: {PieceText.Form}.");
+        return
+        [
+            .. typed.Select((piece, index) => new PieceEntry(
+                chosen.Paddle, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance, piece.Time) { Effort = piece.Effort }),
+        ];
+    }
+
+    private static void Say(CommandFrame frame, Desk desk, Outing outing, Chosen chosen)
+    {
+        frame.Out.WriteLine("Logged:");
+        HistoryText.Write(frame.Out, outing, chosen.Hull, desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
+        if (outing.Pieces.Any(piece => piece.Soreness is { Points: >= 4 }))
+            frame.Out.WriteLine("That is sore. Pain in shoulder, elbow or back is a reason to stop, not a data point; a clinician decides what it is.");
+        frame.Out.WriteLine("What it says: triallog next");
+    }
+}

@@ -1,0 +1,138 @@
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>Asks for an outing step by step. An empty answer takes what stands in brackets; a wrong one is asked again.</summary>
+internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen chosen)
+{
+    private delegate bool Reader<T>(string text, out T value, out string? problem);
+
+    /// <summary>The outing as answered, or null where the input ended or the paddler said no.</summary>
+    public OutingEntry? Ask()
+    {
+        TextWriter to = surroundings.Out;
+        LengthUnit unit = chosen.Paddler.Unit;
+        GivenCard? card = OpenCard.Of(desk, chosen);
+        to.WriteLine($"{chosen.Paddler.Name}, {chosen.Hull.Name}, {chosen.Paddle.Name}. An empty answer takes what stands in [brackets].");
+        if (!Question("Date", desk.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
+            || !Question("Wind, Beaufort", null, Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
+            return null;
+
+        var pieces = new List<PieceEntry>();
+        while (pieces.Count < LogOuting.MostPieces)
+        {
+            int next = pieces.Count;
+            bool byCard = card is not null && next < card.Card.Lengths.Count;
+            Length? length = byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
+            Distance? distance = byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance;
+            to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
+            if (!Question("  Time", null, Text, Optional<PieceTime>(PieceTime.TryParse), out PieceTime? time))
+                return null;
+            if (time is null && !byCard && pieces.Count > 0)
+                break;
+            if (time is null)
+            {
+                to.WriteLine("  A piece needs a time, like 5:32.");
+                continue;
+            }
+
+            if (!Question("  Length", length, value => value?.ToText(unit) ?? "", ReadLength, out length)
+                || !Question("  Distance", distance, value => value?.ToString() ?? "", Optional<Distance>(Distance.TryParse), out distance)
+                || !Question("  Effort, 0 to 10", null, Text, Optional<Effort>(Effort.TryParse), out Effort? effort))
+                return null;
+            if (length is null || distance is null)
+            {
+                to.WriteLine("  A piece needs a length and a distance; this one is asked again.");
+                continue;
+            }
+
+            var piece = new PieceEntry(chosen.Paddle, length.Value, distance.Value, time.Value) { Effort = effort };
+            if (LogOuting.ProblemWith(piece) is { } problem)
+                to.WriteLine($"  {problem} This piece is asked again.");
+            else
+                pieces.Add(piece);
+        }
+
+        if (!Question("Soreness of shoulder, elbow or back, 0 to 10", null, Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
+            || !Question("Notes", null, value => value ?? "", ReadText, out string? notes)
+            || !Question("Save? yes or no", true, value => value ? "yes" : "no", ReadYes, out bool save) || !save)
+            return null;
+        return new OutingEntry
+        {
+            Paddler = chosen.Paddler,
+            Hull = chosen.Hull,
+            Date = date,
+            Wind = wind,
+            Notes = notes,
+            Pieces = [.. pieces.Select(piece => piece with { Soreness = soreness })],
+        };
+    }
+
+    // False where the input ended.
+    private bool Question<T>(string question, T otherwise, Func<T, string> show, Reader<T> read, out T answer)
+    {
+        answer = otherwise;
+        while (true)
+        {
+            string bracket = show(otherwise);
+            surroundings.Out.Write(bracket.Length > 0 ? $"{question} [{bracket}]: " : $"{question}: ");
+            surroundings.Out.Flush();
+            if (surroundings.In.ReadLine() is not { } text)
+                return false;
+            if (string.IsNullOrWhiteSpace(text))
+                return true;
+            if (read(text, out answer, out string? problem))
+                return true;
+            surroundings.Out.WriteLine($"  {problem}");
+        }
+    }
+
+    private static string Text<T>(T? value) where T : struct => value?.ToString() ?? "";
+
+    private delegate bool Parser<T>(string? text, out T value, out string? problem);
+
+    private static Reader<T?> Optional<T>(Parser<T> parse) where T : struct => (string text, out T? value, out string? problem) =>
+    {
+        bool read = parse(text, out T plain, out problem);
+        value = read ? plain : null;
+        return read;
+    };
+
+    private bool ReadLength(string text, out Length? value, out string? problem)
+    {
+        bool read = Length.TryParse(text, chosen.Paddler.Unit, out Length plain, out problem);
+        value = read ? plain : null;
+        return read;
+    }
+
+    private bool ReadDate(string text, out DateOnly date, out string? problem)
+    {
+        date = default;
+        try
+        {
+            date = FindOuting.Date(text, desk.Today);
+            problem = LogOuting.ProblemWithDate(desk, date);
+        }
+        catch (InvalidValueException wrong)
+        {
+            problem = wrong.Message;
+        }
+
+        return problem is null;
+    }
+
+    private static bool ReadText(string text, out string? value, out string? problem)
+    {
+        (value, problem) = (text.Trim(), null);
+        return true;
+    }
+
+    private static bool ReadYes(string text, out bool value, out string? problem)
+    {
+        value = text.Trim().StartsWith('y') || text.Trim().StartsWith('Y');
+        bool read = value || text.Trim().StartsWith('n') || text.Trim().StartsWith('N');
+        problem = read ? null : "Answer yes or no.";
+        return read;
+    }
+}

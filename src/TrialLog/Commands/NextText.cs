@@ -1,0 +1,54 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>The next trial card and what the log says, as text for a paddler.</summary>
+internal static class NextText
+{
+    public static void Write(TextWriter to, Analysis analysis, int width)
+    {
+        LengthUnit unit = analysis.Paddler.Unit;
+        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   "
+            + (analysis.Pieces == 0 ? "no outing logged yet" : $"{Count(analysis.Outings, "outing")}, {Count(analysis.Pieces, "piece")}"));
+        to.WriteLine();
+        Wrapped.Write(to, analysis.Verdict, width);
+        to.WriteLine();
+        foreach ((string label, string value) in Figures(analysis, unit))
+            Wrapped.Write(to, value, width, $"  {label,-18}", 20);
+        to.WriteLine();
+        WriteCard(to, analysis.Card, unit, width, analysis.DiminishingReturns);
+        foreach (HealthCheck check in analysis.Checks)
+            Wrapped.Write(to, check.Says, width, "Check: ", 7);
+        foreach (string caution in analysis.Cautions)
+            Wrapped.Write(to, caution, width, "Caution: ", 9);
+    }
+
+    /// <summary>The figures behind the verdict, each with its label.</summary>
+    public static IEnumerable<(string Label, string Value)> Figures(Analysis analysis, LengthUnit unit)
+    {
+        BestLength best = analysis.Best;
+        yield return ("Best length", $"{best.Length.ToText(unit)}, likely {Saying.Range(best.LikelyLow, best.LikelyHigh, unit)} ({best.Level * 100:0} % sure); "
+            + $"within {(unit == LengthUnit.Inches ? "¼ in" : "0.6 cm")}: {Saying.Chance(best.WithinQuarterInch)}");
+        yield return ("Where you are", analysis.Current == best.Length
+            ? $"{analysis.Current.ToText(unit)}, the best length known"
+            : $"{analysis.Current.ToText(unit)}; moving gains {Saying.Percent(analysis.GainFromMovingPercent)}, {Saying.Gain(analysis.GainFromMovingSeconds, analysis.GoalSeconds)}");
+        yield return ("Gain left", $"{Saying.Percent(analysis.GainLeftPercent)}, {Saying.Gain(analysis.GainLeftSeconds, analysis.GoalSeconds)}: the most that more testing can still win");
+        yield return ("Worthwhile left", $"{Saying.Chance(analysis.ProbabilityWorthwhileLeft)} chance that another length is faster by {analysis.WorthwhilePercent:0.##} % or more");
+        yield return ("Outings to go", Saying.OutingsToGo(analysis.OutingsToGo));
+    }
+
+    /// <summary>The card in the order to paddle.</summary>
+    public static void WriteCard(TextWriter to, TrialCard card, LengthUnit unit, int width, bool onlyIfGoingOn)
+    {
+        to.WriteLine(onlyIfGoingOn ? "If you test on regardless" : "Next outing");
+        for (int i = 0; i < card.Lengths.Count; i++)
+            to.WriteLine($"  {i + 1}.  {card.Lengths[i].ToText(unit),-10}  {card.Distance}  effort {card.Effort}");
+        if (card.Lengths.Count > 1)
+            to.WriteLine($"      {card.Rest} easy between pieces");
+        Wrapped.Write(to, card.Reason, width, "  Why: ", 7);
+    }
+
+    private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
+}

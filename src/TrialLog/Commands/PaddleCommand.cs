@@ -1,0 +1,79 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog paddle add | set | list | remove</c>.</summary>
+internal static class PaddleCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("paddle", "The paddles: add, set blade and lengths, list, remove.");
+        command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddle.", SetUpPaddle.Add));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change a paddle.", SetUpPaddle.Change));
+        command.Subcommands.Add(List(frame));
+        command.Subcommands.Add(Remove(frame));
+        return command;
+    }
+
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddleDetails, Paddle> act)
+    {
+        var name = new Argument<string>("NAME");
+        Option<string?> blade = PaddlerCommand.Text("--blade", "Blade length, tip to throat.", "L");
+        Option<string?> range = PaddlerCommand.Text("--range", "Shortest and longest overall length of an adjustable paddle.", "L..L");
+        Option<string?> step = PaddlerCommand.Text("--step", "Step between settings; a quarter inch at first.", "L");
+        Option<string?> fixedAt = PaddlerCommand.Text("--fixed", "Overall length of a fixed paddle.", "L");
+        Option<double?> area = new("--blade-area") { Description = "Blade area in square inches, where known.", HelpName = "IN2" };
+        Option<string?> steering = PaddlerCommand.Text("--steering", "Whether it is a steering blade: yes or no.", "yes|no");
+        var command = new Command(verb, description) { name, blade, range, step, fixedAt, area, steering };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            if (parsed.GetValue(range) is not null && parsed.GetValue(fixedAt) is not null)
+                throw new RequestException("A paddle is adjustable (--range) or fixed (--fixed), not both.");
+            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, desk.Unit) : null;
+            Paddle paddle = act(desk, parsed.GetRequiredValue(name), new PaddleDetails
+            {
+                Blade = Measure(blade),
+                Range = Measure(fixedAt) is { } length ? (length, length)
+                    : parsed.GetValue(range) is { } ends ? SetUpPaddle.Range(ends, desk.Unit) : null,
+                Step = Measure(step),
+                BladeAreaSquareInches = parsed.GetValue(area),
+                Steering = PaddlerCommand.YesOrNo(parsed.GetValue(steering)),
+            });
+            Say(frame, paddle);
+        });
+        return command;
+    }
+
+    private static Command List(CommandFrame frame)
+    {
+        var command = new Command("list", "List the paddles.") { frame.Json };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            if (parsed.GetValue(frame.Json))
+            {
+                Facts.Write<IReadOnlyList<PaddleFacts>>(frame.Out, [.. desk.Logbook.Paddles().Select(PaddleFacts.Of)]);
+                return;
+            }
+
+            foreach (Paddle paddle in desk.Logbook.Paddles())
+                Say(frame, paddle);
+        });
+        return command;
+    }
+
+    private static Command Remove(CommandFrame frame)
+    {
+        var name = new Argument<string>("NAME");
+        var command = new Command("remove", "Remove a paddle that no piece uses.") { name };
+        frame.OnDesk(command, (parsed, desk) => frame.Out.WriteLine($"Removed the paddle {SetUpPaddle.Remove(desk, parsed.GetRequiredValue(name)).Name}."));
+        return command;
+    }
+
+    private static void Say(CommandFrame frame, Paddle paddle) => frame.Out.WriteLine(
+        $"{Quoted.Visible(paddle.Name)}: blade {paddle.Blade}, " + (paddle.IsFixed
+            ? $"fixed at {paddle.Longest}"
+            : $"{paddle.Shortest} to {paddle.Longest} by {paddle.Step}") + (paddle.Steering ? ", for steering" : ""));
+}

@@ -1,0 +1,115 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog paddler add | set | list | remove</c>.</summary>
+internal static class PaddlerCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("paddler", "Who paddles: add, set what is known, list, remove.");
+        command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddler.", SetUpPaddler.Add));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change what is known of a paddler.", SetUpPaddler.Change));
+        command.Subcommands.Add(List(frame));
+        command.Subcommands.Add(Remove(frame));
+        return command;
+    }
+
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddlerDetails, Paddler> act)
+    {
+        var name = new Argument<string>("NAME");
+        Option<string?> reach = Text("--reach", "Seated reach, seat to the middle of the palm of the raised arm.", "L");
+        Option<string?> stature = Text("--stature", "Standing height, where the reach is not measured.", "L");
+        Option<string?> start = Text("--start", "Length of a paddle already known to suit in a solo canoe.", "L");
+        Option<string?> shoulderHeight = Text("--shoulder-height", "Seat to the bony tip of the shoulder.", "L");
+        Option<string?> upperArm = Text("--shoulder-elbow", "Tip of the shoulder to the elbow.", "L");
+        Option<string?> forearm = Text("--elbow-grip", "Elbow to the centre of a gripped rod.", "L");
+        Option<string?> eye = Text("--eye-height", "Seat to the eye, sitting upright.", "L");
+        Option<string?> breadth = Text("--shoulder-breadth", "Between the bony tips of the shoulders.", "L");
+        Option<string?> goal = Text("--goal", "The race it is for: \"OC1, 10km\" or \"OC6, 1:30:00\".", "\"HULL, DISTANCE or TIME\"");
+        Option<string?> unit = Text("--unit", "Unit of bare lengths and of what is shown: in or cm.", "in|cm");
+        Option<string?> swaps = Text("--swaps", "Whether lengths can be changed on the water: yes or no.", "yes|no");
+        Option<double?> worthwhile = new("--worthwhile") { Description = "Smallest change of speed that matters, percent; 0.3 at first.", HelpName = "PCT" };
+        var command = new Command(verb, description)
+        {
+            name, reach, stature, start, shoulderHeight, upperArm, forearm, eye, breadth, goal, unit, swaps, worthwhile,
+        };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            LengthUnit? chosen = UnitOf(parsed.GetValue(unit));
+            LengthUnit bare = chosen ?? (verb == "set" ? desk.PaddlerNamed(parsed.GetRequiredValue(name)).Unit : desk.Unit);
+            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, bare) : null;
+            Paddler paddler = act(desk, parsed.GetRequiredValue(name), new PaddlerDetails
+            {
+                Unit = chosen,
+                SeatedReach = Measure(reach),
+                Stature = Measure(stature),
+                KnownLength = Measure(start),
+                SittingShoulderHeight = Measure(shoulderHeight),
+                ShoulderElbow = Measure(upperArm),
+                ElbowGrip = Measure(forearm),
+                EyeHeight = Measure(eye),
+                ShoulderBreadth = Measure(breadth),
+                Goal = parsed.GetValue(goal) is { } text ? SetUpPaddler.Goal(desk, text) : null,
+                SwapsOnWater = YesOrNo(parsed.GetValue(swaps)),
+                WorthwhilePercent = parsed.GetValue(worthwhile),
+            });
+            StartLength from = StartLength.Of(paddler);
+            frame.Out.WriteLine($"{paddler.Name}: start length {from.Length.ToText(paddler.Unit)} in a solo canoe, give or take {from.SpreadInches:0.0} in.");
+        });
+        return command;
+    }
+
+    private static Command List(CommandFrame frame)
+    {
+        var command = new Command("list", "List the paddlers.") { frame.Json };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            IReadOnlyList<Hull> hulls = desk.Logbook.Hulls();
+            IReadOnlyList<PaddlerFacts> all = [.. desk.Logbook.Paddlers().Select(paddler => PaddlerFacts.Of(paddler, hulls))];
+            if (parsed.GetValue(frame.Json))
+            {
+                Facts.Write(frame.Out, all);
+                return;
+            }
+
+            foreach (Paddler paddler in desk.Logbook.Paddlers())
+            {
+                StartLength start = StartLength.Of(paddler);
+                string goal = GoalText.Of(paddler.Goal, hulls) is { } text ? $"; goal {text}" : "";
+                frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: start {start.Length.ToText(paddler.Unit)} ± {start.SpreadInches:0.0} in{goal}");
+            }
+        });
+        return command;
+    }
+
+    private static Command Remove(CommandFrame frame)
+    {
+        var name = new Argument<string>("NAME");
+        var command = new Command("remove", "Remove a paddler with all outings; undo brings them back.") { name };
+        frame.OnDesk(command, (parsed, desk) =>
+            frame.Out.WriteLine($"Removed {SetUpPaddler.Remove(desk, parsed.GetRequiredValue(name)).Name} with all outings. To take it back: triallog undo"));
+        return command;
+    }
+
+    internal static Option<string?> Text(string name, string description, string value) => new(name) { Description = description, HelpName = value };
+
+    private static LengthUnit? UnitOf(string? text) => text?.Trim().ToLowerInvariant() switch
+    {
+        null => null,
+        "in" or "inch" or "inches" => LengthUnit.Inches,
+        "cm" => LengthUnit.Centimetres,
+        _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a unit; it is in or cm."),
+    };
+
+    internal static bool? YesOrNo(string? text) => text?.Trim().ToLowerInvariant() switch
+    {
+        null => null,
+        "yes" or "y" => true,
+        "no" or "n" => false,
+        _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is neither yes nor no."),
+    };
+}

@@ -1,0 +1,74 @@
+using TrialLog.Domain;
+using TrialLog.Logbook;
+
+namespace TrialLog.UseCases;
+
+/// <summary>Changes, excludes and deletes what was logged. Each can be taken back with undo.</summary>
+internal static class CorrectOuting
+{
+    /// <summary>Puts a changed outing in place of the one with the same id.</summary>
+    /// <exception cref="RequestException">Something is wrong with it; nothing was changed.</exception>
+    public static Outing Replace(Desk desk, Outing changed)
+    {
+        IReadOnlyList<Paddle> paddles = desk.Logbook.Paddles();
+        var problems = new List<string>();
+        if (LogOuting.ProblemWithDate(desk, changed.Date) is { } wrongDate)
+            problems.Add(wrongDate);
+        foreach (Piece piece in changed.Pieces)
+        {
+            Paddle paddle = paddles.First(known => known.Id == piece.PaddleId);
+            if ((LogOuting.ProblemWithLength(paddle, piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is { } problem)
+                problems.Add($"Piece {piece.Order}: {problem}");
+        }
+
+        if (changed.Label.Length > 0)
+            NameRule.Checked(changed.Label, "label");
+        if (desk.Logbook.Outings(changed.PaddlerId).Any(other => other.Id != changed.Id && other.Date == changed.Date
+            && string.Equals(other.Label, changed.Label, StringComparison.OrdinalIgnoreCase)))
+            problems.Add($"There is another outing {FindOuting.NameOf(changed)}; give another date or label.");
+        if (problems.Count > 0)
+            throw new RequestException(string.Join(Environment.NewLine, problems) + Environment.NewLine + "Nothing was changed.");
+        desk.Logbook.Change($"Changed the outing {FindOuting.NameOf(changed)}", logbook => logbook.Put(changed));
+        return changed;
+    }
+
+    /// <summary>Leaves a piece out of every analysis, with the reason; the piece stays in the log.</summary>
+    public static Outing Exclude(Desk desk, Outing outing, int order, string because)
+    {
+        if (string.IsNullOrWhiteSpace(because) || because.Length > 400)
+            throw new InvalidValueException("A piece is left out for a reason, 1 to 400 characters: --because \"rudder caught weed\".");
+        return Put(desk, outing, order, piece => piece with { ExcludedBecause = because.Trim() },
+            $"Left out piece {order} of {FindOuting.NameOf(outing)}: {because.Trim()}");
+    }
+
+    /// <summary>Lets a piece count again.</summary>
+    public static Outing Include(Desk desk, Outing outing, int order) =>
+        Put(desk, outing, order, piece => piece with { ExcludedBecause = null }, $"Let piece {order} of {FindOuting.NameOf(outing)} count again");
+
+    /// <summary>Deletes an outing.</summary>
+    public static void Delete(Desk desk, Outing outing) =>
+        desk.Logbook.Change($"Deleted the outing {FindOuting.NameOf(outing)}", logbook => logbook.RemoveOuting(outing.Id));
+
+    /// <summary>Deletes one piece; the rest keep their numbers.</summary>
+    public static Outing DeletePiece(Desk desk, Outing outing, int order)
+    {
+        Piece piece = FindOuting.Piece(outing, order);
+        if (outing.Pieces.Count == 1)
+            throw new RequestException($"Piece {order} is the only one of {FindOuting.NameOf(outing)}; delete the outing instead.");
+        Outing changed = outing with { Pieces = [.. outing.Pieces.Where(other => other.Id != piece.Id)] };
+        desk.Logbook.Change($"Deleted piece {order} of {FindOuting.NameOf(outing)}", logbook => logbook.Put(changed));
+        return changed;
+    }
+
+    /// <summary>Takes back the newest thing done.</summary>
+    public static ChangeSummary Undo(Desk desk) =>
+        desk.Logbook.Undo() ?? throw new RequestException("There is nothing to undo.");
+
+    private static Outing Put(Desk desk, Outing outing, int order, Func<Piece, Piece> change, string what)
+    {
+        Piece piece = FindOuting.Piece(outing, order);
+        Outing changed = outing with { Pieces = [.. outing.Pieces.Select(other => other.Id == piece.Id ? change(other) : other)] };
+        desk.Logbook.Change(what, logbook => logbook.Put(changed));
+        return changed;
+    }
+}

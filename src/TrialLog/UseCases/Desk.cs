@@ -1,0 +1,112 @@
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.Tuning;
+
+namespace TrialLog.UseCases;
+
+/// <summary>An open logbook and today's date: what every use case works on.</summary>
+internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
+{
+    private const string LastPaddler = "last-paddler", DefaultUnit = "unit";
+
+    public LogbookFile Logbook => logbook;
+
+    public DateTimeOffset Now => clock.GetUtcNow();
+
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>The unit of a bare length where no paddler is in question: as set, inches at first.</summary>
+    public LengthUnit Unit => logbook.Setting(DefaultUnit) == "cm" ? LengthUnit.Centimetres : LengthUnit.Inches;
+
+    /// <summary>Sets the unit of a bare length.</summary>
+    public void UseUnit(LengthUnit unit) => logbook.SaveSetting(DefaultUnit, unit == LengthUnit.Centimetres ? "cm" : "in");
+
+    /// <summary>The paddler of that name; without a name the only one, else the one last worked with.</summary>
+    public Paddler PaddlerNamed(string? name)
+    {
+        IReadOnlyList<Paddler> all = logbook.Paddlers();
+        if (name is not null)
+            return Named(all, name, paddler => paddler.Name, "paddler", "triallog paddler add NAME --reach 50in");
+        if (all.Count == 0)
+            throw new RequestException("The logbook has no paddler yet; add one with: triallog paddler add NAME --reach 50in");
+        string? last = logbook.Setting(LastPaddler);
+        return all.Count == 1 ? all[0]
+            : all.FirstOrDefault(paddler => paddler.Id.ToString() == last)
+            ?? throw new RequestException($"The logbook has {all.Count} paddlers; say which with --paddler NAME ({Names(all, paddler => paddler.Name)}).");
+    }
+
+    /// <summary>The hull of that name.</summary>
+    public Hull HullNamed(string name) => Named(logbook.Hulls(), name, hull => hull.Name, "hull", "triallog hull add NAME --crew N");
+
+    /// <summary>The paddle of that name.</summary>
+    public Paddle PaddleNamed(string name) =>
+        Named(logbook.Paddles(), name, paddle => paddle.Name, "paddle", "triallog paddle add NAME --blade 18.5in --range 48in..54in");
+
+    /// <summary>
+    /// What is asked for, gaps filled: the hull and paddle of the paddler's latest outing, else the goal event's hull,
+    /// else OC1, and the only paddle that is not for steering.
+    /// </summary>
+    public Chosen Choose(string? paddlerName, string? hullName, string? paddleName)
+    {
+        Paddler paddler = PaddlerNamed(paddlerName);
+        return Choose(paddler, hullName, paddleName, logbook.Outings(paddler.Id));
+    }
+
+    /// <summary>As <see cref="Choose(string?, string?, string?)"/>, for a paddler whose outings are at hand.</summary>
+    public Chosen Choose(Paddler paddler, string? hullName, string? paddleName, IReadOnlyList<Outing> outings)
+    {
+        IReadOnlyList<Hull> hulls = logbook.Hulls();
+        Hull? hull = hullName is null ? null : HullNamed(hullName);
+        hull ??= hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+            ?? hulls.First(known => known.Id == StandardHulls.All[0].Id);
+        return new Chosen(paddler, hull, paddleName is not null ? PaddleNamed(paddleName) : UsualPaddle(hull, outings));
+    }
+
+    /// <summary>Everything an analysis looks at.</summary>
+    public TuningQuestion Question(Chosen chosen) => Question(chosen, logbook.Outings(chosen.Paddler.Id));
+
+    /// <summary>As <see cref="Question(Chosen)"/>, for outings that are at hand.</summary>
+    public TuningQuestion Question(Chosen chosen, IReadOnlyList<Outing> outings) => new()
+    {
+        Paddler = chosen.Paddler,
+        Hull = chosen.Hull,
+        Paddle = chosen.Paddle,
+        Hulls = logbook.Hulls(),
+        Paddles = logbook.Paddles(),
+        Outings = outings,
+        TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
+        Today = Today,
+    };
+
+    /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
+    public void Remember(Paddler paddler)
+    {
+        if (!logbook.IsReadOnly && logbook.Setting(LastPaddler) != paddler.Id.ToString())
+            logbook.SaveSetting(LastPaddler, paddler.Id.ToString());
+    }
+
+    private Paddle UsualPaddle(Hull hull, IReadOnlyList<Outing> outings)
+    {
+        List<Paddle> paddles = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
+        IEnumerable<Outing> latestFirst = outings.Reverse();
+        Guid? used = latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
+            .SelectMany(outing => outing.Pieces).Select(piece => (Guid?)piece.PaddleId)
+            .FirstOrDefault(id => paddles.Exists(paddle => paddle.Id == id));
+        return paddles.Find(paddle => paddle.Id == used) ?? paddles.Count switch
+        {
+            1 => paddles[0],
+            0 => throw new RequestException("The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"),
+            _ => throw new RequestException($"The logbook has {paddles.Count} paddles; say which with --paddle NAME ({Names(paddles, paddle => paddle.Name)})."),
+        };
+    }
+
+    private static T Named<T>(IReadOnlyList<T> all, string name, Func<T, string> nameOf, string kind, string toAdd) where T : class =>
+        all.FirstOrDefault(one => string.Equals(nameOf(one), name.Trim(), StringComparison.OrdinalIgnoreCase))
+        ?? throw new RequestException(all.Count == 0
+            ? $"There is no {kind} “{Quoted.Brief(name)}”; add one with: {toAdd}"
+            : $"There is no {kind} “{Quoted.Brief(name)}”; known: {Names(all, nameOf)}. To add one: {toAdd}");
+
+    private static string Names<T>(IReadOnlyList<T> all, Func<T, string> nameOf) =>
+        string.Join(", ", all.Take(8).Select(one => Quoted.Visible(nameOf(one)))) + (all.Count > 8 ? ", …" : "");
+}

@@ -1,0 +1,48 @@
+using System.Globalization;
+using TrialLog.Domain;
+
+namespace TrialLog.UseCases;
+
+/// <summary>Numbers as a paddler says them, the same on a screen, in a command's text and on paper.</summary>
+internal static class Saying
+{
+    /// <summary><c>0.12 %</c>; <c>under 0.01 %</c>.</summary>
+    public static string Percent(double percent) => percent is > 0 and < 0.01 ? "under 0.01 %"
+        : string.Create(CultureInfo.InvariantCulture, $"{percent:0.00} %");
+
+    /// <summary>A probability in whole percent: <c>62 %</c>, <c>under 1 %</c>, <c>over 99 %</c>.</summary>
+    public static string Chance(double probability) => probability switch
+    {
+        < 0.005 => "under 1 %",
+        > 0.995 => "over 99 %",
+        _ => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:0} %"),
+    };
+
+    /// <summary>A gain over the goal event: <c>about 4 s in 1:02:10</c>, <c>under 1 s in 5:00</c>.</summary>
+    public static string Gain(double seconds, double goalSeconds) =>
+        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Clock(goalSeconds);
+
+    /// <summary>A time without fractions of a second: <c>1:02:10</c>.</summary>
+    public static string Clock(double seconds) => PieceTime.FromSeconds(Math.Clamp(Math.Round(seconds), 1, 48 * 3600)).ToString();
+
+    /// <summary>A range of lengths: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string Range(Length low, Length high, LengthUnit unit)
+    {
+        string from = low.ToText(unit), to = high.ToText(unit);
+        string suffix = unit == LengthUnit.Centimetres ? " cm" : " in";
+        return low == high ? from : $"{from[..^suffix.Length]} to {to}";
+    }
+
+    /// <summary>Time per kilometre: <c>5:32 /km</c>.</summary>
+    public static string Pace(Piece piece) => Clock(1000 / piece.MetresPerSecond) + " /km";
+
+    /// <summary>Outings to go: <c>about 3 (1 to 6)</c>.</summary>
+    public static string OutingsToGo(Tuning.OutingsToGo toGo) => toGo switch
+    {
+        { High: 0 } => "none",
+        _ when toGo.Low == toGo.High => Number(toGo.Median),
+        _ => $"about {Number(toGo.Median)} ({toGo.Low} to {Number(toGo.High)})",
+    };
+
+    private static string Number(int outings) => outings >= Tuning.OutingsToGo.Most ? $"{Tuning.OutingsToGo.Most} or more" : outings.ToString();
+}

@@ -1,0 +1,98 @@
+using TrialLog.Domain;
+
+namespace TrialLog.UseCases;
+
+/// <summary>What is told of a paddler; null leaves it as it is.</summary>
+internal sealed record PaddlerDetails
+{
+    public LengthUnit? Unit { get; init; }
+
+    public Length? SeatedReach { get; init; }
+
+    public Length? Stature { get; init; }
+
+    public Length? SittingShoulderHeight { get; init; }
+
+    public Length? ShoulderElbow { get; init; }
+
+    public Length? ElbowGrip { get; init; }
+
+    public Length? EyeHeight { get; init; }
+
+    public Length? ShoulderBreadth { get; init; }
+
+    public Length? KnownLength { get; init; }
+
+    public GoalEvent? Goal { get; init; }
+
+    public bool? SwapsOnWater { get; init; }
+
+    public double? WorthwhilePercent { get; init; }
+}
+
+/// <summary>Adds a paddler, or changes what is known of one.</summary>
+internal static class SetUpPaddler
+{
+    public static Paddler Add(Desk desk, string name, PaddlerDetails details)
+    {
+        string checkedName = NameRule.Checked(name, "paddler");
+        if (desk.Logbook.Paddlers().Any(known => string.Equals(known.Name, checkedName, StringComparison.OrdinalIgnoreCase)))
+            throw new RequestException($"There is a paddler “{checkedName}” already; change what is known with: triallog paddler set \"{checkedName}\" …");
+        Paddler paddler = With(new Paddler { Id = Guid.CreateVersion7(desk.Now), Name = checkedName, Unit = desk.Unit }, details);
+        desk.Logbook.Change($"Added the paddler {checkedName}", logbook => logbook.Put(paddler));
+        desk.Remember(paddler);
+        return paddler;
+    }
+
+    public static Paddler Change(Desk desk, string name, PaddlerDetails details)
+    {
+        Paddler paddler = With(desk.PaddlerNamed(name), details);
+        desk.Logbook.Change($"Changed what is known of {paddler.Name}", logbook => logbook.Put(paddler));
+        desk.Remember(paddler);
+        return paddler;
+    }
+
+    public static Paddler Remove(Desk desk, string name)
+    {
+        Paddler paddler = desk.PaddlerNamed(name);
+        desk.Logbook.Change($"Removed the paddler {paddler.Name} with all outings", logbook => logbook.RemovePaddler(paddler.Id));
+        return paddler;
+    }
+
+    /// <summary>Reads a goal event: <c>OC1, 10km</c> or <c>OC6, 1:30:00</c>.</summary>
+    public static GoalEvent Goal(Desk desk, string text)
+    {
+        int comma = text.IndexOf(',', StringComparison.Ordinal);
+        if (comma < 0)
+            throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a goal event; write the hull, a comma, and a distance or a time: \"OC1, 10km\" or \"OC6, 1:30:00\".");
+        Hull hull = desk.HullNamed(text[..comma]);
+        string rest = text[(comma + 1)..].Trim();
+        if (rest.Contains(':', StringComparison.Ordinal) || rest.EndsWith("min", StringComparison.OrdinalIgnoreCase) || rest.EndsWith('h') || rest.EndsWith('s'))
+            return new GoalEvent { HullId = hull.Id, Time = PieceTime.Parse(rest) };
+        return new GoalEvent { HullId = hull.Id, Distance = Distance.Parse(rest) };
+    }
+
+    private static Paddler With(Paddler paddler, PaddlerDetails details)
+    {
+        if (details.WorthwhilePercent is { } worthwhile && worthwhile is not (> 0 and <= 5))
+            throw new InvalidValueException("A worthwhile change lies above 0 and up to 5 % of speed.");
+        return paddler with
+        {
+            Unit = details.Unit ?? paddler.Unit,
+            KnownLength = details.KnownLength ?? paddler.KnownLength,
+            Goal = details.Goal ?? paddler.Goal,
+            SwapsOnWater = details.SwapsOnWater ?? paddler.SwapsOnWater,
+            WorthwhilePercent = details.WorthwhilePercent ?? paddler.WorthwhilePercent,
+            Body = paddler.Body with
+            {
+                SeatedReach = details.SeatedReach ?? paddler.Body.SeatedReach,
+                Stature = details.Stature ?? paddler.Body.Stature,
+                SittingShoulderHeight = details.SittingShoulderHeight ?? paddler.Body.SittingShoulderHeight,
+                ShoulderElbow = details.ShoulderElbow ?? paddler.Body.ShoulderElbow,
+                ElbowGrip = details.ElbowGrip ?? paddler.Body.ElbowGrip,
+                EyeHeight = details.EyeHeight ?? paddler.Body.EyeHeight,
+                ShoulderBreadth = details.ShoulderBreadth ?? paddler.Body.ShoulderBreadth,
+            },
+        };
+    }
+}
