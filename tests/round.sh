@@ -35,6 +35,12 @@ expect 0 '0 pieces' "${program[@]}" import "$folder/all.csv"
 TRIALLOG_STORE="$folder/second.db" expect 0 '6 pieces' "${program[@]}" import "$folder/all.csv"
 TRIALLOG_STORE="$folder/second.db" "${program[@]}" export --csv "$folder/again.csv" > /dev/null
 cmp "$folder/all.csv" "$folder/again.csv"
+expect 0 '2026-03-01' "${program[@]}" history
+# Undo in a process of its own, as a user runs it, and nothing else read before.
 expect 0 'Taken back' "${program[@]}" undo
+if "${program[@]}" history | grep -q '2026-03-01'; then
+  echo "undo left the imported outing in the log"
+  exit 1
+fi
 expect 1 'line 2' "${program[@]}" import tests/round-wrong.csv
 echo "the round holds"

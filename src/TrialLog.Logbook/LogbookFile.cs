@@ -16,6 +16,9 @@ public sealed class LogbookFile : IDisposable
     private readonly Lock _turn = new();
     private bool _changing;
 
+    // The journal as well as the records are read by column names with underscores, whichever a process reads first.
+    static LogbookFile() => DefaultTypeMap.MatchNamesWithUnderscores = true;
+
     private LogbookFile(string path, SqliteConnection connection, bool isReadOnly)
     {
         Path = path;

@@ -9,8 +9,6 @@ namespace TrialLog.Logbook;
 /// <summary>The questions asked of a logbook's database.</summary>
 internal static class LogbookReader
 {
-    static LogbookReader() => DefaultTypeMap.MatchNamesWithUnderscores = true;
-
     public static IReadOnlyList<Paddler> Paddlers(SqliteConnection connection) =>
         [.. connection.Query<PaddlerRow>("SELECT * FROM paddlers ORDER BY name_key").Select(row => row.ToRecord())];
 

@@ -58,7 +58,11 @@ internal static class PaddlerCommand
                 WorthwhilePercent = parsed.GetValue(worthwhile),
             });
             StartLength from = StartLength.Of(paddler);
-            frame.Out.WriteLine($"{paddler.Name}: start length {from.Length.ToText(paddler.Unit)} in a solo canoe, give or take {from.SpreadInches:0.0} in.");
+            frame.Out.WriteLine($"{paddler.Name}: start length {Spoken.ToQuarter(from.Length, paddler.Unit)} in a solo canoe, give or take {Spoken.Amount(from.SpreadInches, paddler.Unit)}.");
+            foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))
+                Wrapped.Write(frame.Out, question, frame.Surroundings.Width, "Is that right? ", 2);
+            if (StartLengthAdvice.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
+                Wrapped.Write(frame.Out, improve, frame.Surroundings.Width);
         });
         return command;
     }
@@ -80,7 +84,7 @@ internal static class PaddlerCommand
             {
                 StartLength start = StartLength.Of(paddler);
                 string goal = GoalText.Of(paddler.Goal, hulls) is { } text ? $"; goal {text}" : "";
-                frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: start {start.Length.ToText(paddler.Unit)} ± {start.SpreadInches:0.0} in{goal}");
+                frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: start {Spoken.ToQuarter(start.Length, paddler.Unit)} ± {Spoken.Amount(start.SpreadInches, paddler.Unit)}{goal}");
             }
         });
         return command;

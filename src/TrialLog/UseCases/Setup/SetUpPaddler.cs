@@ -76,7 +76,7 @@ internal static class SetUpPaddler
     {
         if (details.WorthwhilePercent is { } worthwhile && worthwhile is not (> 0 and <= 5))
             throw new InvalidValueException("A worthwhile change lies above 0 and up to 5 % of speed.");
-        return paddler with
+        Paddler changed = paddler with
         {
             Unit = details.Unit ?? paddler.Unit,
             KnownLength = details.KnownLength ?? paddler.KnownLength,
@@ -94,5 +94,8 @@ internal static class SetUpPaddler
                 ShoulderBreadth = details.ShoulderBreadth ?? paddler.Body.ShoulderBreadth,
             },
         };
+        if (changed.KnownLength is { } known && Plausible.ProblemWithPaddleLength(known) is { } problem)
+            throw new InvalidValueException(problem);
+        return BodyChecks.Problems(changed.Body, changed.Unit) is [var wrong, ..] ? throw new InvalidValueException(wrong) : changed;
     }
 }
