@@ -54,7 +54,7 @@ public class TransferTests
             Hull raised = measured.OrderByDescending(hull => hull.Crew).ThenByDescending(hull => hull.Name, StringComparer.Ordinal).First();
             double before = SeatHeightRule.OffsetsInches(measured)[raised.Id];
             double after = SeatHeightRule.OffsetsInches(measured.Select(hull => hull.Id == raised.Id ? hull with { SeatHeight = hull.SeatHeight!.Value.PlusInches(more) } : hull))[raised.Id];
-            Assert.Equal(before + more, after, 6);
+            Assert.Equal(before + more, after, 1e-6);
         });
 
     // Common practice, no source: by crew alone.
