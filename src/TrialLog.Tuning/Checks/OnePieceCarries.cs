@@ -8,10 +8,16 @@ internal sealed class OnePieceCarries : ILogCheck
     private const double QuarterInch = 0.25;
 
     /// <summary>So few pieces are asked about in full; which ones, a parabola through the adjusted pieces tells.</summary>
-    private const int AskedAbout = 4;
+    private const int AskedAbout = 3;
+
+    /// <summary>
+    /// Pieces that move the vertex of that parabola by less are not asked about: the parabola has no prior to hold it, so
+    /// the best length moves by less still.
+    /// </summary>
+    private const double WorthAskingInches = 0.15;
 
     /// <summary>With fewer, every piece carries the result, and the range says so already.</summary>
-    private const int EnoughPieces = 6;
+    private const int EnoughPieces = 8;
 
     public HealthCheck? Look(CheckedLog log)
     {
@@ -51,15 +57,21 @@ internal sealed class OnePieceCarries : ILogCheck
         LeastSquares fit = LeastSquares.Fit(
             Matrix<double>.Build.DenseOfColumnArrays(design),
             Vector<double>.Build.Dense(pieces.Count, row => roots[row] * pieces[row].Percent));
-        return pieces.Select((piece, row) => (piece, distance: Distance(row)))
-            .OrderByDescending(one => one.distance).ThenBy(one => one.piece.PieceId).Take(AskedAbout).Select(one => one.piece);
+        return pieces.Select((piece, row) => (piece, without: Without(row)))
+            .Where(one => Math.Abs(Vertex(one.without.Coefficients) - Vertex(fit.Coefficients)) is not < WorthAskingInches)
+            .OrderByDescending(one => one.without.Distance).ThenBy(one => one.piece.PieceId).Take(AskedAbout).Select(one => one.piece);
 
-        double Distance(int row)
+        (Vector<double> Coefficients, double Distance) Without(int row)
         {
             Vector<double> at = Vector<double>.Build.DenseOfEnumerable(design.Select(column => column[row]));
+            Vector<double> pull = fit.InverseCrossProduct * at;
             double residual = roots[row] * pieces[row].Percent - at.DotProduct(fit.Coefficients);
-            double leverage = Math.Min(at.DotProduct(fit.InverseCrossProduct * at), 1 - 1e-9);
-            return residual * residual * leverage / ((1 - leverage) * (1 - leverage));
+            double leverage = Math.Min(at.DotProduct(pull), 1 - 1e-9);
+            return (fit.Coefficients - pull * (residual / (1 - leverage)), residual * residual * leverage / ((1 - leverage) * (1 - leverage)));
         }
+
+        // Not a number where nothing bends down; then only the full answer can tell.
+        static double Vertex(Vector<double> coefficients) =>
+            coefficients.Count == 3 && coefficients[2] < 0 ? -coefficients[1] / (2 * coefficients[2]) : double.NaN;
     }
 }
