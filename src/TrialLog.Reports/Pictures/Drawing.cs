@@ -46,7 +46,7 @@ internal static class Drawing
         MinorTickSize = 0,
         MajorGridlineStyle = position == AxisPosition.Left ? LineStyle.Solid : LineStyle.None,
         MajorGridlineColor = Rule,
-        AxisTitleDistance = position == AxisPosition.Left ? 14 : 8,
+        AxisTitleDistance = position == AxisPosition.Left ? 20 : 8,
         IntervalLength = position == AxisPosition.Left ? 40 : 70,
     };
 
@@ -61,7 +61,7 @@ internal static class Drawing
         Color = colour,
         LineStyle = style,
         StrokeThickness = 1.5,
-        TextLinePosition = type == LineAnnotationType.Vertical ? 0.97 : 0.02,
+        TextLinePosition = 0.97,
         TextHorizontalAlignment = HorizontalAlignment.Left,
         TextVerticalAlignment = VerticalAlignment.Bottom,
         TextOrientation = AnnotationTextOrientation.Horizontal,

@@ -44,10 +44,7 @@ internal static class ProgressPictures
         double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
         plot.Axes.Add(OutingAxis(progress));
         plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", 0, 1.12 * top));
-        LineAnnotation worthwhile = Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "worthwhile change", LineStyle.Dash, Drawing.Mark);
-        worthwhile.TextLinePosition = 0.98;
-        worthwhile.TextHorizontalAlignment = HorizontalAlignment.Right;
-        plot.Annotations.Add(worthwhile);
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "", LineStyle.Dash, Drawing.Mark));
         var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
         line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));
         plot.Series.Add(line);
@@ -55,7 +52,7 @@ internal static class ProgressPictures
         string title = "Gain left by outing";
         string description = $"The worthwhile change is {Said.Percent(worthwhilePercent)}. {From(progress, point => $"gain left {Said.Percent(point.GainLeftPercent)}, probability that a worthwhile gain is left {Said.Chance(point.ProbabilityWorthwhileLeft)}")}";
         return new Picture(title, description,
-            "Diamond: expected loss of speed at the best length known then; filled once returns had diminished.",
+            "Diamond: expected loss of speed at the best length known then; filled once returns had diminished. Dashed: the worthwhile change.",
             Drawing.Of(plot, "gain-left", title, description));
     }
 

@@ -1,0 +1,18 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>A week's card to be put into a calendar.</summary>
+/// <param name="Analysis">Whose card it is, for which hull, and why.</param>
+/// <param name="Today">The day it is put there; the entry is for this day's ISO week where no day is named.</param>
+/// <param name="Day">The day to paddle it, if one was named; else today, or the day where the week's entry already stands.</param>
+/// <param name="Change">The logbook's change number: the newer the log, the newer the entry.</param>
+public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? Day, long Change)
+{
+    /// <summary>
+    /// The same for one paddler, hull and ISO week, and for nothing else, so that a calendar replaces the entry that it
+    /// has. A version 8 UUID (RFC 9562) of their SHA-256.
+    /// </summary>
+    public string Uid => CardCalendar.Uid(Analysis.Paddler.Id, Analysis.Hull.Id, Day ?? Today);
+}

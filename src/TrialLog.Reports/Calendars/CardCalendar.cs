@@ -1,0 +1,115 @@
+using System.Globalization;
+using System.Runtime.Serialization;
+using System.Security.Cryptography;
+using System.Text;
+using Ical.Net;
+using Ical.Net.CalendarComponents;
+using Ical.Net.DataTypes;
+using Ical.Net.Serialization;
+using TrialLog.Domain;
+using Calendar = Ical.Net.Calendar;
+
+namespace TrialLog.Reports;
+
+/// <summary>
+/// The week's trial cards as entries of a calendar file (iCalendar, RFC 5545). An entry keeps its UID through its week and
+/// its SEQUENCE only grows, so that importing it again updates the entry instead of doubling it.
+/// </summary>
+public static class CardCalendar
+{
+    /// <summary>The calendar with the cards in it: all else that stands in it stays.</summary>
+    /// <param name="existing">The calendar file's text; null or blank for a new calendar.</param>
+    /// <param name="cards">The cards to put.</param>
+    /// <param name="now">The time of writing.</param>
+    /// <param name="version">The program's version.</param>
+    /// <returns>The file's new text; the very same text where every entry already stood so.</returns>
+    /// <exception cref="InvalidValueException">The existing text is not one calendar.</exception>
+    public static string Put(string? existing, IEnumerable<CalendarCard> cards, DateTimeOffset now, string version)
+    {
+        Calendar? old = Read(existing);
+        Calendar calendar = old ?? new Calendar { ProductId = $"-//TrialLog//TrialLog {version}//EN" };
+        bool changed = old is null;
+        foreach (CalendarCard card in cards)
+            changed |= PutOne(calendar, card, now);
+        return changed ? new CalendarSerializer().SerializeToString(calendar)! : existing!;
+    }
+
+    /// <summary>The ISO 8601 week of a day: <c>2026-W18</c>.</summary>
+    public static string Week(DateOnly day)
+    {
+        DateTime date = day.ToDateTime(TimeOnly.MinValue);
+        return string.Create(CultureInfo.InvariantCulture, $"{ISOWeek.GetYear(date):0000}-W{ISOWeek.GetWeekOfYear(date):00}");
+    }
+
+    internal static string Uid(Guid paddler, Guid hull, DateOnly day)
+    {
+        Span<byte> hash = SHA256.HashData(Encoding.ASCII.GetBytes($"{paddler:D} {hull:D} {Week(day)}")).AsSpan(0, 16);
+        hash[6] = (byte)((hash[6] & 0x0F) | 0x80);
+        hash[8] = (byte)((hash[8] & 0x3F) | 0x80);
+        return new Guid(hash, bigEndian: true).ToString("D");
+    }
+
+    private static Calendar? Read(string? existing)
+    {
+        if (string.IsNullOrWhiteSpace(existing))
+            return null;
+        try
+        {
+            if (CalendarCollection.Load(existing) is [var only])
+                return only;
+        }
+        catch (Exception problem) when (problem is SerializationException or ArgumentException or FormatException or InvalidOperationException or NotSupportedException)
+        {
+            throw new InvalidValueException("The file is there already and is not a calendar (iCalendar, RFC 5545); name another file.");
+        }
+
+        throw new InvalidValueException("The file is there already and does not hold exactly one calendar; name another file.");
+    }
+
+    private static bool PutOne(Calendar calendar, CalendarCard card, DateTimeOffset now)
+    {
+        var said = new Said(card.Analysis.Paddler.Unit);
+        string title = PlainText.Permitted($"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {said.Order(card.Analysis.Card.Lengths)}");
+        string text = Text(card, said);
+        CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
+        var day = new CalDateTime(card.Day ?? card.Today);
+        if (entry is not null && entry.Summary == title && entry.Description == text && (card.Day is null || day.Equals(entry.Start)))
+            return false;
+
+        int sequence = (int)Math.Min(int.MaxValue - 1, Math.Max(0, card.Change));
+        if (entry is null)
+        {
+            entry = new CalendarEvent { Uid = card.Uid, Start = day, Transparency = "TRANSPARENT" };
+            calendar.Events.Add(entry);
+        }
+        else
+        {
+            sequence = Math.Max(sequence, entry.Sequence + 1);
+            if (card.Day is not null && !day.Equals(entry.Start))
+                (entry.Start, entry.End, entry.Duration) = (day, null, null);
+        }
+
+        entry.Summary = title;
+        entry.Description = text;
+        entry.Sequence = sequence;
+        entry.DtStamp = new CalDateTime(now.UtcDateTime, "UTC");
+        entry.LastModified = new CalDateTime(now.UtcDateTime, "UTC");
+        return true;
+    }
+
+    private static string Text(CalendarCard card, Said said)
+    {
+        TrialCard trial = card.Analysis.Card;
+        List<string> lines =
+        [
+            $"Trial card, {PlainText.Line(card.Analysis.Hull.Name)} with {PlainText.Line(card.Analysis.Paddle.Name)}",
+            CardWords.Plan(trial),
+            .. trial.Lengths.Select((length, at) => $"{at + 1}. {said.Setting(length)}"),
+            PlainText.Line(trial.Reason),
+            PlainText.Line(card.Analysis.Verdict),
+            .. card.Analysis.Cautions.Select(PlainText.Line),
+            .. CautionsSection.Always.Except(card.Analysis.Cautions),
+        ];
+        return PlainText.Permitted(string.Join('\n', lines));
+    }
+}

@@ -1,0 +1,28 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>Everything the squad's sheet is written from.</summary>
+/// <param name="Members">The paddlers, in any order.</param>
+/// <param name="Date">The day of the sheet.</param>
+/// <param name="Version">The program's version.</param>
+public sealed record SquadContents(IReadOnlyList<SquadMember> Members, DateOnly Date, string Version);
+
+/// <summary>One paddler of a squad.</summary>
+/// <param name="Analysis">What the log says.</param>
+/// <param name="LastOuting">The day of the last outing; null before the first.</param>
+/// <param name="Soreness">The worst soreness told in that outing; null where none was told.</param>
+public sealed record SquadMember(Analysis Analysis, DateOnly? LastOuting, Soreness? Soreness)
+{
+    /// <summary>That paddler's row, from the analysis and the paddler's outings in any order.</summary>
+    public static SquadMember Of(Analysis analysis, IEnumerable<Outing> outings)
+    {
+        List<Outing> last = [.. outings.GroupBy(outing => outing.Date).MaxBy(day => day.Key) ?? Enumerable.Empty<Outing>()];
+        List<Soreness> told = [.. last.SelectMany(outing => outing.Pieces).Select(piece => piece.Soreness).OfType<Soreness>()];
+        return new SquadMember(
+            analysis,
+            last.Count == 0 ? null : last[0].Date,
+            told.Count == 0 ? null : told.MaxBy(soreness => soreness.Halves));
+    }
+}

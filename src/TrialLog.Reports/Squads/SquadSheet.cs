@@ -1,0 +1,63 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Reports;
+
+/// <summary>The squad on one sheet: a row a paddler, worst first, then this week's cards for all, with room to write.</summary>
+public static class SquadSheet
+{
+    /// <summary>One self-contained HTML page that prints on A4 and Letter.</summary>
+    public static string ToHtml(SquadContents contents) => Html.Write(Document(contents));
+
+    /// <summary>The same as plain text.</summary>
+    public static string ToText(SquadContents contents) => PlainPage.Write(Document(contents));
+
+    /// <summary>The same in Markdown.</summary>
+    public static string ToMarkdown(SquadContents contents) => Markdown.Write(Document(contents));
+
+    private static Document Document(SquadContents contents)
+    {
+        IReadOnlyList<SquadMember> members = SquadOrder.WorstFirst(contents.Members);
+        var sections = new List<Section> { Rows(members) };
+        if (members.Count > 0)
+            sections.Add(new("This week's cards", new Cards([.. members.Select(Card)])));
+        sections.Add(CautionsSection.Of([]));
+        return new Document(
+            "Squad sheet",
+            $"{Said.Count(members.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore, then failed checks, then gain left.",
+            sections,
+            $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
+    }
+
+    private static Section Rows(IReadOnlyList<SquadMember> members) => members.Count == 0
+        ? new("Paddlers", new Paragraph("No paddler is in the log yet."))
+        : new("Paddlers", new Table("Best length, and what is still to be won by testing",
+            [new("Paddler"), new("Hull"), new("Best", true), new("Likely range", true), new("Gain left", true), new("Last outing"), new("To go"), new("Sore", true), new("Failed checks")],
+            [.. members.Select(Row)]));
+
+    private static IReadOnlyList<string> Row(SquadMember member)
+    {
+        Analysis analysis = member.Analysis;
+        var said = new Said(analysis.Paddler.Unit);
+        return
+        [
+            PlainText.Line(analysis.Paddler.Name), PlainText.Line(analysis.Hull.Name), said.Setting(analysis.Best.Length),
+            said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh), Said.Percent(analysis.GainLeftPercent),
+            member.LastOuting is { } day ? Said.Day(day) : "none yet",
+            analysis.DiminishingReturns ? "done" : ToGo(analysis.OutingsToGo),
+            member.Soreness is null ? Said.Nothing : SquadOrder.IsSore(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
+            analysis.Checks.Count == 0 ? Said.Nothing : string.Join(", ", analysis.Checks.Select(check => PlainText.Line(check.Name))),
+        ];
+    }
+
+    private static string ToGo(OutingsToGo toGo) =>
+        toGo.Low == toGo.High ? $"{toGo.Median}" : $"{toGo.Median} ({toGo.Low}–{toGo.High}{(toGo.High >= OutingsToGo.Most ? "+" : "")})";
+
+    private static CardToFill Card(SquadMember member)
+    {
+        Analysis analysis = member.Analysis;
+        string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}"
+            + (analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
+        string? caution = analysis.Cautions.Count == 0 ? null : PlainText.Line(string.Join(" ", analysis.Cautions));
+        return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), caution);
+    }
+}

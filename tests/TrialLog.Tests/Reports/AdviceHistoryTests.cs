@@ -1,0 +1,80 @@
+using CsCheck;
+using TrialLog.Domain;
+using TrialLog.Reports;
+
+namespace TrialLog.Tests.Reports;
+
+public class AdviceHistoryTests
+{
+    private static readonly ReportContents Sample = SampleContents.Of(4);
+
+    private static Outing Outing(int number, DateOnly date, params double[] inches) => Sample.Outings[0] with
+    {
+        Id = SampleContents.Id(3000 + number),
+        Date = date,
+        Pieces = [.. inches.Select((length, at) => Sample.Outings[0].Pieces[0] with { Id = SampleContents.Id(4000 + 10 * number + at), Order = at + 1, Length = Length.FromInches(length) })],
+    };
+
+    private static GivenCard Card(int number, DateOnly date, params double[] inches) => Sample.Cards[0] with
+    {
+        Id = SampleContents.Id(5000 + number),
+        GivenAt = new DateTimeOffset(date, new TimeOnly(12, 0), TimeSpan.Zero),
+        Card = SampleContents.Card(inches),
+    };
+
+    [Theory]
+    [InlineData(new[] { 49, 51, 51, 49.0 }, AdviceMatch.AsSuggested)]
+    [InlineData(new[] { 51, 49, 49, 51.0 }, AdviceMatch.OtherOrder)]
+    [InlineData(new[] { 49.05, 51, 51, 49.0 }, AdviceMatch.AsSuggested)]
+    [InlineData(new[] { 49, 51.0 }, AdviceMatch.Partly)]
+    [InlineData(new[] { 49, 51, 51, 49, 50.0 }, AdviceMatch.Partly)]
+    [InlineData(new[] { 49, 50, 50, 50.0 }, AdviceMatch.NotPaddled)]
+    [InlineData(new double[0], AdviceMatch.NotPaddled)]
+    public void An_outing_follows_the_card_whose_lengths_it_has(double[] paddled, AdviceMatch match)
+    {
+        DateOnly day = new(2026, 5, 1);
+        Advice advice = Assert.Single(AdviceHistory.Of([Card(1, day, 49, 51, 51, 49)], [Outing(1, day.AddDays(3), paddled)]));
+        Assert.Equal(match, advice.Match);
+        Assert.Equal(match != AdviceMatch.NotPaddled, advice.Paddled is not null);
+    }
+
+    [Fact]
+    public void A_card_is_not_followed_before_it_is_given_nor_in_another_hull_nor_long_after_and_the_newest_counts()
+    {
+        DateOnly day = new(2026, 5, 1);
+        double[] lengths = [49, 51, 51, 49];
+        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(-2), lengths)])[0].Paddled);
+        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(29), lengths)])[0].Paddled);
+        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day, lengths) with { HullId = SampleContents.Six.Id }])[0].Paddled);
+        IReadOnlyList<Advice> two = AdviceHistory.Of([Card(1, day, lengths), Card(2, day.AddDays(2), lengths)], [Outing(1, day.AddDays(4), lengths)]);
+        Assert.Equal((null, SampleContents.Id(3001)), (two[0].Paddled?.Id, two[1].Paddled!.Id));
+    }
+
+    [Fact]
+    public void An_outing_logged_as_the_card_s_own_is_its_own_whatever_its_lengths()
+    {
+        DateOnly day = new(2026, 5, 1);
+        Outing own = Outing(1, day, 46, 47);
+        Advice advice = AdviceHistory.Of([Card(1, day, 49, 51, 51, 49) with { PaddledAs = own.Id }], [own, Outing(2, day, 49, 51, 51, 49)])[0];
+        Assert.Equal((own.Id, AdviceMatch.OtherLengths), (advice.Paddled!.Id, advice.Match));
+    }
+
+    [Fact]
+    public void Every_card_stands_once_every_outing_at_most_once_in_whatever_order_the_log_is_read()
+    {
+        var genDay = Gen.Int[0, 40].Select(days => new DateOnly(2026, 5, 1).AddDays(days));
+        var genLengths = Gen.OneOf(49.0, 50, 51).Array[1, 4];
+        Gen.Select(Gen.Select(genDay, genLengths).Array[0, 6], Gen.Select(genDay, genLengths).Array[0, 6]).Sample((cards, outings) =>
+        {
+            List<GivenCard> given = [.. cards.Select((card, at) => Card(at, card.Item1, card.Item2))];
+            List<Outing> paddled = [.. outings.Select((outing, at) => Outing(at, outing.Item1, outing.Item2))];
+            IReadOnlyList<Advice> history = AdviceHistory.Of(given, paddled);
+            Assert.Equal(given.Select(card => card.Id).Order(), history.Select(advice => advice.Card.Id).Order());
+            List<Guid> followed = [.. history.Where(advice => advice.Paddled is not null).Select(advice => advice.Paddled!.Id)];
+            Assert.Equal(followed.Count, followed.Distinct().Count());
+            given.Reverse();
+            paddled.Reverse();
+            Assert.Equal(history, AdviceHistory.Of(given, paddled));
+        });
+    }
+}
