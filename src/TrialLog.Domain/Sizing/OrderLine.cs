@@ -57,8 +57,8 @@ public sealed record OrderLine
         }
     }
 
-    /// <summary>What the length rests on: <c>tuned, 24 pieces</c> or <c>by rule</c>.</summary>
-    public string Evidence => Pieces switch { 0 => "by rule", 1 => "tuned, 1 piece", _ => $"tuned, {Pieces} pieces" };
+    /// <summary>What the length rests on, in a few words: <c>tuned, 24 pieces</c>, <c>by rule from the start length</c>.</summary>
+    public required string RestsOn { get; init; }
 
     /// <summary>What ordering today would risk, in a sentence.</summary>
     public string Risk(LengthUnit unit)

@@ -15,18 +15,20 @@ public static class OrderSheetText
         foreach (OrderLine line in sheet.Lines)
         {
             text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Spoken.ToQuarter(line.Blade, sheet.Unit)})\n");
-            text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit)}    {line.Evidence}, {Spoken.Chance(line.WithinQuarterInch)} to be within {Spoken.Fraction(0.25, sheet.Unit)}\n");
-            text.Append($"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit)}    and cut down\n");
+            text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
+            text.Append($"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
             Wrapped(text, line.Risk(sheet.Unit), "    ", "    ");
             text.Append('\n');
         }
 
         if (sheet.Lines.Count == 0)
             text.Append("Nothing to order yet: no paddle that is not a steering paddle.\n\n");
-        foreach (OrderSheetSteering line in sheet.Steering)
+        if (sheet.Steering.Count > 0)
         {
-            text.Append($"Steering: {Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)}\n");
-            Wrapped(text, Steering(sheet, line), "    ", "    ");
+            text.Append("Steering (not tuned for speed; borrow before you buy)\n");
+            foreach (OrderSheetSteering line in sheet.Steering)
+                Wrapped(text, $"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)}: {Steering(sheet, line)}", "  - ", "    ");
+            Wrapped(text, SteeringRule.Cautions[0], "    ", "    ");
             text.Append('\n');
         }
 
@@ -50,7 +52,7 @@ public static class OrderSheetText
         {
             text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on |\n|---|---|---|---|---|---|---|\n");
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | **{Spoken.ToQuarter(line.CutTo, sheet.Unit)}** | {Spoken.ToQuarter(line.OrderAt, sheet.Unit)} | {Spoken.Chance(line.WithinQuarterInch)} | {line.Evidence} |\n");
+                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | **{Spoken.ToQuarter(line.CutTo, sheet.Unit)}** | {Spoken.ToQuarter(line.OrderAt, sheet.Unit)} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {line.Risk(sheet.Unit)}\n");
@@ -63,10 +65,10 @@ public static class OrderSheetText
 
         if (sheet.Steering.Count > 0)
         {
-            text.Append("## Steering\n\n");
+            text.Append("## Steering (not tuned for speed; borrow before you buy)\n\n");
             foreach (OrderSheetSteering line in sheet.Steering)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Steering(sheet, line)}\n");
-            text.Append('\n');
+            text.Append($"\n{SteeringRule.Cautions[0]}\n\n");
         }
 
         foreach ((string heading, IReadOnlyList<string> items) in Sections(sheet))
@@ -84,7 +86,7 @@ public static class OrderSheetText
         $"Order sheet: {written(sheet.Paddler)}, {sheet.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}";
 
     private static string Steering(OrderSheet sheet, OrderSheetSteering line) =>
-        $"Begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} ({Spoken.ToQuarter(line.Proposal.Low, sheet.Unit)} to {Spoken.ToQuarter(line.Proposal.High, sheet.Unit)}). {line.Proposal.Why} Not tuned for speed; borrow before you buy. {SteeringRule.Cautions[0]}";
+        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} ({Spoken.ToQuarter(line.Proposal.Low, sheet.Unit)} to {Spoken.ToQuarter(line.Proposal.High, sheet.Unit)}), {(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
 
     private static IEnumerable<(string Heading, IReadOnlyList<string> Items)> Sections(OrderSheet sheet) =>
     [

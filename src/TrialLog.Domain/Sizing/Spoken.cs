@@ -24,10 +24,10 @@ public static class Spoken
         return (value < 0 && digits != "0" ? "−" : "") + digits + (unit == LengthUnit.Centimetres ? " cm" : " in");
     }
 
-    /// <summary>A small length given in inches, as it stands on a tape: <c>¼ in</c>; centimetres to the tenth: <c>0.6 cm</c>.</summary>
+    /// <summary>A small length given in inches, to the sixteenth as it stands on a tape: <c>¼ in</c>; centimetres to the tenth: <c>0.6 cm</c>.</summary>
     /// <exception cref="InvalidValueException">Negative, or over 10 m.</exception>
     public static string Fraction(double inches, LengthUnit unit) =>
-        unit == LengthUnit.Centimetres ? Amount(inches, unit) : Length.FromInches(inches).ToText();
+        unit == LengthUnit.Centimetres ? Amount(inches, unit) : Length.FromInches(Math.Round(inches * 16) / 16).ToText();
 
     /// <summary>A probability as a person says it: <c>62 %</c>, <c>under 1 %</c>, <c>over 99 %</c>.</summary>
     public static string Chance(double probability) => probability switch

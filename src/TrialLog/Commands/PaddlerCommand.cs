@@ -21,38 +21,24 @@ internal static class PaddlerCommand
     private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddlerDetails, Paddler> act)
     {
         var name = new Argument<string>("NAME");
-        Option<string?> reach = Text("--reach", "Seated reach, seat to the middle of the palm of the raised arm.", "L");
-        Option<string?> stature = Text("--stature", "Standing height, where the reach is not measured.", "L");
-        Option<string?> start = Text("--start", "Length of a paddle already known to suit in a solo canoe.", "L");
-        Option<string?> shoulderHeight = Text("--shoulder-height", "Seat to the bony tip of the shoulder.", "L");
-        Option<string?> upperArm = Text("--shoulder-elbow", "Tip of the shoulder to the elbow.", "L");
-        Option<string?> forearm = Text("--elbow-grip", "Elbow to the centre of a gripped rod.", "L");
-        Option<string?> eye = Text("--eye-height", "Seat to the eye, sitting upright.", "L");
-        Option<string?> breadth = Text("--shoulder-breadth", "Between the bony tips of the shoulders.", "L");
+        BodyOptions body = new();
         Option<string?> goal = Text("--goal", "The race it is for: \"OC1, 10km\" or \"OC6, 1:30:00\".", "\"HULL, DISTANCE or TIME\"");
         Option<string?> unit = Text("--unit", "Unit of bare lengths and of what is shown: in or cm.", "in|cm");
         Option<string?> swaps = Text("--swaps", "Whether lengths can be changed on the water: yes or no.", "yes|no");
         Option<double?> worthwhile = new("--worthwhile") { Description = "Smallest change of speed that matters, percent; 0.3 at first.", HelpName = "PCT" };
         var command = new Command(verb, description)
         {
-            name, reach, stature, start, shoulderHeight, upperArm, forearm, eye, breadth, goal, unit, swaps, worthwhile,
+            name, goal, unit, swaps, worthwhile,
         };
+        foreach (Option<string?> option in body.All)
+            command.Options.Add(option);
         frame.OnDesk(command, (parsed, desk) =>
         {
             LengthUnit? chosen = UnitOf(parsed.GetValue(unit));
             LengthUnit bare = chosen ?? (verb == "set" ? desk.PaddlerNamed(parsed.GetRequiredValue(name)).Unit : desk.Unit);
-            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, bare) : null;
-            Paddler paddler = act(desk, parsed.GetRequiredValue(name), new PaddlerDetails
+            Paddler paddler = act(desk, parsed.GetRequiredValue(name), body.Read(parsed, bare) with
             {
                 Unit = chosen,
-                SeatedReach = Measure(reach),
-                Stature = Measure(stature),
-                KnownLength = Measure(start),
-                SittingShoulderHeight = Measure(shoulderHeight),
-                ShoulderElbow = Measure(upperArm),
-                ElbowGrip = Measure(forearm),
-                EyeHeight = Measure(eye),
-                ShoulderBreadth = Measure(breadth),
                 Goal = parsed.GetValue(goal) is { } text ? SetUpPaddler.Goal(desk, text) : null,
                 SwapsOnWater = YesOrNo(parsed.GetValue(swaps)),
                 WorthwhilePercent = parsed.GetValue(worthwhile),
@@ -101,7 +87,7 @@ internal static class PaddlerCommand
 
     internal static Option<string?> Text(string name, string description, string value) => new(name) { Description = description, HelpName = value };
 
-    private static LengthUnit? UnitOf(string? text) => text?.Trim().ToLowerInvariant() switch
+    internal static LengthUnit? UnitOf(string? text) => text?.Trim().ToLowerInvariant() switch
     {
         null => null,
         "in" or "inch" or "inches" => LengthUnit.Inches,

@@ -36,4 +36,10 @@ internal static class Facts
 [JsonSerializable(typeof(IReadOnlyList<PaddlerFacts>))]
 [JsonSerializable(typeof(IReadOnlyList<HullFacts>))]
 [JsonSerializable(typeof(IReadOnlyList<PaddleFacts>))]
+[JsonSerializable(typeof(StartLengthFacts))]
+[JsonSerializable(typeof(TransferFacts))]
+[JsonSerializable(typeof(TechniqueFacts))]
+[JsonSerializable(typeof(IReadOnlyList<TechniqueFacts>))]
+[JsonSerializable(typeof(OrderSheetFacts))]
+[JsonSerializable(typeof(SteeringFacts))]
 internal sealed partial class FactsContext : JsonSerializerContext;

@@ -31,7 +31,7 @@ internal sealed record PaddlerFacts(string Name, string Unit, double StartIn, do
         StartLength start = StartLength.Of(paddler);
         return new PaddlerFacts(
             paddler.Name, paddler.Unit == LengthUnit.Centimetres ? "cm" : "in", Facts.Inches(start.Length), Facts.Rounded(start.SpreadInches),
-            start.Basis.ToString(), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
+            StartLengthFacts.Kebab(start.Basis), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
     }
 }
 

@@ -28,6 +28,18 @@ internal sealed record PaddlerDetails
     public bool? SwapsOnWater { get; init; }
 
     public double? WorthwhilePercent { get; init; }
+
+    /// <summary>The measures told here, over those known before.</summary>
+    public BodyMeasures Over(BodyMeasures before) => before with
+    {
+        SeatedReach = SeatedReach ?? before.SeatedReach,
+        Stature = Stature ?? before.Stature,
+        SittingShoulderHeight = SittingShoulderHeight ?? before.SittingShoulderHeight,
+        ShoulderElbow = ShoulderElbow ?? before.ShoulderElbow,
+        ElbowGrip = ElbowGrip ?? before.ElbowGrip,
+        EyeHeight = EyeHeight ?? before.EyeHeight,
+        ShoulderBreadth = ShoulderBreadth ?? before.ShoulderBreadth,
+    };
 }
 
 /// <summary>Adds a paddler, or changes what is known of one.</summary>
@@ -83,16 +95,7 @@ internal static class SetUpPaddler
             Goal = details.Goal ?? paddler.Goal,
             SwapsOnWater = details.SwapsOnWater ?? paddler.SwapsOnWater,
             WorthwhilePercent = details.WorthwhilePercent ?? paddler.WorthwhilePercent,
-            Body = paddler.Body with
-            {
-                SeatedReach = details.SeatedReach ?? paddler.Body.SeatedReach,
-                Stature = details.Stature ?? paddler.Body.Stature,
-                SittingShoulderHeight = details.SittingShoulderHeight ?? paddler.Body.SittingShoulderHeight,
-                ShoulderElbow = details.ShoulderElbow ?? paddler.Body.ShoulderElbow,
-                ElbowGrip = details.ElbowGrip ?? paddler.Body.ElbowGrip,
-                EyeHeight = details.EyeHeight ?? paddler.Body.EyeHeight,
-                ShoulderBreadth = details.ShoulderBreadth ?? paddler.Body.ShoulderBreadth,
-            },
+            Body = details.Over(paddler.Body),
         };
         if (changed.KnownLength is { } known && Plausible.ProblemWithPaddleLength(known) is { } problem)
             throw new InvalidValueException(problem);

@@ -7,16 +7,8 @@ public class BodySurveyTests
 {
     // Derived from ANSUR II (Gordon et al. 2014, NATICK/TR-15/007) by tests/reference/sizing/ansur-ii.R.
     private static readonly Dictionary<string, double> Derived =
-        File.ReadLines(Path.Combine(Root(), "tests/reference/sizing/ansur-ii.csv")).Skip(1)
+        File.ReadLines(Repository.File("tests/reference/sizing/ansur-ii.csv")).Skip(1)
             .Select(line => line.Split(',')).ToDictionary(cells => cells[0], cells => double.Parse(cells[1], CultureInfo.InvariantCulture));
-
-    private static string Root()
-    {
-        string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "TrialLog.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 
     [Fact]
     public void Every_line_has_the_coefficients_and_the_spread_that_the_survey_gives()

@@ -25,6 +25,7 @@ public class OrderSheetTests
             LikelyHigh = Length.FromInches(best + high),
             WithinQuarterInch = within,
             Pieces = pieces,
+            RestsOn = "by rule",
             GainLeftPercent = left,
             DiminishingReturns = done,
         };
@@ -71,7 +72,7 @@ public class OrderSheetTests
     [Fact]
     public void An_untested_length_says_what_ordering_it_today_would_risk()
     {
-        OrderLine line = new OrderLine { Hull = "OC1", Paddle = "Reed", Blade = Length.Parse("18.5"), Pieces = 4, Best = Length.Parse("49.75"), LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51"), WithinQuarterInch = 0.31, GainLeftPercent = 0.2, DiminishingReturns = false };
+        OrderLine line = new OrderLine { Hull = "OC1", Paddle = "Reed", Blade = Length.Parse("18.5"), Pieces = 4, RestsOn = "tuned, 4 pieces", Best = Length.Parse("49.75"), LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51"), WithinQuarterInch = 0.31, GainLeftPercent = 0.2, DiminishingReturns = false };
         Assert.Equal(
             "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ in to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
             line.Risk(LengthUnit.Inches));

@@ -1,0 +1,99 @@
+using System.Text.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands.Json;
+
+/// <summary>What <c>start-length --json</c> prints; the measuring steps with <c>--steps</c>.</summary>
+internal sealed record StartLengthFacts(
+    string? Paddler, double LengthIn, double SpreadIn, double LikelyLowIn, double LikelyHighIn, double Level, string Basis,
+    double ReferenceBladeIn, string Explanation, string WhatNext, IReadOnlyList<ImprovementFacts> Improvements, double? HandSpacingIn,
+    IReadOnlyList<string> Questions, IReadOnlyList<MeasuringFacts>? Steps)
+{
+    public static StartLengthFacts Of(string? paddler, StartLengthAnswer answer, bool steps) => new(
+        paddler, Facts.Inches(answer.Start.Length), Facts.Rounded(answer.Start.SpreadInches),
+        Facts.Inches(answer.Likely.Low), Facts.Inches(answer.Likely.High), 0.9, Kebab(answer.Start.Basis),
+        Facts.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
+        [.. answer.Improvements.Select(one => new ImprovementFacts(Kebab(one.Measure), Facts.Rounded(one.ToInches)))],
+        answer.HandSpacing is { } hands ? Facts.Inches(hands) : null, answer.Questions,
+        steps ? [.. Measuring.All.Select(one => new MeasuringFacts(one.What, one.Steps))] : null);
+
+    /// <summary>An enumeration's name as programs see it: <c>seated-reach</c>.</summary>
+    public static string Kebab<T>(T value) where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+}
+
+/// <summary>A measure that would improve a start length, and the spread it would leave.</summary>
+internal sealed record ImprovementFacts(string Measure, double SpreadIn);
+
+/// <summary>How to take a measure alone.</summary>
+internal sealed record MeasuringFacts(string What, IReadOnlyList<string> Steps);
+
+/// <summary>What <c>transfer --json</c> prints.</summary>
+internal sealed record TransferFacts(string? Paddler, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
+{
+    public static TransferFacts Of(string? paddler, TransferOrigin? from, IReadOnlyList<CarriedRow> rows) => new(
+        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, Facts.Inches(from.Length)), [.. rows.Select(CarriedFacts.Of)]);
+}
+
+/// <summary>A length given by hand, and where it is good.</summary>
+internal sealed record TransferOriginFacts(string Hull, string Paddle, double LengthIn);
+
+/// <summary>The best length in one hull with one paddle.</summary>
+internal sealed record CarriedFacts(
+    string Hull, string Paddle, double BladeIn, double LengthIn, double? LikelyLowIn, double? LikelyHighIn, double? WithinQuarterInch,
+    string Evidence, int Pieces, bool InRange, double ShortestIn, double LongestIn, double SeatHeightOffsetIn, bool SeatHeightMeasured,
+    double BladeOffsetIn, double? GainLeftPct, bool? DiminishingReturns)
+{
+    public static CarriedFacts Of(CarriedRow row) => new(
+        row.Hull.Name, row.Paddle.Name, Facts.Inches(row.Paddle.Blade), Facts.Inches(row.Best),
+        row.Likely is { } low ? Facts.Inches(low.Low) : null, row.Likely is { } high ? Facts.Inches(high.High) : null,
+        row.WithinQuarterInch is { } within ? Facts.Rounded(within) : null,
+        StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, Facts.Inches(row.Paddle.Shortest), Facts.Inches(row.Paddle.Longest),
+        Facts.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, Facts.Rounded(row.BladeOffsetInches),
+        row.GainLeftPercent is { } left ? Facts.Rounded(left) : null, row.Likely is null ? null : row.DiminishingReturns);
+}
+
+/// <summary>What <c>technique --json</c> prints; without <c>--hand</c> an array of the kept ones.</summary>
+internal sealed record TechniqueFacts(
+    string Paddler, string Hull, string Paddle, string Date, double LengthIn, double HandAboveEyeIn, double ShaftLeanDeg, bool LeanMeasured,
+    bool FromPhoto, double ChangeIn, double SpreadIn, double PointsToIn, bool InRange, bool Overhead, string? Caution, bool Saved,
+    double? BestWithoutIn = null, double? BestWithIn = null)
+{
+    public static TechniqueFacts Of(TechniqueAnswer answer, bool saved) => new(
+        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"), Facts.Inches(answer.Check.Length),
+        Facts.Rounded(answer.Check.HandAboveEyeInches), answer.Check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees,
+        answer.Check.ShaftLeanDegrees is not null, answer.Check.FromPhoto, Facts.Rounded(answer.Implied.ChangeInches),
+        Facts.Rounded(answer.Implied.SpreadInches), Facts.Inches(answer.PointsTo), answer.InRange, answer.Implied.Overhead,
+        answer.Implied.Overhead ? TechniqueRule.ShoulderCaution : null, saved);
+}
+
+/// <summary>What <c>order-sheet --json</c> prints.</summary>
+internal sealed record OrderSheetFacts(
+    string Paddler, string Date, IReadOnlyList<OrderLineFacts> Lines, IReadOnlyList<SteeringFacts> Steering, double ToleranceIn,
+    IReadOnlyList<string> ForTheMaker, IReadOnlyList<string> Cutting, IReadOnlyList<string> Cautions)
+{
+    public static OrderSheetFacts Of(OrderSheet sheet) => new(
+        sheet.Paddler, sheet.Date.ToString("yyyy-MM-dd"), [.. sheet.Lines.Select(line => OrderLineFacts.Of(line, sheet.Unit))],
+        [.. sheet.Steering.Select(line => SteeringFacts.Of(line.Hull, line.Paddle, line.Proposal))], OrderSheet.ToleranceInches,
+        sheet.ForTheMaker, sheet.Cutting, OrderSheet.Cautions);
+}
+
+/// <summary>What to order for one hull and blade.</summary>
+internal sealed record OrderLineFacts(
+    string Hull, string Paddle, double BladeIn, double CutToIn, double OrderAtIn, double LikelyLowIn, double LikelyHighIn,
+    double WithinQuarterInch, int Pieces, string RestsOn, double GainLeftPct, bool DiminishingReturns, string Risk)
+{
+    public static OrderLineFacts Of(OrderLine line, LengthUnit unit) => new(
+        line.Hull, line.Paddle, Facts.Inches(line.Blade), Facts.Inches(line.CutTo), Facts.Inches(line.OrderAt),
+        Facts.Inches(line.LikelyLow), Facts.Inches(line.LikelyHigh), Facts.Rounded(line.WithinQuarterInch), line.Pieces, line.RestsOn,
+        Facts.Rounded(line.GainLeftPercent), line.DiminishingReturns, line.Risk(unit));
+}
+
+/// <summary>What <c>steering --json</c> prints.</summary>
+internal sealed record SteeringFacts(
+    string Hull, string Paddle, double LengthIn, double LowIn, double HighIn, bool LargeBlade, string Why, IReadOnlyList<string> Cautions)
+{
+    public static SteeringFacts Of(string hull, string paddle, SteeringProposal proposal) => new(
+        hull, paddle, Facts.Inches(proposal.Length), Facts.Inches(proposal.Low), Facts.Inches(proposal.High), proposal.Large, proposal.Why,
+        SteeringRule.Cautions);
+}

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>The options for body measures, spelled alike wherever they are asked for.</summary>
+internal sealed class BodyOptions
+{
+    private readonly Option<string?>
+        _reach = PaddlerCommand.Text("--reach", "Seated reach, seat to the middle of the palm of the raised arm.", "L"),
+        _stature = PaddlerCommand.Text("--stature", "Standing height, where the reach is not measured.", "L"),
+        _start = PaddlerCommand.Text("--start", "Length of a paddle already known to suit in a solo canoe.", "L"),
+        _shoulderHeight = PaddlerCommand.Text("--shoulder-height", "Seat to the bony tip of the shoulder.", "L"),
+        _shoulderElbow = PaddlerCommand.Text("--shoulder-elbow", "Tip of the shoulder to the elbow.", "L"),
+        _elbowGrip = PaddlerCommand.Text("--elbow-grip", "Elbow to the centre of a gripped rod.", "L"),
+        _eyeHeight = PaddlerCommand.Text("--eye-height", "Seat to the eye, sitting upright.", "L"),
+        _shoulderBreadth = PaddlerCommand.Text("--shoulder-breadth", "Between the bony tips of the shoulders.", "L");
+
+    /// <summary>In the order of the help.</summary>
+    public IReadOnlyList<Option<string?>> All =>
+        [_reach, _stature, _start, _shoulderHeight, _shoulderElbow, _elbowGrip, _eyeHeight, _shoulderBreadth];
+
+    /// <summary>Whether any was given.</summary>
+    public bool AnyGiven(ParseResult parsed) => All.Any(option => parsed.GetValue(option) is not null);
+
+    /// <summary>What was given; the rest is null.</summary>
+    /// <exception cref="InvalidValueException">One cannot be read as a length.</exception>
+    public PaddlerDetails Read(ParseResult parsed, LengthUnit bare)
+    {
+        Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, bare) : null;
+        return new PaddlerDetails
+        {
+            SeatedReach = Measure(_reach),
+            Stature = Measure(_stature),
+            KnownLength = Measure(_start),
+            SittingShoulderHeight = Measure(_shoulderHeight),
+            ShoulderElbow = Measure(_shoulderElbow),
+            ElbowGrip = Measure(_elbowGrip),
+            EyeHeight = Measure(_eyeHeight),
+            ShoulderBreadth = Measure(_shoulderBreadth),
+        };
+    }
+}

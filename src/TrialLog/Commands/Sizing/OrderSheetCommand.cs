@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.Text;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog order-sheet</c>: what to order or cut.</summary>
+internal static class OrderSheetCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        Option<string?> hull = PaddlerCommand.Text("--hull", "Only this hull; else those paddled and the goal event's.", "NAME");
+        Option<string?> paddle = PaddlerCommand.Text("--paddle", "Only this paddle's blade.", "NAME");
+        var every = new Option<bool>("--all") { Description = "Every hull, paddled or not." };
+        var markdown = new Option<bool>("--markdown") { Description = "As Markdown." };
+        Option<string?> file = PaddlerCommand.Text("--out", "Write it to this file; .md makes it Markdown.", "FILE");
+        var command = new Command("order-sheet", "What to order or cut: a length for every hull and blade, how sure, and what to tell the maker.")
+        {
+            frame.Paddler, hull, paddle, every, markdown, file, frame.Json,
+        };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            OrderSheet sheet = DrawUpOrderSheet.For(desk, paddler, parsed.GetValue(hull), parsed.GetValue(paddle), parsed.GetValue(every));
+            desk.Remember(paddler);
+            string? path = parsed.GetValue(file);
+            using var written = new StringWriter { NewLine = "\n" };
+            if (parsed.GetValue(frame.Json))
+                Facts.Write(written, OrderSheetFacts.Of(sheet));
+            else
+                written.Write(parsed.GetValue(markdown) || path?.EndsWith(".md", StringComparison.OrdinalIgnoreCase) == true ? OrderSheetText.Markdown(sheet) : OrderSheetText.Plain(sheet));
+            if (path is null)
+            {
+                frame.Out.Write(written.ToString());
+                return;
+            }
+
+            WholeFile.Write(path, written.ToString());
+            frame.Out.WriteLine($"Wrote {Path.GetFullPath(path)}");
+        });
+        return command;
+    }
+}
+
+/// <summary>Writes a file whole or not at all.</summary>
+internal static class WholeFile
+{
+    public static void Write(string path, string text)
+    {
+        string full = Path.GetFullPath(path);
+        if (!Directory.Exists(Path.GetDirectoryName(full)) || Directory.Exists(full))
+            throw new RequestException($"“{Quoted.Brief(path, 200)}” cannot be written: {(Directory.Exists(full) ? "it is a folder" : "its folder is not there")}; name another file with --out FILE.");
+        string beside = full + ".new-" + Guid.NewGuid().ToString("N");
+        try
+        {
+            File.WriteAllText(beside, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.Move(beside, full, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(beside);
+            throw;
+        }
+    }
+}

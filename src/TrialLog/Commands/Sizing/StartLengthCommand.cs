@@ -1,0 +1,86 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog start-length</c>: where a search starts, from body measures.</summary>
+internal static class StartLengthCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        BodyOptions body = new();
+        var save = new Option<bool>("--save") { Description = "Keep the measures for the paddler." };
+        var steps = new Option<bool>("--steps") { Description = "How to take the measures alone, with a tape." };
+        Option<string?> unit = PaddlerCommand.Text("--unit", "Unit of bare lengths and of the answer: in or cm.", "in|cm");
+        var command = new Command("start-length", "Where a search starts, from the best of what is known of the body; what would improve it most.") { frame.Paddler };
+        foreach (Option<string?> option in body.All)
+            command.Options.Add(option);
+        command.Options.Add(unit);
+        command.Options.Add(save);
+        command.Options.Add(steps);
+        command.Options.Add(frame.Json);
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            bool json = parsed.GetValue(frame.Json);
+            if (parsed.GetValue(steps) && !json)
+            {
+                WriteSteps(frame.Out, frame.Surroundings.Width);
+                return;
+            }
+
+            // Measures without a name are anybody's: a coach on the beach needs no paddler in the logbook for a first length.
+            bool anybodys = body.AnyGiven(parsed) && parsed.GetValue(frame.Paddler) is null && !parsed.GetValue(save);
+            Paddler? paddler = anybodys ? null : desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? desk.Unit;
+            PaddlerDetails given = body.Read(parsed, shown);
+            BodyMeasures measures = given.Over(paddler?.Body ?? BodyMeasures.Unknown);
+            StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown);
+            if (parsed.GetValue(save))
+                SetUpPaddler.Change(desk, paddler!.Name, given);
+            if (json)
+                Facts.Write(frame.Out, StartLengthFacts.Of(paddler?.Name, answer, parsed.GetValue(steps)));
+            else
+                Write(frame.Out, paddler, answer, parsed.GetValue(save), frame.Surroundings.Width);
+        });
+        return command;
+    }
+
+    private static void Write(TextWriter to, Paddler? paddler, StartLengthAnswer answer, bool saved, int width)
+    {
+        LengthUnit unit = answer.Unit;
+        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}: {Spoken.ToQuarter(answer.Start.Length, unit)}");
+        to.WriteLine();
+        Wrapped.Write(to, $"{Spoken.ToQuarter(answer.Likely.Low, unit)} to {Spoken.ToQuarter(answer.Likely.High, unit)} (90 % sure); uncertainty ± {Spoken.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
+        Wrapped.Write(to, $"a solo canoe, a blade of {Spoken.ToQuarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
+        if (answer.HandSpacing is { } hands)
+            Wrapped.Write(to, $"about {Spoken.ToQuarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
+        else
+            Wrapped.Write(to, "both elbows at 90° overhead: about as far apart as the elbows (common practice, no source)", width, "  Hands         ", 16);
+        to.WriteLine();
+        Wrapped.Write(to, answer.Explanation, width, "Why: ", 5);
+        Wrapped.Write(to, answer.WhatNext, width, "Next: ", 6);
+        foreach (string question in answer.Questions)
+            Wrapped.Write(to, question, width, "Check: ", 7);
+        if (answer.Improvements.Count > 0)
+            to.WriteLine("How to measure alone: triallog start-length --steps");
+        if (saved)
+            to.WriteLine("Kept. To take it back: triallog undo");
+    }
+
+    private static void WriteSteps(TextWriter to, int width)
+    {
+        Wrapped.Write(to, Measuring.Caution, width, "Caution: ", 9);
+        foreach (Measuring measuring in Measuring.All)
+        {
+            to.WriteLine();
+            to.WriteLine(measuring.What);
+            for (int i = 0; i < measuring.Steps.Count; i++)
+                Wrapped.Write(to, measuring.Steps[i], width, $"  {i + 1}. ", 5);
+        }
+
+        to.WriteLine();
+        Wrapped.Write(to, HandSpacing.Quickly, width, "Hands: ", 7);
+    }
+}

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog steering</c>: a length to begin with for a steering paddle, with its cautions.</summary>
+internal static class SteeringCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        Option<string?> hull = PaddlerCommand.Text("--hull", "The hull to steer; else OC6.", "NAME");
+        Option<string?> paddle = PaddlerCommand.Text("--paddle", "A steering paddle of the logbook; else say its blade.", "NAME");
+        Option<string?> blade = PaddlerCommand.Text("--blade", "Length of the steering blade, tip to throat.", "L");
+        var area = new Option<double?>("--area") { Description = "Area of the steering blade, square inches.", HelpName = "IN2" };
+        var command = new Command("steering", "A length to begin with for a steering paddle, and what to take care of; never tuned for speed.")
+        {
+            frame.Paddler, hull, paddle, blade, area, frame.Json,
+        };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            Hull steered = parsed.GetValue(hull) is { } name ? desk.HullNamed(name) : desk.HullNamed("OC6");
+            Paddle steering = Steering(desk, paddler, parsed.GetValue(paddle), parsed.GetValue(blade), parsed.GetValue(area));
+            SteeringProposal proposal = ProposeSteering.For(desk, paddler, steered, steering);
+            if (parsed.GetValue(frame.Json))
+                Facts.Write(frame.Out, SteeringFacts.Of(steered.Name, steering.Name, proposal));
+            else
+                Write(frame.Out, paddler, steered, steering, proposal, frame.Surroundings.Width);
+        });
+        return command;
+    }
+
+    private static Paddle Steering(Desk desk, Paddler paddler, string? name, string? blade, double? area)
+    {
+        if (name is not null)
+            return desk.PaddleNamed(name);
+        if (blade is null)
+        {
+            return desk.Logbook.Paddles().Where(paddle => paddle.Steering).ToList() is [var only] ? only
+                : throw new RequestException("Say which steering paddle: --paddle NAME, or the size of its blade: --blade 21in --area 140.");
+        }
+
+        Length length = Length.Parse(blade, paddler.Unit);
+        if (Plausible.ProblemWithBlade(length, Plausible.LongestPaddle) is { } problem)
+            throw new InvalidValueException(problem);
+        if (area is { } square && square is not (>= 20 and <= 250))
+            throw new InvalidValueException($"A blade of {square} square inches is not believable (20 to 250).");
+        return new Paddle
+        {
+            Id = Guid.Empty,
+            Name = "steering paddle",
+            Blade = length,
+            BladeAreaSquareInches = area,
+            Steering = true,
+            Shortest = Plausible.ShortestPaddle,
+            Longest = Plausible.LongestPaddle,
+            Step = Spoken.QuarterInch,
+        };
+    }
+
+    private static void Write(TextWriter to, Paddler paddler, Hull hull, Paddle paddle, SteeringProposal proposal, int width)
+    {
+        LengthUnit unit = paddler.Unit;
+        to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade {Spoken.ToQuarter(paddle.Blade, unit)})");
+        to.WriteLine();
+        Wrapped.Write(to, $"Begin with about {Spoken.ToQuarter(proposal.Length, unit)} ({Saying.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
+        to.WriteLine();
+        foreach (string advice in SteeringRule.Advice)
+            Wrapped.Write(to, advice, width, "  - ", 4);
+        foreach (string caution in SteeringRule.Cautions)
+            Wrapped.Write(to, caution, width, "Caution: ", 9);
+    }
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog transfer</c>: the best length in every hull with every blade.</summary>
+internal static class TransferCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        Option<string?> hull = PaddlerCommand.Text("--hull", "Only this hull; with --length, the hull it is good in.", "NAME");
+        Option<string?> paddle = PaddlerCommand.Text("--paddle", "Only this paddle; with --length, the paddle it is good with.", "NAME");
+        Option<string?> length = PaddlerCommand.Text("--length", "Carry this length over by the rules alone, whatever the log says.", "L");
+        var command = new Command("transfer", "The best length in every hull with every blade, tuned or carried over by rule.")
+        {
+            frame.Paddler, hull, paddle, length, frame.Json,
+        };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            if (parsed.GetValue(length) is { } text)
+                ByHand(frame, parsed, desk, text, hull, paddle);
+            else
+                Tuned(frame, parsed, desk, parsed.GetValue(hull), parsed.GetValue(paddle));
+        });
+        return command;
+    }
+
+    private static void Tuned(CommandFrame frame, ParseResult parsed, Desk desk, string? hull, string? paddle)
+    {
+        Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
+        IReadOnlyList<CarriedRow> rows = CarryLengths.Tuned(desk, paddler, hull, paddle);
+        desk.Remember(paddler);
+        if (parsed.GetValue(frame.Json))
+        {
+            Facts.Write(frame.Out, TransferFacts.Of(paddler.Name, null, rows));
+            return;
+        }
+
+        frame.Out.WriteLine($"Best length for {Quoted.Visible(paddler.Name)} in every hull with every blade");
+        TransferText.Write(frame.Out, rows, HullChecks.Questions(desk.Logbook.Hulls(), paddler.Unit), paddler.Unit, frame.Surroundings.Width);
+    }
+
+    private static void ByHand(CommandFrame frame, ParseResult parsed, Desk desk, string text, Option<string?> hull, Option<string?> paddle)
+    {
+        // A length carried by the rules alone needs no paddler; one that is named gives the unit.
+        Paddler? paddler = parsed.GetValue(frame.Paddler) is { } name ? desk.PaddlerNamed(name) : desk.Logbook.Paddlers() is [var only] ? only : null;
+        LengthUnit unit = paddler?.Unit ?? desk.Unit;
+        Hull goodIn = desk.HullNamed(parsed.GetValue(hull) ?? throw new RequestException("Say in which hull that length is good: --hull NAME."));
+        Paddle goodWith = parsed.GetValue(paddle) is { } paddleName ? desk.PaddleNamed(paddleName)
+            : desk.Logbook.Paddles() is [var single] ? single
+            : throw new RequestException("Say with which paddle that length is good: --paddle NAME.");
+        var origin = new TransferOrigin(goodIn, goodWith, Length.Parse(text, unit));
+        IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(desk, paddler, origin.Length, goodIn, goodWith);
+        if (parsed.GetValue(frame.Json))
+        {
+            Facts.Write(frame.Out, TransferFacts.Of(paddler?.Name, origin, rows));
+            return;
+        }
+
+        frame.Out.WriteLine($"{Spoken.ToQuarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with {Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
+        TransferText.Write(frame.Out, rows, HullChecks.Questions(desk.Logbook.Hulls(), unit), unit, frame.Surroundings.Width);
+    }
+}
+
+/// <summary>A length given by hand, and where it is good.</summary>
+internal sealed record TransferOrigin(Hull Hull, Paddle Paddle, Length Length);

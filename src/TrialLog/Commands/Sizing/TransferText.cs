@@ -1,0 +1,46 @@
+using TrialLog.Domain;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>Carried lengths as tables, one for each paddle.</summary>
+internal static class TransferText
+{
+    public static void Write(TextWriter to, IReadOnlyList<CarriedRow> rows, IReadOnlyList<string> questions, LengthUnit unit, int width)
+    {
+        foreach (IGrouping<Guid, CarriedRow> paddle in rows.GroupBy(row => row.Paddle.Id))
+        {
+            Paddle its = paddle.First().Paddle;
+            to.WriteLine();
+            to.WriteLine($"{Quoted.Visible(its.Name)}: blade {Spoken.ToQuarter(its.Blade, unit)}, "
+                + (its.IsFixed ? $"fixed at {Spoken.ToQuarter(its.Shortest, unit)}" : $"adjustable {Saying.Range(its.Shortest, its.Longest, unit)}"));
+            int name = Math.Clamp(paddle.Max(row => Quoted.Brief(row.Hull.Name, 16).Length), 4, 16);
+            foreach (CarriedRow row in paddle)
+            {
+                string likely = row.Likely is { } range ? $"{$"likely {Saying.Range(range.Low, range.High, unit)}",-24}  " : "";
+                string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Spoken.ToQuarter(row.Best, unit),-8}  {likely}";
+                Wrapped.Write(to, row.RestsOn(unit), width, first, first.Length);
+                if (row.OutOfRange(unit) is { } beyond)
+                    to.WriteLine($"{new string(' ', name + 4)}out of range: {beyond}");
+            }
+        }
+
+        to.WriteLine();
+        Wrapped.Write(to, $"{Seats(rows, unit)} Blades differ by their length: as much more blade, as much more paddle. Both rules: common practice, no source.", width);
+        foreach (string question in questions)
+            Wrapped.Write(to, question, width, "Check: ", 7);
+        if (rows.Any(row => !row.InRange))
+            to.WriteLine("Out of range: that paddle cannot be set so; do not force a shaft past its mark.");
+    }
+
+    private static string Seats(IReadOnlyList<CarriedRow> rows, LengthUnit unit)
+    {
+        string inch = Spoken.Amount(1, unit);
+        string[] measured = [.. rows.Select(row => row.Hull).DistinctBy(hull => hull.Id).Where(hull => hull.SeatHeight is not null)
+            .Select(hull => $"{Quoted.Brief(hull.Name, 16)} {Spoken.ToTenth(hull.SeatHeight!.Value, unit)}")];
+        string crew = $"by crew: three seats and more {inch} longer than solo, two seats {inch} shorter";
+        return measured.Length == 0
+            ? $"Hulls differ {crew}; seat heights measured say more: triallog hull set NAME --seat-height L."
+            : $"Hulls differ by seat height where measured ({string.Join(", ", measured)}), else {crew}.";
+    }
+}

@@ -1,0 +1,45 @@
+using TrialLog.Domain;
+
+namespace TrialLog.UseCases;
+
+/// <summary>Draws up what to order or cut.</summary>
+internal static class DrawUpOrderSheet
+{
+    /// <summary>
+    /// For the named hull and paddle; without a hull, for those that were paddled and the goal event's, and where there are
+    /// none, for every hull.
+    /// </summary>
+    public static OrderSheet For(Desk desk, Paddler paddler, string? hullName, string? paddleName, bool everyHull)
+    {
+        bool steers = paddleName is not null && desk.PaddleNamed(paddleName).Steering;
+        IReadOnlyList<CarriedRow> rows = steers ? [] : CarryLengths.Tuned(desk, paddler, hullName, paddleName);
+        bool Own(Hull hull, int pieces) => pieces > 0 || hull.Id == paddler.Goal?.HullId;
+        if (hullName is null && !everyHull && rows.Any(row => Own(row.Hull, row.Pieces)))
+            rows = [.. rows.Where(row => Own(row.Hull, row.Pieces))];
+
+        IReadOnlyList<Hull> steered = hullName is not null ? [desk.HullNamed(hullName)]
+            : rows.Count > 0 ? [.. rows.Select(row => row.Hull).Where(hull => hull.Crew > 1).DistinctBy(hull => hull.Id)]
+            : [.. desk.Logbook.Hulls().Where(hull => hull.Crew > 1)];
+        return OrderSheet.Of(
+            paddler.Name, desk.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit)),
+            from hull in steered
+            from paddle in desk.Logbook.Paddles()
+            where paddle.Steering && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
+            select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(desk, paddler, hull, paddle)));
+    }
+
+    private static OrderLine Line(CarriedRow row, LengthUnit unit) => new()
+    {
+        Hull = row.Hull.Name,
+        Paddle = row.Paddle.Name,
+        Blade = row.Paddle.Blade,
+        Best = row.Best,
+        LikelyLow = row.Likely!.Value.Low,
+        LikelyHigh = row.Likely!.Value.High,
+        WithinQuarterInch = row.WithinQuarterInch!.Value,
+        Pieces = row.Pieces,
+        RestsOn = row.RestsOn(unit),
+        GainLeftPercent = row.GainLeftPercent!.Value,
+        DiminishingReturns = row.DiminishingReturns,
+    };
+}

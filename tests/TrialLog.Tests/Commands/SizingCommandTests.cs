@@ -1,0 +1,136 @@
+using System.Text.Json;
+using Json.Schema;
+
+namespace TrialLog.Tests.Commands;
+
+public class SizingCommandTests
+{
+    [Fact]
+    public void A_body_gives_a_start_length_and_hears_what_would_improve_it_most()
+    {
+        using var program = new TestProgram();
+        string said = program.Must("start-length", "--stature", "68in");
+        Assert.StartsWith("Start length: 51 in", said);
+        Assert.Contains("Measure your seated reach: it cuts the uncertainty from 1.2 to 0.8 in.", said);
+    }
+
+    [Fact]
+    public void Measures_are_kept_only_when_asked()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("start-length", "--paddler", "Ilse Maro", "--reach", "51in");
+        Assert.Equal(50, Json(program, "start-length", "--json").GetProperty("length_in").GetDouble());
+        program.Must("start-length", "--reach", "51in", "--save");
+        Assert.Equal(51, Json(program, "start-length", "--json").GetProperty("length_in").GetDouble());
+    }
+
+    [Theory]
+    [InlineData("did you mean 130 cm?", "start-length", "--reach", "130")]
+    [InlineData("not below the stature", "start-length", "--reach", "69in", "--stature", "68in")]
+    [InlineData("is not a length", "start-length", "--reach", "long")]
+    [InlineData("did you mean 126 cm?", "transfer", "--length", "126", "--hull", "OC1")]
+    [InlineData("There is no hull", "transfer", "--hull", "Kayak nine")]
+    [InlineData("Say in which hull", "transfer", "--length", "50in")]
+    [InlineData("not believable (up to 30 in)", "technique", "--hand", "40in", "--length", "50in")]
+    [InlineData("is not a hand height", "technique", "--hand", "high", "--length", "50in")]
+    [InlineData("0 to 60 degrees", "technique", "--hand", "2in", "--length", "50in", "--lean", "75")]
+    [InlineData("say it with --length", "technique", "--hand", "2in")]
+    [InlineData("No technique check of Ilse Maro is kept", "technique", "--remove", "1")]
+    [InlineData("its folder is not there", "order-sheet", "--out", "no-such-folder/sheet.md")]
+    [InlineData("did you mean 54 cm?", "steering", "--blade", "54in")]
+    [InlineData("Say which steering paddle", "steering")]
+    public void A_request_that_cannot_be_met_is_said_in_one_sentence(string says, params string[] arguments)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run(arguments);
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains(says, outcome.Error);
+        Assert.Single(outcome.Error.TrimEnd().Split('\n'));
+        Assert.Empty(outcome.Output);
+    }
+
+    [Fact]
+    public void Every_hull_gets_its_length_and_a_paddle_that_cannot_be_set_so_is_told()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("paddle", "add", "Short one", "--blade", "18.5in", "--fixed", "49in");
+        Dictionary<string, JsonElement> lengths = Json(program, "transfer", "--json").GetProperty("lengths").EnumerateArray()
+            .ToDictionary(row => $"{row.GetProperty("hull").GetString()}, {row.GetProperty("paddle").GetString()}");
+        Assert.Equal(50, lengths["OC1, Reed"].GetProperty("length_in").GetDouble());
+        Assert.Equal(49, lengths["OC2, Reed"].GetProperty("length_in").GetDouble());
+        Assert.Equal(51, lengths["OC6, Reed"].GetProperty("length_in").GetDouble());
+        Assert.True(lengths["OC2, Short one"].GetProperty("in_range").GetBoolean());
+        Assert.False(lengths["OC1, Short one"].GetProperty("in_range").GetBoolean());
+        Assert.Contains("1 in too short", program.Must("transfer", "--hull", "OC1", "--paddle", "Short one"));
+    }
+
+    [Fact]
+    public void Pieces_in_one_hull_are_told_apart_from_the_rule_in_the_others()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..55in");
+        program.Must("log", "--hull", "OC1", "--paddle", "Reed", "49in,1km,5:30", "51in,1km,5:31", "51in,1km,5:33", "49in,1km,5:34");
+        JsonElement lengths = Json(program, "transfer", "--json").GetProperty("lengths");
+        string Evidence(string hull, string paddle) => lengths.EnumerateArray()
+            .Single(row => row.GetProperty("hull").GetString() == hull && row.GetProperty("paddle").GetString() == paddle).GetProperty("evidence").GetString()!;
+        Assert.Equal("tuned", Evidence("OC1", "Reed"));
+        Assert.Equal("other-blades", Evidence("OC1", "Willow"));
+        Assert.Equal("other-hulls", Evidence("OC6", "Reed"));
+    }
+
+    [Fact]
+    public void A_technique_check_counts_once_it_is_kept_and_can_be_taken_back()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string before = program.Must("transfer", "--hull", "OC1", "--json");
+        program.Must("technique", "--hand", "4in", "--length", "50in", "--photo");
+        Assert.Equal(before, program.Must("transfer", "--hull", "OC1", "--json"));
+        JsonElement kept = Json(program, "technique", "--hand", "4in", "--length", "50in", "--photo", "--save", "--json");
+        JsonElement after = Json(program, "transfer", "--hull", "OC1", "--json").GetProperty("lengths")[0];
+        Assert.Equal(kept.GetProperty("best_with_in").GetDouble(), after.GetProperty("length_in").GetDouble());
+        Assert.True(after.GetProperty("length_in").GetDouble() < 50);
+        Assert.Single(Json(program, "technique", "--json").EnumerateArray());
+        program.Must("technique", "--remove", "1");
+        Assert.Equal(before, program.Must("transfer", "--hull", "OC1", "--json"));
+    }
+
+    [Fact]
+    public void A_hand_far_overhead_gets_the_shoulder_caution()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        Assert.Contains("loads the shoulder", program.Must("technique", "--hand", "6in", "--length", "50in").ReplaceLineEndings(" ").Replace("         ", ""));
+        Assert.DoesNotContain("Caution", program.Must("technique", "--hand", "-6in", "--length", "50in"));
+    }
+
+    [Fact]
+    public void The_order_sheet_is_written_whole_as_the_file_name_says()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string markdown = Path.Combine(program.Folder, "sheet.md");
+        program.Must("order-sheet", "--out", markdown);
+        Assert.Equal(program.Must("order-sheet", "--markdown"), System.IO.File.ReadAllText(markdown));
+        Assert.StartsWith("# Order sheet: Ilse Maro, 1 June 2026", System.IO.File.ReadAllText(markdown));
+        Assert.Contains("Ordered today, the chance is", program.Must("order-sheet"));
+        Assert.Equal(["log.db", "sheet.md"], Directory.GetFiles(program.Folder).Select(Path.GetFileName).Where(name => !name!.StartsWith("log.db-", StringComparison.Ordinal)).Order());
+    }
+
+    [Theory]
+    [InlineData("start-length", "start-length")]
+    [InlineData("start-length", "start-length", "--stature", "68in", "--shoulder-breadth", "15in", "--steps")]
+    [InlineData("transfer", "transfer")]
+    [InlineData("transfer", "transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed")]
+    [InlineData("technique", "technique", "--hand", "6in", "--length", "50in", "--save")]
+    [InlineData("technique", "technique")]
+    [InlineData("order-sheet", "order-sheet", "--all")]
+    [InlineData("steering", "steering", "--blade", "22in")]
+    public void What_is_printed_for_programs_follows_its_schema(string schema, params string[] arguments)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("paddle", "add", "Rudder blade", "--blade", "22in", "--range", "50in..56in", "--steering", "yes");
+        JsonSchema expected = JsonSchema.FromText(File.ReadAllText(Repository.File($"docs/schemas/{schema}.schema.json")));
+        EvaluationResults results = expected.Evaluate(Json(program, [.. arguments, "--json"]), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(results.IsValid, string.Join("\n", (results.Details ?? []).Where(detail => detail.Errors is not null).Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}")));
+    }
+
+    private static JsonElement Json(TestProgram program, params string[] arguments) => JsonDocument.Parse(program.Must(arguments)).RootElement;
+}
