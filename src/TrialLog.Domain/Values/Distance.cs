@@ -35,7 +35,7 @@ public readonly partial record struct Distance : IComparable<Distance>
             ? FromMicrometres((long)Math.Round(metres * MicrometresPerMetre, MidpointRounding.AwayFromZero))
             : throw new InvalidValueException("A distance lies between 1 m and 1,000 km.");
 
-    [GeneratedRegex(@"^\s*(?<number>\d{1,12}(?:[.,]\d{1,12})?|[.,]\d{1,12})\s*(?<unit>km|m|mi|miles?|metres?|meters?|yd)?\s*$",
+    [GeneratedRegex(@"^\s*(?<number>[0-9]{1,12}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12})\s*(?<unit>km|m|mi|miles?|metres?|meters?|yd)?\s*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 

@@ -16,10 +16,10 @@ public readonly record struct HeartRate
     public static HeartRate FromBeatsPerMinute(int beats) =>
         beats is >= 25 and <= 250 ? new HeartRate(beats) : throw new InvalidValueException("A heart rate lies between 25 and 250 a minute.");
 
-    /// <summary>Reads a number of beats a minute; decimals are rounded.</summary>
+    /// <summary>Reads <c>142</c> or <c>142 bpm</c>; decimals are rounded.</summary>
     public static bool TryParse(string? text, out HeartRate rate, [NotNullWhen(false)] out string? problem)
     {
-        bool read = decimal.TryParse((text ?? "").Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal beats) && beats is >= 25 and <= 250;
+        bool read = RateText.TryRead(text, out decimal beats, "bpm", "/min") && beats is >= 25 and <= 250;
         rate = read ? new HeartRate((int)Math.Round(beats)) : default;
         problem = read ? null : $"“{Quoted.Brief(text)}” is not a heart rate between 25 and 250 a minute.";
         return read;

@@ -13,10 +13,10 @@ internal static partial class LengthText
     // feet' whole num/den or decimal, then a unit. The number part must not be empty; that is checked after the match.
     [GeneratedRegex("""
         ^\s*
-        (?:(?<feet>\d{1,3})\s*(?:ft|feet|foot|'|′|’)\s*)?
-        (?:(?<number>\d{1,9}(?:[.,]\d{1,12})?|[.,]\d{1,12})(?![\d/])|(?<number>)(?=[¼½¾⅛⅜⅝⅞]|\d+\s*/)|(?<number>)(?=\s*$))
+        (?:(?<feet>[0-9]{1,3})\s*(?:ft|feet|foot|'|′|’)\s*)?
+        (?:(?<number>[0-9]{1,9}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12})(?![0-9/])|(?<number>)(?=[¼½¾⅛⅜⅝⅞]|[0-9]+\s*/)|(?<number>)(?=\s*$))
         \s*-?\s*
-        (?:(?<over>\d{1,3})\s*[/⁄]\s*(?<under>\d{1,3})|(?<vulgar>[¼½¾⅛⅜⅝⅞]))?
+        (?:(?<over>[0-9]{1,3})\s*[/⁄]\s*(?<under>[0-9]{1,3})|(?<vulgar>[¼½¾⅛⅜⅝⅞]))?
         \s*(?<unit>in(?:ch(?:es)?)?|"|″|”|''|cm|mm|m)?\.?\s*$
         """, RegexOptions.IgnorePatternWhitespace | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();

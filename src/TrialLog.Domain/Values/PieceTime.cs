@@ -31,11 +31,19 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
             ? FromMilliseconds((long)Math.Round(seconds * 1000, MidpointRounding.AwayFromZero))
             : throw new InvalidValueException("A time lies between 1 second and 48 hours.");
 
-    [GeneratedRegex(@"^\s*(?:(?:(?<h>\d{1,3}):)?(?<m>\d{1,4}):(?<s>\d{2}(?:[.,]\d{1,3})?)|(?<s>\d{1,6}(?:[.,]\d{1,3})?)\s*(?:s|sec)?|(?:(?<h>\d{1,3})\s*h)?\s*(?:(?<m>\d{1,4})\s*min)?)\s*$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    // Clock; or seconds alone; or hours, minutes, seconds with their units, of which the last may be left out after a larger one.
+    [GeneratedRegex("""
+        ^\s*(?:
+          (?:(?<h>[0-9]{1,3}):)?(?<m>[0-9]{1,4}):(?<s>[0-9]{2}(?:[.,][0-9]{1,3})?)
+        | (?<s>[0-9]{1,6}(?:[.,][0-9]{1,3})?)\s*(?:s|sec|secs|seconds)?
+        | (?<h>[0-9]{1,3})\s*h\s*(?<m>[0-9]{1,2})
+        | (?:(?<h>[0-9]{1,3})\s*h(?:r|rs|ours?)?)?\s*
+          (?:(?<m>[0-9]{1,4})\s*(?:m|min|mins|minutes?|'|′)(?:\s*(?<s>[0-9]{1,2}(?:[.,][0-9]{1,3})?)\s*(?:s|sec|secs|seconds|"|″|\'\')?)?)?
+        )\s*$
+        """, RegexOptions.IgnorePatternWhitespace | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 
-    /// <summary>Reads <c>5:32</c>, <c>5:32.4</c>, <c>1:02:10</c>, <c>332s</c>, <c>332.4</c> (seconds), <c>45min</c>, <c>1h 30min</c>.</summary>
+    /// <summary>Reads <c>5:32</c>, <c>5:32.4</c>, <c>1:02:10</c>, <c>332s</c>, <c>332.4</c> (seconds), <c>45min</c>, <c>1h 30min</c>, <c>5m32s</c>, <c>5'32"</c>.</summary>
     /// <exception cref="InvalidValueException">It cannot be read as a time, or is not between 1 s and 48 h.</exception>
     public static PieceTime Parse(string text) =>
         TryParse(text, out PieceTime time, out string? problem) ? time : throw new InvalidValueException(problem);
@@ -55,7 +63,7 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
         bool clock = match.Groups["s"].Success && match.Groups["m"].Success;
         if (clock && (seconds >= 60 || (match.Groups["h"].Success && minutes >= 60)))
         {
-            problem = $"“{Quoted.Brief(text)}” has 60 or more minutes or seconds after a colon.";
+            problem = $"“{Quoted.Brief(text)}” has 60 or more minutes or seconds beside a larger unit.";
             return false;
         }
 

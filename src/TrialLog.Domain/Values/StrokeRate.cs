@@ -19,10 +19,10 @@ public readonly record struct StrokeRate
     public static StrokeRate FromStrokesPerMinute(double strokes) =>
         strokes is >= 5 and <= 150 ? new StrokeRate((int)Math.Round(strokes * 10)) : throw new InvalidValueException("A stroke rate lies between 5 and 150 a minute.");
 
-    /// <summary>Reads a number of strokes a minute, rounded to a tenth.</summary>
+    /// <summary>Reads <c>58</c>, <c>58.5</c> or <c>58 spm</c>, rounded to a tenth.</summary>
     public static bool TryParse(string? text, out StrokeRate rate, [NotNullWhen(false)] out string? problem)
     {
-        bool read = decimal.TryParse((text ?? "").Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal strokes) && strokes is >= 5 and <= 150;
+        bool read = RateText.TryRead(text, out decimal strokes, "spm", "/min") && strokes is >= 5 and <= 150;
         rate = read ? new StrokeRate((int)Math.Round(strokes * 10)) : default;
         problem = read ? null : $"“{Quoted.Brief(text)}” is not a stroke rate between 5 and 150 a minute.";
         return read;

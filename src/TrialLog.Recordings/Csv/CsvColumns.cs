@@ -1,4 +1,5 @@
 using System.Text;
+using TrialLog.Domain;
 
 namespace TrialLog.Recordings.Csv;
 
@@ -15,13 +16,20 @@ internal static class CsvColumns
     public static readonly IReadOnlyList<CsvColumn> OfPaddle =
         [CsvColumn.BladeLengthIn, CsvColumn.BladeAreaIn2, CsvColumn.Steering, CsvColumn.PaddleShortestIn, CsvColumn.PaddleLongestIn, CsvColumn.PaddleStepIn];
 
+    /// <summary>Columns of body measures.</summary>
+    public static readonly IReadOnlyList<(CsvColumn Column, BodyMeasure Measure)> OfBody =
+    [
+        (CsvColumn.SeatedReachIn, BodyMeasure.SeatedReach), (CsvColumn.StatureIn, BodyMeasure.Stature),
+        (CsvColumn.SittingShoulderHeightIn, BodyMeasure.SittingShoulderHeight), (CsvColumn.ShoulderElbowIn, BodyMeasure.ShoulderElbow),
+        (CsvColumn.ElbowGripIn, BodyMeasure.ElbowGrip), (CsvColumn.EyeHeightIn, BodyMeasure.EyeHeight),
+        (CsvColumn.ShoulderBreadthIn, BodyMeasure.ShoulderBreadth),
+    ];
+
     /// <summary>Columns about a paddler, stated on one row of that paddler.</summary>
     public static readonly IReadOnlyList<CsvColumn> OfPaddler =
     [
         CsvColumn.PaddlerUnit, CsvColumn.SwapsOnWater, CsvColumn.WorthwhilePct, CsvColumn.KnownLengthIn,
-        CsvColumn.GoalHull, CsvColumn.GoalDistanceM, CsvColumn.GoalTime,
-        CsvColumn.SeatedReachIn, CsvColumn.StatureIn, CsvColumn.SittingShoulderHeightIn, CsvColumn.ShoulderElbowIn,
-        CsvColumn.ElbowGripIn, CsvColumn.EyeHeightIn, CsvColumn.ShoulderBreadthIn,
+        CsvColumn.GoalHull, CsvColumn.GoalDistanceM, CsvColumn.GoalTime, .. OfBody.Select(body => body.Column),
     ];
 
     /// <summary>Columns that a file must have; any one of a group will do.</summary>

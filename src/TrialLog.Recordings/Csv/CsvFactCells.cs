@@ -5,7 +5,8 @@ namespace TrialLog.Recordings.Csv;
 /// <summary>The cells that describe a paddler, a hull or a paddle: how each is read and written.</summary>
 internal static class CsvFactCells
 {
-    private static readonly Dictionary<CsvColumn, Func<CsvCells, CsvColumn, object?>> Readers = new()
+    private static readonly Dictionary<CsvColumn, Func<CsvCells, CsvColumn, object?>> Readers = new(
+        CsvColumns.OfBody.Select(body => KeyValuePair.Create(body.Column, Cell<Length>(CellParsers.Inches))))
     {
         [CsvColumn.HullCrew] = Cell(CellParsers.Whole(1, 24, "a crew")),
         [CsvColumn.SeatHeightIn] = Cell<Length>(CellParsers.Inches),
@@ -22,13 +23,6 @@ internal static class CsvFactCells
         [CsvColumn.GoalHull] = (cells, column) => NameIn(cells, column, "hull"),
         [CsvColumn.GoalDistanceM] = Cell<Distance>(Distance.TryParse),
         [CsvColumn.GoalTime] = Cell<PieceTime>(PieceTime.TryParse),
-        [CsvColumn.SeatedReachIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.StatureIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.SittingShoulderHeightIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.ShoulderElbowIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.ElbowGripIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.EyeHeightIn] = Cell<Length>(CellParsers.Inches),
-        [CsvColumn.ShoulderBreadthIn] = Cell<Length>(CellParsers.Inches),
     };
 
     /// <summary>The columns of that kind that a file has.</summary>

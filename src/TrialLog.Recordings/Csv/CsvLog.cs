@@ -24,7 +24,7 @@ public static class CsvLog
         using var text = new StreamReader(bounded, encoding, detectEncodingFromByteOrderMarks: false, bufferSize: 64 * 1024, leaveOpen: true);
         using var lines = new CsvLines(text, CsvSeparator.Of(beginning), LongestCell);
 
-        if (!lines.ReadNonBlank())
+        if (!lines.ReadNonBlank() || (CsvSeparator.IsNamedBy(lines.Cells) && !lines.ReadNonBlank()))
             throw new InvalidValueException("The file has only blank lines; it needs a header row and a row for each piece.");
         if (lines.IsBadlyQuoted)
             throw new InvalidValueException($"Line {lines.Line}: the header's quotation marks do not match; mend them.");
@@ -45,7 +45,7 @@ public static class CsvLog
                 cells.Refuse(null, lines.LastLine == lines.Line
                     ? "A quotation mark stands inside a cell; double it and put the cell in quotation marks."
                     : $"A quotation mark opens a cell that does not close properly, so lines {lines.Line} to {lines.LastLine} ran together; mend it.");
-            if (reader.Read() is { } row)
+            if (!lines.IsBadlyQuoted && reader.Read() is { } row)
             {
                 rows.Add(row);
             }

@@ -8,8 +8,6 @@ internal sealed class CsvRowReader
     private static readonly CellParser<int> Order = CellParsers.Whole(0, 10_000, "a piece's order");
     private static readonly CellParser<double> Fade = CellParsers.Number(-200, 200, "a fade from -200 to 200 %");
 
-    private static readonly Length LeastStep = Length.FromMillimetres(0.5);
-
     private readonly CsvHeader _header;
     private readonly CsvCells _cells;
     private readonly DateOnly _today;
@@ -38,7 +36,7 @@ internal sealed class CsvRowReader
         }
 
         CsvFacts facts = CsvFactCells.Read(_cells, _factColumns);
-        CheckFacts(facts);
+        FactChecks.Check(facts, _cells);
         var row = new CsvRow
         {
             Line = _cells.Line, Paddler = paddler, Hull = hull, Paddle = paddle, Date = date, StartTime = start, Outing = outing,
@@ -84,25 +82,6 @@ internal sealed class CsvRowReader
             Notes = Checked(CsvColumn.Notes, "note", WithUnknown(_cells.Text(CsvColumn.Notes))),
         };
         return length is null || distance is null || time is null ? null : piece;
-    }
-
-    private void CheckFacts(CsvFacts facts)
-    {
-        Length? shortest = facts.Value<Length>(CsvColumn.PaddleShortestIn), longest = facts.Value<Length>(CsvColumn.PaddleLongestIn);
-        if (shortest is { } least && Plausible.ProblemWithPaddleLength(least) is { } tooShort)
-            _cells.Refuse(CsvColumn.PaddleShortestIn, tooShort);
-        if (longest is { } most && Plausible.ProblemWithPaddleLength(most) is { } tooLong)
-            _cells.Refuse(CsvColumn.PaddleLongestIn, tooLong);
-        if (shortest > longest)
-            _cells.Refuse(CsvColumn.PaddleShortestIn, $"{shortest} is longer than the longest length, {longest}; exchange them.");
-        if (facts.Value<Length>(CsvColumn.SeatHeightIn) is { } seat && Plausible.ProblemWithSeatHeight(seat) is { } wrongSeat)
-            _cells.Refuse(CsvColumn.SeatHeightIn, wrongSeat);
-        if (facts.Value<Length>(CsvColumn.BladeLengthIn) is { } blade && Plausible.ProblemWithBlade(blade, shortest ?? Plausible.LongestPaddle) is { } wrongBlade)
-            _cells.Refuse(CsvColumn.BladeLengthIn, wrongBlade);
-        if (facts.Value<Length>(CsvColumn.PaddleStepIn) is { } step && step < LeastStep && (shortest is null || shortest != longest))
-            _cells.Refuse(CsvColumn.PaddleStepIn, $"A step of {step} is finer than any shaft's; give it in inches, like 0.25.");
-        if ((facts[CsvColumn.GoalDistanceM] ?? facts[CsvColumn.GoalTime]) is not null && facts[CsvColumn.GoalHull] is null)
-            _cells.Refuse(CsvColumn.GoalHull, "The goal has a distance or time but no hull; name the hull that it is raced in.");
     }
 
     private void CheckShape()

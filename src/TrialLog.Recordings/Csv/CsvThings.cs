@@ -12,15 +12,12 @@ internal static class CsvThings
         (CsvColumn.BladeLengthIn, paddle.Blade), (CsvColumn.BladeAreaIn2, paddle.BladeAreaSquareInches), (CsvColumn.Steering, paddle.Steering),
         (CsvColumn.PaddleShortestIn, paddle.Shortest), (CsvColumn.PaddleLongestIn, paddle.Longest), (CsvColumn.PaddleStepIn, paddle.Step));
 
-    public static CsvFacts Facts(Paddler paddler, Func<Guid, string?> hullName) => Of(
+    public static CsvFacts Facts(Paddler paddler, Func<Guid, string?> hullName) => Of([
         (CsvColumn.PaddlerUnit, paddler.Unit), (CsvColumn.SwapsOnWater, paddler.SwapsOnWater),
         (CsvColumn.WorthwhilePct, paddler.WorthwhilePercent), (CsvColumn.KnownLengthIn, paddler.KnownLength),
         (CsvColumn.GoalHull, paddler.Goal is { } goal ? hullName(goal.HullId) : null),
         (CsvColumn.GoalDistanceM, paddler.Goal?.Distance), (CsvColumn.GoalTime, paddler.Goal?.Time),
-        (CsvColumn.SeatedReachIn, paddler.Body.SeatedReach), (CsvColumn.StatureIn, paddler.Body.Stature),
-        (CsvColumn.SittingShoulderHeightIn, paddler.Body.SittingShoulderHeight), (CsvColumn.ShoulderElbowIn, paddler.Body.ShoulderElbow),
-        (CsvColumn.ElbowGripIn, paddler.Body.ElbowGrip), (CsvColumn.EyeHeightIn, paddler.Body.EyeHeight),
-        (CsvColumn.ShoulderBreadthIn, paddler.Body.ShoulderBreadth));
+        .. CsvColumns.OfBody.Select(body => (body.Column, (object?)paddler.Body[body.Measure]))]);
 
     public static Hull Hull(string name, CsvFacts stated, Func<Guid> newId)
     {
@@ -51,13 +48,7 @@ internal static class CsvThings
         {
             HullId = hullId(hull), Distance = stated.Value<Distance>(CsvColumn.GoalDistanceM), Time = stated.Value<PieceTime>(CsvColumn.GoalTime),
         },
-        Body = new BodyMeasures
-        {
-            SeatedReach = stated.Value<Length>(CsvColumn.SeatedReachIn), Stature = stated.Value<Length>(CsvColumn.StatureIn),
-            SittingShoulderHeight = stated.Value<Length>(CsvColumn.SittingShoulderHeightIn), ShoulderElbow = stated.Value<Length>(CsvColumn.ShoulderElbowIn),
-            ElbowGrip = stated.Value<Length>(CsvColumn.ElbowGripIn), EyeHeight = stated.Value<Length>(CsvColumn.EyeHeightIn),
-            ShoulderBreadth = stated.Value<Length>(CsvColumn.ShoulderBreadthIn),
-        },
+        Body = CsvColumns.OfBody.Aggregate(BodyMeasures.Unknown, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
     };
 
     /// <summary>

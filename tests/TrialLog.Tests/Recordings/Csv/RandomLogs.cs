@@ -20,8 +20,6 @@ internal static class RandomLogs
     private static readonly Gen<Length> PaddleLength =
         Gen.OneOf(Gen.Int[30 * 64, 80 * 64].Select(n => Length.FromNanometres(n * 25_400_000L / 64)), Gen.Int[762, 2032].Select(mm => Length.FromMillimetres(mm)));
 
-    private static readonly Gen<Length> AnyLength = Gen.Long[0, 10_000_000_000].Select(Length.FromNanometres);
-
     private static readonly Gen<Hull> RandomHull = Gen.Select(
         Gen.Guid, Name, Gen.Int[1, 24], Maybe(Gen.Int[0, 24 * 64].Select(n => Length.FromInches(n / 64.0))), (id, name, crew, seat) => new Hull { Id = id, Name = name, Crew = crew, SeatHeight = seat });
 
@@ -33,10 +31,12 @@ internal static class RandomLogs
             BladeAreaSquareInches = area, Steering = steering, Step = Length.FromMillimetres(step / 1000.0),
         });
 
-    private static readonly Gen<BodyMeasures> Body = Maybe(AnyLength).Array[7].Select(all => new BodyMeasures
-    {
-        SeatedReach = all[0], Stature = all[1], SittingShoulderHeight = all[2], ShoulderElbow = all[3], ElbowGrip = all[4], EyeHeight = all[5], ShoulderBreadth = all[6],
-    });
+    // The middle of what is believed of each measure.
+    private static readonly double[] TypicalInches = [50, 67, 22, 14, 13, 30, 15];
+
+    private static readonly Gen<BodyMeasures> Body = Maybe(Gen.Long[-50_000_000, 50_000_000]).Array[7].Select(all =>
+        Enum.GetValues<BodyMeasure>().Aggregate(BodyMeasures.Unknown, (body, measure) => body.With(
+            measure, all[(int)measure] is { } more ? Length.FromNanometres(Length.FromInches(TypicalInches[(int)measure]).Nanometres + more) : null)));
 
     private static readonly Gen<Distance> AnyDistance = Gen.Long[1_000_000, 1_000_000_000_000].Select(Distance.FromMicrometres);
 
