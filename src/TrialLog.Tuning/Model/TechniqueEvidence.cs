@@ -8,17 +8,32 @@ internal static class TechniqueEvidence
     /// <summary>Sets the checks' precision and pull, by hull.</summary>
     public static void Set(TuningQuestion question, PieceTable table, Alignment alignment, double[] precision, double[] pull)
     {
-        for (int h = 0; h < table.Hulls.Count; h++)
+        foreach (Hull hull in question.Hulls.Prepend(question.Hull).DistinctBy(static hull => hull.Id).OrderBy(static hull => hull.Id))
         {
             List<(double, TechniqueImplication)> here = [];
             foreach (TechniqueCheck check in InOrder(question.TechniqueChecks))
-                if (check.HullId == table.Hulls[h].Id && question.PaddleWith(check.PaddleId) is { Steering: false } paddle)
-                    here.Add((alignment.Align(check.Length, table.Hulls[h], paddle.Blade), TechniqueRule.Implied(check)));
+                if (check.HullId == hull.Id && question.PaddleWith(check.PaddleId) is { Steering: false } paddle)
+                    here.Add((alignment.Align(check.Length, hull, paddle.Blade), TechniqueRule.Implied(check)));
             if (TechniqueRule.Together(here) is not { } together)
                 continue;
-            precision[h] = 1 / (together.SpreadInches * together.SpreadInches);
-            pull[h] = together.AlignedInches * precision[h];
+
+            // A hull without pieces has no place of its own: its checks speak of the asked hull, less surely by as much as the
+            // best lengths in two hulls may differ.
+            int own = IndexOf(table.Hulls, hull.Id);
+            double between = own < 0 ? 2 * question.Settings.HullSpreadInches * question.Settings.HullSpreadInches : 0;
+            int at = own < 0 ? table.AskedHull : own;
+            double weight = 1 / (together.SpreadInches * together.SpreadInches + between);
+            precision[at] += weight;
+            pull[at] += together.AlignedInches * weight;
         }
+    }
+
+    private static int IndexOf(IReadOnlyList<Hull> hulls, Guid id)
+    {
+        for (int h = 0; h < hulls.Count; h++)
+            if (hulls[h].Id == id)
+                return h;
+        return -1;
     }
 
     private static List<TechniqueCheck> InOrder(IReadOnlyList<TechniqueCheck> checks)

@@ -95,6 +95,17 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void A_technique_check_in_one_hull_says_something_of_the_others_too_but_less()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        double Likely(string hull) => Json(program, "transfer", "--hull", hull, "--json").GetProperty("lengths")[0].GetProperty("likely_low_in").GetDouble();
+        (double own, double other) = (Likely("OC1"), Likely("OC6"));
+        program.Must("technique", "--hull", "OC1", "--hand", "4in", "--length", "50in", "--photo", "--save");
+        Assert.True(Likely("OC6") < other);
+        Assert.True(Likely("OC1") - own <= Likely("OC6") - other);
+    }
+
+    [Fact]
     public void A_hand_far_overhead_gets_the_shoulder_caution()
     {
         using TestProgram program = TestProgram.WithIlse();
