@@ -24,7 +24,7 @@ public class StartLengthAdviceTests
             foreach (Improvement improvement in StartLengthAdvice.Improvements(body, null))
             {
                 StartLength then = StartLength.From(body.With(improvement.Measure, all[improvement.Measure]), null);
-                Assert.Equal(improvement.ToInches, then.SpreadInches, 12);
+                Assert.Equal(improvement.ToInches, then.SpreadInches, 1e-12);
                 Assert.True(then.SpreadInches < StartLength.From(body, null).SpreadInches);
             }
         });

@@ -26,7 +26,7 @@ public class TechniqueRuleTests
         {
             double up = Math.Cos(lean * Math.PI / 180), eye = length * up - hand;
             double changed = length + TechniqueRule.Implied(Check(hand, lean)).ChangeInches;
-            Assert.Equal(eye, changed * up, 9);
+            Assert.Equal(eye, changed * up, 1e-9);
         });
 
     [Fact]
@@ -44,7 +44,7 @@ public class TechniqueRuleTests
         {
             TechniqueImplication implied = TechniqueRule.Implied(Check(hand, 0, photo: true));
             (double aligned, double spread) = TechniqueRule.Together(Enumerable.Repeat((0.0, implied), times))!.Value;
-            Assert.Equal(-hand, aligned, 9);
+            Assert.Equal(-hand, aligned, 1e-9);
             Assert.InRange(spread, TechniqueRule.RuleSpreadInches, implied.SpreadInches + 1e-9);
         });
 

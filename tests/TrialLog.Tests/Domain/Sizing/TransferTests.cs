@@ -32,7 +32,7 @@ public class TransferTests
             Length length = Length.FromInches(49.75);
             Length detour = scale.Carried(scale.Carried(length, hulls[0], blades[0], hulls[1], blades[1]), hulls[1], blades[1], hulls[2], blades[2]);
             Length direct = scale.Carried(length, hulls[0], blades[0], hulls[2], blades[2]);
-            Assert.Equal(direct.Inches, detour.Inches, 6);
+            Assert.Equal(direct.Inches, detour.Inches, 1e-6);
         });
 
     [Fact]
@@ -94,6 +94,6 @@ public class TransferTests
             ShaftLeanDegrees = 0,
             Date = default,
         };
-        Assert.Equal(needed.InchesMoreThan(longer), TechniqueRule.Implied(lowHand).ChangeInches, 9);
+        Assert.Equal(needed.InchesMoreThan(longer), TechniqueRule.Implied(lowHand).ChangeInches, 1e-9);
     }
 }
