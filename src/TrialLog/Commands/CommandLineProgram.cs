@@ -41,10 +41,17 @@ internal static class CommandLineProgram
 
     private static IEnumerable<Command> Commands(CommandFrame frame) =>
     [
+        DemoCommand.Build(frame),
         PaddlerCommand.Build(frame),
         HullCommand.Build(frame),
         PaddleCommand.Build(frame),
         LogCommand.Build(frame),
+        ImportCommand.Build(frame),
+        ExportCommand.Build(frame),
+        NextCommand.Build(frame),
+        CurveCommand.Build(frame),
+        ProgressCommand.Build(frame),
+        CheckCommand.Build(frame),
         HistoryCommand.Build(frame),
         StartLengthCommand.Build(frame),
         TransferCommand.Build(frame),

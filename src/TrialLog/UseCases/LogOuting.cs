@@ -86,8 +86,11 @@ internal static class LogOuting
         : null;
 
     /// <summary>Saves the outing in one piece.</summary>
+    /// <param name="desk">The logbook.</param>
+    /// <param name="entry">The outing.</param>
+    /// <param name="source">Hash and name of the file it came from, remembered with it so that the file is known when it comes again.</param>
     /// <exception cref="RequestException">Something is wrong with it; nothing was saved.</exception>
-    public static Outing Save(Desk desk, OutingEntry entry)
+    public static Outing Save(Desk desk, OutingEntry entry, (string Hash, string Name)? source = null)
     {
         if (Problems(desk, entry) is { Count: > 0 } problems)
             throw new RequestException(string.Join(Environment.NewLine, problems) + Environment.NewLine + "Nothing was saved.");
@@ -114,6 +117,8 @@ internal static class LogOuting
                 logbook.Put(outing);
                 if (card is not null)
                     logbook.Put(card with { PaddledAs = outing.Id });
+                if (source is { } file)
+                    logbook.RememberImport(file.Hash, file.Name);
             });
         desk.Remember(entry.Paddler);
         return outing;

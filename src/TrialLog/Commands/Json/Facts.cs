@@ -42,4 +42,5 @@ internal static class Facts
 [JsonSerializable(typeof(IReadOnlyList<TechniqueFacts>))]
 [JsonSerializable(typeof(OrderSheetFacts))]
 [JsonSerializable(typeof(SteeringFacts))]
+[JsonSerializable(typeof(IReadOnlyList<ImportFacts>))]
 internal sealed partial class FactsContext : JsonSerializerContext;

@@ -1,0 +1,31 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog check</c>: what is wrong with the experiment itself.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("check", "Health checks: what is wrong with the trials themselves, if anything.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            Analysis analysis = Tuner.Analyse(desk.Question(chosen));
+            if (parsed.GetValue(frame.Json))
+            {
+                Facts.Write<IReadOnlyList<CheckFacts>>(frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, check.Says))]);
+                return;
+            }
+
+            if (analysis.Checks.Count == 0)
+                frame.Out.WriteLine("Nothing is wrong with the trials so far.");
+            foreach (HealthCheck check in analysis.Checks)
+                Wrapped.Write(frame.Out, check.Says, frame.Surroundings.Width, "- ", 2);
+        });
+        return command;
+    }
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog demo</c>: a sample season in a scratch file, told step by step.</summary>
+internal static class DemoCommand
+{
+    private const string Sample = "settles.csv";
+
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("demo", "A logbook of sample sessions in a scratch file, and its next trial card, told step by step.");
+        frame.WithoutLogbook(command, _ =>
+        {
+            string file = Path.Combine(Directory.CreateTempSubdirectory("triallog-demo-").FullName, "demo.db");
+            using LogbookFile logbook = LogbookFile.Open(file);
+            Tell(frame, new Desk(logbook, frame.Surroundings.Clock));
+            frame.Out.WriteLine();
+            Say(frame, $"The logbook of this demo is a scratch file; look around in it, then delete it: triallog --store {file}");
+        });
+        return command;
+    }
+
+    private static void Tell(CommandFrame frame, Desk desk)
+    {
+        TextWriter to = frame.Out;
+        int width = frame.Surroundings.Width;
+        using (Stream sample = typeof(DemoCommand).Assembly.GetManifestResourceStream(Sample) ?? throw new InvalidOperationException(Sample))
+            ImportCsv.From(desk, sample, Sample, new CsvReadOptions { Today = desk.Today });
+        Chosen chosen = desk.Choose(null, null, null);
+        Paddler paddler = chosen.Paddler;
+        TuningQuestion whole = desk.Question(chosen);
+        List<Outing> outings = [.. whole.Outings];
+
+        to.WriteLine("1. Where to start");
+        StartLength start = StartLength.Of(paddler);
+        Say(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name} with {chosen.Paddle.Name}, an adjustable paddle. {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
+        to.WriteLine();
+
+        to.WriteLine("2. The first trial card, before any outing");
+        Analysis first = Tuner.Analyse(whole with { Outings = [] });
+        NextText.WriteCard(to, first.Card, paddler.Unit, width, first.DiminishingReturns);
+        Say(frame, "Each length is paddled early and late, so a steady fade through the outing cancels; one outing's wind and water fall on all pieces alike.");
+        to.WriteLine();
+
+        to.WriteLine("3. The first outing, as logged");
+        Dictionary<Guid, Paddle> paddles = desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
+        HistoryText.Write(to, outings[0], desk.Logbook.Hulls().First(hull => hull.Id == outings[0].HullId), paddles, paddler.Unit);
+        to.WriteLine();
+
+        to.WriteLine("4. What the log said after each outing");
+        Say(frame, "The likely range holds the truth nine times out of ten. Gain left is the most that more testing could still win.");
+        ProgressText.Write(to, Tuner.Progress(whole), paddler.Unit);
+        to.WriteLine();
+
+        to.WriteLine($"5. Today, after {outings.Count} outings (triallog next)");
+        to.WriteLine();
+        NextText.Write(to, NextOuting.For(desk, chosen), width);
+    }
+
+    private static void Say(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.Surroundings.Width, "   ", 3);
+}

@@ -1,0 +1,33 @@
+using System.CommandLine;
+using TrialLog.Domain;
+using TrialLog.Recordings.Csv;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog export [--csv FILE]</c>.</summary>
+internal static class ExportCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        Option<string?> csv = PaddlerCommand.Text("--csv", "The file to write; without it the CSV goes to the standard output.", "FILE");
+        var command = new Command("export", "Everything logged as CSV; importing it elsewhere loses nothing.") { csv };
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            using var written = new MemoryStream();
+            IReadOnlyList<Outing> outings = desk.Logbook.Outings();
+            CsvLog.Write(written, new KnownLog(desk.Logbook.Paddlers(), desk.Logbook.Hulls(), desk.Logbook.Paddles(), outings));
+            written.Position = 0;
+            if (parsed.GetValue(csv) is not { } file)
+            {
+                using var text = new StreamReader(written);
+                frame.Out.Write(text.ReadToEnd());
+                return;
+            }
+
+            WholeFile.Write(file, written.ToArray());
+            frame.Out.WriteLine($"{outings.Sum(outing => outing.Pieces.Count):N0} pieces in {outings.Count:N0} outings written to {Quoted.Brief(file, 200)}.");
+        });
+        return command;
+    }
+}

@@ -1,0 +1,83 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.Recordings;
+using TrialLog.Recordings.Csv;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary><c>triallog import FILE...</c>: CSV or recordings.</summary>
+internal static class ImportCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var files = new Argument<string[]>("FILE") { Description = "CSV, or a recording (GPX, TCX, FIT, also gzipped), told apart by content.", Arity = ArgumentArity.OneOrMore };
+        var skipBad = new Option<bool>("--skip-bad") { Description = "Import the good rows of a CSV and list what is left out." };
+        RecordingOptions recording = new();
+        var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler, frame.Hull, frame.Paddle, skipBad, frame.Json };
+        foreach (Option option in recording.All)
+            command.Options.Add(option);
+        frame.OnDesk(command, (parsed, desk) =>
+        {
+            List<ImportFacts> done = [];
+            foreach (string file in parsed.GetRequiredValue(files))
+            {
+                using FileStream stream = Open(file);
+                done.Add(LooksLikeRecording(stream)
+                    ? ImportRecordingCommand.Run(frame, parsed, desk, recording, stream, Path.GetFileName(file))
+                    : Csv(frame, desk, stream, Path.GetFileName(file), new CsvReadOptions
+                    {
+                        Today = desk.Today,
+                        Unit = desk.Unit,
+                        SkipBad = parsed.GetValue(skipBad),
+                        Paddler = parsed.GetValue(frame.Paddler),
+                        Paddle = parsed.GetValue(frame.Paddle),
+                    }, quiet: parsed.GetValue(frame.Json)));
+            }
+
+            if (parsed.GetValue(frame.Json))
+                Facts.Write<IReadOnlyList<ImportFacts>>(frame.Out, done);
+        });
+        return command;
+    }
+
+    private static bool LooksLikeRecording(FileStream stream)
+    {
+        Span<byte> beginning = stackalloc byte[16];
+        int read = stream.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false);
+        stream.Position = 0;
+        return RecordingReader.LooksLikeRecording(beginning[..read]);
+    }
+
+    private static FileStream Open(string file)
+    {
+        try
+        {
+            return File.OpenRead(file);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new RequestException(Directory.Exists(file) ? $"{Quoted.Brief(file, 200)} is a folder; name the files in it."
+                : File.Exists(file) ? $"{Quoted.Brief(file, 200)} cannot be read: {failure.Message}"
+                : $"There is no file {Quoted.Brief(file, 200)}.");
+        }
+    }
+
+    private static ImportFacts Csv(CommandFrame frame, Desk desk, FileStream stream, string name, CsvReadOptions options, bool quiet)
+    {
+        CsvAdditions additions = ImportCsv.From(desk, stream, name, options);
+        if (!quiet)
+        {
+            frame.Out.WriteLine($"{Quoted.Brief(name, 80)}: {additions.Says()}");
+            foreach (CsvProblem problem in additions.Problems)
+                Wrapped.Write(frame.Out, problem.ToString(), frame.Surroundings.Width, "  left out: ", 4);
+            foreach (string warning in additions.Warnings)
+                Wrapped.Write(frame.Out, warning, frame.Surroundings.Width, "  ", 2);
+        }
+
+        return new ImportFacts(
+            name, additions.PiecesAdded, additions.PiecesAlreadyThere, additions.RefusedRows,
+            [.. additions.Problems.Select(problem => new RefusedRowFacts(problem.Line, problem.Column, problem.Reason))], additions.Warnings);
+    }
+}

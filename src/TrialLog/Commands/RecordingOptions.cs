@@ -1,0 +1,21 @@
+using System.CommandLine;
+
+namespace TrialLog.Commands;
+
+/// <summary>The options of <c>import</c> for what a recording cannot tell.</summary>
+internal sealed class RecordingOptions
+{
+    public Option<string?> Lengths { get; } = PaddlerCommand.Text("--lengths", "Recording: the length of each piece in order; else the open card's.", "L,L,...");
+
+    public Option<string?> Drop { get; } = PaddlerCommand.Text("--drop", "Recording: numbers of found pieces to leave out.", "N,N,...");
+
+    public Option<string?> Effort { get; } = PaddlerCommand.Text("--effort", "Recording: effort of the pieces, CR10.", "0..10");
+
+    public Option<string?> Soreness { get; } = PaddlerCommand.Text("--soreness", "Recording: soreness of shoulder, elbow or back.", "0..10");
+
+    public Option<string?> Wind { get; } = PaddlerCommand.Text("--wind", "Recording: wind, Beaufort.", "0..12");
+
+    public Option<string?> Place { get; } = PaddlerCommand.Text("--place", "Recording: a coarse place, as you call it. Positions are never kept.", "TEXT");
+
+    public IEnumerable<Option> All => [Lengths, Drop, Effort, Soreness, Wind, Place];
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using TrialLog.Domain;
+using TrialLog.Recordings;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>Lets a person correct the pieces found in a recording, and asks what it cannot tell.</summary>
+internal sealed class RecordingQuestions(Surroundings surroundings, LengthUnit unit)
+{
+    private const string Words = "save · drop N · keep N · merge N (with the next) · split N M:SS · move N start|end M:SS · add M:SS M:SS · lengths L,L,… · effort E · soreness S · wind B · quit";
+
+    /// <summary>The recording and the answers as settled, or null where the user quits.</summary>
+    public (RecordedOuting Recording, RecordingAnswers Answers)? Ask(RecordedOuting recording, RecordingAnswers answers)
+    {
+        Wrapped.Write(surroundings.Out, Words, surroundings.Width);
+        while (true)
+        {
+            surroundings.Out.Write("> ");
+            surroundings.Out.Flush();
+            if (surroundings.In.ReadLine() is not { } line)
+                return null;
+            string[] words = line.Split(' ', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            string verb = words.Length == 0 ? "" : words[0].ToLowerInvariant();
+            try
+            {
+                switch (verb)
+                {
+                    case "":
+                        continue;
+                    case "quit" or "q":
+                        return null;
+                    case "save" or "s" when recording.QuestionFor(answers.Lengths.Count) is { } question:
+                        Wrapped.Write(surroundings.Out, question, surroundings.Width);
+                        continue;
+                    case "save" or "s":
+                        return (recording, answers);
+                    default:
+                        (recording, answers) = Corrected(recording, answers, verb, words);
+                        RecordingText.Write(surroundings.Out, recording, answers.Lengths, unit, surroundings.Width);
+                        break;
+                }
+            }
+            catch (Exception wrong) when (wrong is InvalidValueException or RecordingException or IndexOutOfRangeException)
+            {
+                surroundings.Out.WriteLine(wrong is IndexOutOfRangeException ? $"“{verb}” needs more words: {Words}" : wrong.Message);
+            }
+        }
+    }
+
+    private (RecordedOuting, RecordingAnswers) Corrected(RecordedOuting recording, RecordingAnswers answers, string verb, string[] words) => verb switch
+    {
+        "drop" => (recording.Drop(Place(recording, words[1])), answers),
+        "keep" => (recording.Keep(Place(recording, words[1])), answers),
+        "merge" => (recording.Merge(Place(recording, words[1])), answers),
+        "split" => (recording.Split(Place(recording, words[1]), At(words[2])), answers),
+        "move" => (Moved(recording, Place(recording, words[1]), words[2], At(words[3])), answers),
+        "add" => (recording.Add(At(words[1]), At(words[2])), answers),
+        "lengths" => (recording, answers with { Lengths = [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))] }),
+        "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
+        "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
+        "wind" => (recording, answers with { Wind = Values.Wind(words[1]) }),
+        _ => throw new InvalidValueException($"“{Quoted.Brief(verb)}” is none of: {Words}"),
+    };
+
+    private static RecordedOuting Moved(RecordedOuting recording, int piece, string edge, TimeSpan to) => edge.ToLowerInvariant() switch
+    {
+        "start" => recording.MoveEdge(piece, 0, LegEdge.Start, to),
+        "end" => recording.MoveEdge(piece, recording.Proposals[piece].Legs.Count - 1, LegEdge.End, to),
+        _ => throw new InvalidValueException($"“{Quoted.Brief(edge)}” is neither start nor end."),
+    };
+
+    /// <summary>The place in the list of the piece that a person numbers from 1.</summary>
+    /// <exception cref="InvalidValueException">There is no such piece.</exception>
+    internal static int Place(RecordedOuting recording, string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= recording.Proposals.Count
+            ? number - 1
+            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not the number of a piece; they go from 1 to {recording.Proposals.Count}.");
+
+    private static TimeSpan At(string text) => TimeSpan.FromMilliseconds(PieceTime.Parse(text).Milliseconds);
+}

@@ -1,0 +1,43 @@
+using TrialLog.Domain;
+using TrialLog.Recordings;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands;
+
+/// <summary>The pieces found in a recording as a table, over a small picture of its speed.</summary>
+internal static class RecordingText
+{
+    private const string Bars = " ▁▂▃▄▅▆▇█";
+
+    public static void Write(TextWriter to, RecordedOuting recording, IReadOnlyList<Length> lengths, LengthUnit unit, int width)
+    {
+        to.WriteLine($"{recording.FileName}: {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, {Clock(recording.Duration)}. {recording.ClockNote}");
+        if (!recording.Mended.IsNothing)
+            to.WriteLine(recording.Mended.ToString());
+        to.WriteLine();
+        IReadOnlyList<SpeedPoint> speeds = recording.SpeedSeries(Math.Min(width - 2, 100));
+        double fastest = Math.Max(0.1, speeds.Max(point => point.MetresPerSecond ?? 0));
+        to.WriteLine("  " + string.Concat(speeds.Select(point => Bars[(int)Math.Round((point.MetresPerSecond ?? 0) / fastest * (Bars.Length - 1))])));
+        to.WriteLine($"  speed from start to end, up to {fastest:0.0} m/s");
+        to.WriteLine();
+        to.WriteLine("   #  from      to        distance  time      pace       course      length");
+        int next = 0;
+        for (int i = 0; i < recording.Proposals.Count; i++)
+        {
+            PieceProposal piece = recording.Proposals[i];
+            string length = !piece.Kept ? $"left out: {piece.LeftOutBecause}" : next < lengths.Count ? lengths[next].ToText(unit) : "?";
+            if (piece.Kept)
+                next++;
+            to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Saying.Clock(piece.Time.Seconds),-8}  "
+                + $"{Saying.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {CourseText.Of(piece.Course),-10}  {length}");
+            foreach (string remark in piece.Remarks)
+                Wrapped.Write(to, remark, width, "      ", 6);
+        }
+
+        if (recording.QuestionFor(lengths.Count) is { } question && lengths.Count > 0)
+            Wrapped.Write(to, question, width);
+        to.WriteLine();
+    }
+
+    internal static string Clock(TimeSpan time) => time.TotalSeconds < 1 ? "0:00" : PieceTime.FromSeconds(Math.Floor(time.TotalSeconds)).ToString();
+}

@@ -1,0 +1,50 @@
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+
+namespace TrialLog.UseCases;
+
+/// <summary>Imports a CSV in one change: all of it, or nothing.</summary>
+internal static class ImportCsv
+{
+    /// <exception cref="RequestException">Rows are wrong and were not to be skipped; nothing was imported.</exception>
+    public static CsvAdditions From(Desk desk, Stream file, string fileName, CsvReadOptions options, IProgress<int>? rowsRead = null, CancellationToken stop = default)
+    {
+        CsvLogContents contents = CsvLog.Read(file, options, rowsRead, stop);
+        if (desk.Logbook.HasImported(contents.FileHash))
+            return new CsvAdditions { Warnings = [$"{Quoted.Brief(fileName, 80)} was imported before; nothing was added."] };
+        LogbookFile logbook = desk.Logbook;
+        var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
+        CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(desk.Now));
+        if (additions.RefusedRows > 0 && !options.SkipBad)
+            throw new RequestException(Refusal(fileName, additions));
+        if (!additions.AddsNothing)
+        {
+            logbook.Change($"Imported {Quoted.Brief(fileName, 80)}: {additions.Says().TrimEnd('.')}", writer =>
+            {
+                foreach (Hull hull in additions.Hulls)
+                    writer.Put(hull);
+                foreach (Paddler paddler in additions.Paddlers)
+                    writer.Put(paddler);
+                foreach (Paddle paddle in additions.Paddles)
+                    writer.Put(paddle);
+                foreach (Outing outing in additions.NewOutings.Concat(additions.GrownOutings))
+                    writer.Put(outing);
+                // A file of which rows were left out may come again, mended.
+                if (additions.RefusedRows == 0)
+                    writer.RememberImport(contents.FileHash, fileName);
+            });
+        }
+
+        return additions;
+    }
+
+    private static string Refusal(string fileName, CsvAdditions additions)
+    {
+        const int shown = 20;
+        IEnumerable<string> lines = additions.Problems.Take(shown).Select(problem => problem.ToString());
+        string more = additions.Problems.Count > shown ? $"{Environment.NewLine}… and more." : "";
+        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, so nothing was imported. Mend them, or take the rest with --skip-bad."
+            + Environment.NewLine + string.Join(Environment.NewLine, lines) + more;
+    }
+}

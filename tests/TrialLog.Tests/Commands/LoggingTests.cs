@@ -1,0 +1,186 @@
+using System.Text.Json;
+using Json.Schema;
+
+namespace TrialLog.Tests.Commands;
+
+public class LoggingTests
+{
+    private static readonly string[] Pieces = ["49.5in,1km,5:32,6", "50.5in,1km,5:31,6", "50.5in,1km,5:33,6", "49.5in,1km,5:35,6"];
+
+    [Fact]
+    public void A_logged_outing_is_in_the_history_as_it_was_typed()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces, "--date", "2026-05-03", "--wind", "2", "--notes", "glassy"]);
+        JsonElement outing = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0];
+        Assert.Equal("2026-05-03", outing.GetProperty("date").GetString());
+        Assert.Equal("OC1", outing.GetProperty("hull").GetString());
+        Assert.Equal(2, outing.GetProperty("wind_beaufort").GetInt32());
+        Assert.Equal("glassy", outing.GetProperty("notes").GetString());
+        JsonElement second = outing.GetProperty("pieces")[1];
+        Assert.Equal(50.5, second.GetProperty("length_in").GetDouble());
+        Assert.Equal(331, second.GetProperty("time_s").GetDouble());
+        Assert.Equal(1000, second.GetProperty("distance_m").GetDouble());
+        Assert.Equal(6, second.GetProperty("effort").GetDouble());
+    }
+
+    [Fact]
+    public void Times_alone_take_lengths_and_distance_from_the_open_card()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        JsonElement card = JsonDocument.Parse(program.Must("next", "--json")).RootElement.GetProperty("card");
+        double[] lengths = [.. card.GetProperty("lengths_in").EnumerateArray().Select(length => length.GetDouble())];
+        program.Must(["log", .. lengths.Select((_, index) => $"5:3{index},6.5"), "--soreness", "0"]);
+        JsonElement logged = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0].GetProperty("pieces");
+        Assert.Equal(lengths, logged.EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
+        Assert.All(logged.EnumerateArray(), piece => Assert.Equal(card.GetProperty("distance_m").GetDouble(), piece.GetProperty("distance_m").GetDouble()));
+    }
+
+    [Fact]
+    public void A_number_of_times_that_is_not_the_cards_is_asked_about_and_nothing_is_saved()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("next");
+        TestProgram.Outcome outcome = program.Run("log", "5:32,6");
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains("1 were given", outcome.Error);
+        Assert.Equal("[]", program.Must("history", "--json").Trim());
+    }
+
+    [Theory]
+    [InlineData("-49in,1km,5:32", "is not a length")]
+    [InlineData("0in,1km,5:32", "not believable")]
+    [InlineData("130in,1km,5:32", "did you mean")]
+    [InlineData("fifty,1km,5:32", "is not a length")]
+    [InlineData("54in,1km,5:32", "outside what Reed can be set to")]
+    [InlineData("50in,0km,5:32", "not between 1 m and 1,000 km")]
+    [InlineData("50in,-1km,5:32", "is not a distance")]
+    [InlineData("50in,1km,0:00", "not between 1 second")]
+    [InlineData("50in,1km,5:61", "60 or more")]
+    [InlineData("50in,1km,1:23", "faster than any paddled piece")]
+    [InlineData("50in,1km,5:32,11", "is not an effort")]
+    [InlineData("50in,1km,5:32,6.3", "is not an effort")]
+    [InlineData("50in,1km,5:32,6,7", "is not a piece")]
+    public void A_wrong_piece_is_refused_in_a_sentence_and_nothing_is_saved(string piece, string says)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run("log", "--", piece);
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains(says, outcome.Error);
+        Assert.Equal("[]", program.Must("history", "--json").Trim());
+    }
+
+    [Theory]
+    [InlineData("2026-02-30", "is not a date")]
+    [InlineData("2026-06-03", "lies in the future")]
+    [InlineData("03/05/2026", "is not a date")]
+    public void A_wrong_date_is_refused(string date, string says)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run(["log", .. Pieces, "--date", date]);
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains(says, outcome.Error);
+    }
+
+    [Fact]
+    public void An_outing_can_be_asked_step_by_step_and_a_wrong_answer_is_asked_again()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string[] answers =
+        [
+            "2026-05-30", "2",
+            "five", "5:32", "49 3/4", "1km", "6",
+            "5:31", "", "", "6½",
+            "", "0", "cold hands", "yes",
+        ];
+        TestProgram.Outcome outcome = program.RunTyping(string.Join('\n', answers) + "\n", "log");
+        Assert.Equal(0, outcome.Code);
+        Assert.Contains("is not a time", outcome.Output);
+        JsonElement outing = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0];
+        Assert.Equal("2026-05-30", outing.GetProperty("date").GetString());
+        Assert.Equal([49.75, 49.75], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
+        Assert.Equal(6.5, outing.GetProperty("pieces")[1].GetProperty("effort").GetDouble());
+    }
+
+    [Fact]
+    public void An_input_that_ends_half_way_saves_nothing()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.RunTyping("2026-05-30\n2\n5:32\n49 3/4\n", "log");
+        Assert.Equal(1, outcome.Code);
+        Assert.Equal("[]", program.Must("history", "--json").Trim());
+    }
+
+    [Fact]
+    public void Edit_exclude_delete_and_undo_of_each_leave_what_they_promise()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces, "--date", "2026-05-03"]);
+        string before = program.Must("history", "--json");
+
+        program.Must("edit", "2026-05-03", "2", "--time", "5:30");
+        Assert.Contains("330", program.Must("history", "--json"));
+        program.Must("undo");
+        Assert.Equal(before, program.Must("history", "--json"));
+
+        program.Must("exclude", "last", "3", "--because", "rudder caught weed");
+        Assert.Contains("rudder caught weed", program.Must("history"));
+        program.Must("include", "last", "3");
+        Assert.Equal(before, program.Must("history", "--json"));
+
+        program.Must("delete", "2026-05-03", "1");
+        program.Must("delete", "2026-05-03");
+        Assert.Equal("[]", program.Must("history", "--json").Trim());
+        program.Must("undo");
+        program.Must("undo");
+        Assert.Equal(before, program.Must("history", "--json"));
+    }
+
+    [Fact]
+    public void Next_keeps_to_its_schema_with_and_without_outings()
+    {
+        JsonSchema schema = JsonSchema.FromText(File.ReadAllText(Repository.File("docs/schemas/next.schema.json")));
+        using TestProgram program = TestProgram.WithIlse();
+        Valid(program.Must("next", "--json"));
+        program.Must(["log", .. Pieces]);
+        Valid(program.Must("next", "--json"));
+
+        void Valid(string json)
+        {
+            EvaluationResults results = schema.Evaluate(JsonDocument.Parse(json).RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+            Assert.True(results.IsValid, string.Join("; ", results.Details!.Where(detail => detail.Errors is not null).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
+        }
+    }
+
+    [Fact]
+    public void Asking_twice_gives_one_card_and_undo_does_not_take_cards_back()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces]);
+        program.Must("next");
+        program.Must("next");
+        Assert.Contains("Logged", program.Must("undo"));
+    }
+
+    [Theory]
+    [InlineData("Ben \"Quick\" O'Hara")]
+    [InlineData("=cmd()")]
+    [InlineData("Zoë 🛶")]
+    [InlineData("Robert'); DROP TABLE paddler;--")]
+    public void A_name_may_be_almost_anything_a_person_types(string name)
+    {
+        using var program = new TestProgram();
+        program.Must("paddler", "add", name, "--stature", "68in");
+        Assert.Equal(name, JsonDocument.Parse(program.Must("paddler", "list", "--json")).RootElement[0].GetProperty("name").GetString());
+        Assert.Equal(1, program.Run("paddler", "add", name.ToUpperInvariant()).Code);
+    }
+
+    [Fact]
+    public void A_name_with_control_characters_is_refused()
+    {
+        using var program = new TestProgram();
+        TestProgram.Outcome outcome = program.Run("paddler", "add", "Ilse\u001b[31m");
+        Assert.Equal(1, outcome.Code);
+        Assert.DoesNotContain('\u001b', outcome.Error);
+    }
+}
