@@ -1,3 +1,4 @@
+using System.Text;
 using TrialLog.Domain;
 
 namespace TrialLog.UseCases;
@@ -5,10 +6,16 @@ namespace TrialLog.UseCases;
 /// <summary>Writes a file whole or not at all: a full disk or a kill never leaves half of it, nor harms what was there.</summary>
 internal static class WholeFile
 {
+    /// <summary>Writes text as UTF-8 without a mark.</summary>
+    /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
+    public static void Write(string file, string text) => Write(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+
     /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
     public static void Write(string file, byte[] contents)
     {
         string path = Path.GetFullPath(file);
+        if (Directory.Exists(path) || !Directory.Exists(Path.GetDirectoryName(path)))
+            throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
         string beside = $"{path}.{Guid.NewGuid():N}.part";
         try
         {

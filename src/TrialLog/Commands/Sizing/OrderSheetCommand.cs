@@ -43,25 +43,3 @@ internal static class OrderSheetCommand
         return command;
     }
 }
-
-/// <summary>Writes a file whole or not at all.</summary>
-internal static class WholeFile
-{
-    public static void Write(string path, string text)
-    {
-        string full = Path.GetFullPath(path);
-        if (!Directory.Exists(Path.GetDirectoryName(full)) || Directory.Exists(full))
-            throw new RequestException($"“{Quoted.Brief(path, 200)}” cannot be written: {(Directory.Exists(full) ? "it is a folder" : "its folder is not there")}; name another file with --out FILE.");
-        string beside = full + ".new-" + Guid.NewGuid().ToString("N");
-        try
-        {
-            File.WriteAllText(beside, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-            File.Move(beside, full, overwrite: true);
-        }
-        catch
-        {
-            File.Delete(beside);
-            throw;
-        }
-    }
-}
