@@ -144,7 +144,10 @@ public static class Tuner
             Say.Rough(Inches(posterior.Quantile((1 + level) / 2)), question.Paddler.Unit),
             posterior.Below(aligned + 0.25) - posterior.Below(aligned - 0.25),
             pieces, question.Paddle.Reaches(best), posterior.ExpectedLoss(aligned),
-            posterior.WorthwhileLeft(aligned, double.NegativeInfinity, double.PositiveInfinity, worthwhile) < question.Settings.StopBelow);
+            posterior.WorthwhileLeft(aligned, double.NegativeInfinity, double.PositiveInfinity, worthwhile) < question.Settings.StopBelow)
+        {
+            SorenessCeiling = SorenessCeiling.Of(question, fit.Alignment).Length,
+        };
 
         double Inches(double at) => Math.Clamp(fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade), 0, 390);
     }

@@ -39,8 +39,27 @@ public sealed record OrderLine
     /// <summary>Whether testing has come to its end for this hull.</summary>
     public required bool DiminishingReturns { get; init; }
 
-    /// <summary>The length to cut to, to the quarter inch.</summary>
-    public Length CutTo => Best.RoundedTo(Spoken.QuarterInch);
+    /// <summary>The length that a fixed paddle with this blade has now; null where the paddler's is adjustable.</summary>
+    public Length? FixedAt { get; init; }
+
+    /// <summary>The longest length to propose while the paddler has been sore of late; null where they have not.</summary>
+    public Length? SorenessCeiling { get; init; }
+
+    /// <summary>Whether soreness of late forbids ordering: the best length known is longer than what did not hurt.</summary>
+    public bool NotNow => SorenessCeiling is { } ceiling && Best > ceiling;
+
+    /// <summary>The length to cut to, to the quarter inch; never above the soreness ceiling.</summary>
+    public Length CutTo
+    {
+        get
+        {
+            Length best = Best.RoundedTo(Spoken.QuarterInch);
+            if (SorenessCeiling is not { } ceiling || best <= ceiling)
+                return best;
+            Length quarter = ceiling.RoundedTo(Spoken.QuarterInch);
+            return quarter > ceiling ? quarter.PlusInches(-0.25) : quarter;
+        }
+    }
 
     /// <summary>
     /// The length to order or to cut to first: the top of the likely range, at least half an inch long, up to the next quarter
@@ -64,15 +83,27 @@ public sealed record OrderLine
     public string Risk(LengthUnit unit)
     {
         string within = $"within {Spoken.Fraction(0.25, unit)} of your best length";
-        string range = $"{Spoken.ToQuarter(LikelyLow, unit)} to {Spoken.ToQuarter(LikelyHigh, unit)}";
+        string range = Spoken.Range(LikelyLow, LikelyHigh, unit);
+        string chance = Spoken.Chance(WithinQuarterInch);
         string cost = $"{GainLeftPercent:0.00} % of speed, {Seconds(GainLeftPercent)} in an hour";
+        if (NotNow)
+            return $"You have been sore of late, so nothing longer than {Spoken.ToQuarter(CutTo, unit)} is proposed, though the log points to {Spoken.ToQuarter(Best, unit)}. Do not order now: let it heal, a clinician decides, and test again.";
         if (!DiminishingReturns)
-            return $"Ordered today, the chance is {Spoken.Chance(WithinQuarterInch)} that it is {within}, which may lie anywhere from {range}; expected cost {cost}. Test on first, or order at the long end and cut down as you learn.";
+            return $"Ordered today, the chance is {chance} that it is {within}, which may lie anywhere from {range}; expected cost {cost}. Test on first, or order at the long end and cut down as you learn.";
         string ready = $"Ready to order: all that more testing could still win is {cost}.";
         return WithinQuarterInch >= SureEnough
-            ? $"{ready} The chance is {Spoken.Chance(WithinQuarterInch)} that it is {within}."
-            : $"{ready} Speed hardly changes nearby (the chance is {Spoken.Chance(WithinQuarterInch)} that it is {within}), so go by comfort from {range}.";
+            ? $"{ready} The chance is {chance} that it is {within}."
+            : $"{ready} The exact length is less sure ({chance} to be {within}, likely {range}), but little speed hangs on it.";
     }
+
+    /// <summary>What to do with the fixed paddle that the paddler has; null where there is none.</summary>
+    public string? Own(LengthUnit unit) => FixedAt is not { } now ? null
+        : now.InchesMoreThan(CutTo) switch
+        {
+            > 0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}: it can be cut, by {Spoken.Fraction(more, unit)} in all.",
+            < -0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}, {Spoken.Fraction(-more, unit)} too short: it takes a new shaft.",
+            _ => $"Yours is {Spoken.ToQuarter(now, unit)}: leave it as it is.",
+        };
 
     private static string Seconds(double percent) => (percent * 36) switch
     {

@@ -16,8 +16,8 @@ public static class OrderSheetText
         {
             text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Spoken.ToQuarter(line.Blade, sheet.Unit)})\n");
             text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
-            text.Append($"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
-            Wrapped(text, line.Risk(sheet.Unit), "    ", "    ");
+            text.Append(line.NotNow ? "    Order at  not now\n" : $"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
+            Wrapped(text, Said(line, sheet.Unit), "    ", "    ");
             text.Append('\n');
         }
 
@@ -52,10 +52,10 @@ public static class OrderSheetText
         {
             text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on |\n|---|---|---|---|---|---|---|\n");
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | **{Spoken.ToQuarter(line.CutTo, sheet.Unit)}** | {Spoken.ToQuarter(line.OrderAt, sheet.Unit)} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
+                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | **{Spoken.ToQuarter(line.CutTo, sheet.Unit)}** | {(line.NotNow ? "not now" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {line.Risk(sheet.Unit)}\n");
+                text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Said(line, sheet.Unit)}\n");
             text.Append('\n');
         }
         else
@@ -86,7 +86,10 @@ public static class OrderSheetText
         $"Order sheet: {written(sheet.Paddler)}, {sheet.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}";
 
     private static string Steering(OrderSheet sheet, OrderSheetSteering line) =>
-        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} ({Spoken.ToQuarter(line.Proposal.Low, sheet.Unit)} to {Spoken.ToQuarter(line.Proposal.High, sheet.Unit)}), {(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
+        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} ({Spoken.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), {(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
+
+    private static string Said(OrderLine line, LengthUnit unit) =>
+        line.Own(unit) is { } own ? $"{line.Risk(unit)} {own}" : line.Risk(unit);
 
     private static IEnumerable<(string Heading, IReadOnlyList<string> Items)> Sections(OrderSheet sheet) =>
     [

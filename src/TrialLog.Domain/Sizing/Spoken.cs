@@ -13,6 +13,13 @@ public static class Spoken
         ? Decimals(length.Centimetres, 1) + " cm"
         : length.RoundedTo(QuarterInch).ToText();
 
+    /// <summary>A range as fine as <see cref="ToQuarter"/>: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string Range(Length low, Length high, LengthUnit unit)
+    {
+        string from = ToQuarter(low, unit), to = ToQuarter(high, unit);
+        return from == to ? to : $"{from[..from.LastIndexOf(' ')]} to {to}";
+    }
+
     /// <summary>A length to the tenth of an inch or the millimetre, for body measures: <c>50.3 in</c>, <c>128 cm</c>.</summary>
     public static string ToTenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
 

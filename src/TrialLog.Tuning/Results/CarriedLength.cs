@@ -15,4 +15,8 @@ namespace TrialLog.Tuning;
 /// <param name="DiminishingReturns">Whether returns have diminished for this hull.</param>
 public sealed record CarriedLength(
     Hull Hull, Paddle Paddle, Length Best, Length LikelyLow, Length LikelyHigh, double WithinQuarterInch,
-    int Pieces, bool InRange, double GainLeftPercent, bool DiminishingReturns);
+    int Pieces, bool InRange, double GainLeftPercent, bool DiminishingReturns)
+{
+    /// <summary>The longest length to propose while the paddler has been sore of late, in this hull with this paddle; null where they have not.</summary>
+    public Length? SorenessCeiling { get; init; }
+}

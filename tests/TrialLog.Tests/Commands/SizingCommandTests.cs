@@ -106,6 +106,17 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void While_sore_nothing_longer_than_what_did_not_hurt_is_proposed()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("log", "--date", "2026-05-28", "--soreness", "1", "48.5in,1km,5:30", "48.5in,1km,5:31");
+        program.Must("log", "--date", "2026-05-30", "--soreness", "7", "50.5in,1km,5:30", "50.5in,1km,5:31");
+        Assert.Contains("sore of late: no longer than 48 ½ in", program.Must("transfer", "--hull", "OC1"));
+        Assert.Contains("Do not order now", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
+        Assert.Equal(48.5, Json(program, "order-sheet", "--json").GetProperty("lines")[0].GetProperty("cut_to_in").GetDouble());
+    }
+
+    [Fact]
     public void A_hand_far_overhead_gets_the_shoulder_caution()
     {
         using TestProgram program = TestProgram.WithIlse();

@@ -42,7 +42,7 @@ internal sealed record TransferOriginFacts(string Hull, string Paddle, double Le
 internal sealed record CarriedFacts(
     string Hull, string Paddle, double BladeIn, double LengthIn, double? LikelyLowIn, double? LikelyHighIn, double? WithinQuarterInch,
     string Evidence, int Pieces, bool InRange, double ShortestIn, double LongestIn, double SeatHeightOffsetIn, bool SeatHeightMeasured,
-    double BladeOffsetIn, double? GainLeftPct, bool? DiminishingReturns)
+    double BladeOffsetIn, double? SorenessCeilingIn, double? GainLeftPct, bool? DiminishingReturns)
 {
     public static CarriedFacts Of(CarriedRow row) => new(
         row.Hull.Name, row.Paddle.Name, Facts.Inches(row.Paddle.Blade), Facts.Inches(row.Best),
@@ -50,6 +50,7 @@ internal sealed record CarriedFacts(
         row.WithinQuarterInch is { } within ? Facts.Rounded(within) : null,
         StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, Facts.Inches(row.Paddle.Shortest), Facts.Inches(row.Paddle.Longest),
         Facts.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, Facts.Rounded(row.BladeOffsetInches),
+        row.SorenessCeiling is { } ceiling ? Facts.Inches(ceiling) : null,
         row.GainLeftPercent is { } left ? Facts.Rounded(left) : null, row.Likely is null ? null : row.DiminishingReturns);
 }
 
@@ -80,13 +81,15 @@ internal sealed record OrderSheetFacts(
 
 /// <summary>What to order for one hull and blade.</summary>
 internal sealed record OrderLineFacts(
-    string Hull, string Paddle, double BladeIn, double CutToIn, double OrderAtIn, double LikelyLowIn, double LikelyHighIn,
-    double WithinQuarterInch, int Pieces, string RestsOn, double GainLeftPct, bool DiminishingReturns, string Risk)
+    string Hull, string Paddle, double BladeIn, double CutToIn, double? OrderAtIn, double LikelyLowIn, double LikelyHighIn,
+    double WithinQuarterInch, int Pieces, string RestsOn, double GainLeftPct, bool DiminishingReturns,
+    double? OwnFixedAtIn, double? SorenessCeilingIn, string Risk)
 {
     public static OrderLineFacts Of(OrderLine line, LengthUnit unit) => new(
-        line.Hull, line.Paddle, Facts.Inches(line.Blade), Facts.Inches(line.CutTo), Facts.Inches(line.OrderAt),
+        line.Hull, line.Paddle, Facts.Inches(line.Blade), Facts.Inches(line.CutTo), line.NotNow ? null : Facts.Inches(line.OrderAt),
         Facts.Inches(line.LikelyLow), Facts.Inches(line.LikelyHigh), Facts.Rounded(line.WithinQuarterInch), line.Pieces, line.RestsOn,
-        Facts.Rounded(line.GainLeftPercent), line.DiminishingReturns, line.Risk(unit));
+        Facts.Rounded(line.GainLeftPercent), line.DiminishingReturns,
+        line.FixedAt is { } own ? Facts.Inches(own) : null, line.SorenessCeiling is { } ceiling ? Facts.Inches(ceiling) : null, line.Risk(unit));
 }
 
 /// <summary>What <c>steering --json</c> prints.</summary>

@@ -52,7 +52,7 @@ internal static class StartLengthCommand
         LengthUnit unit = answer.Unit;
         to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}: {Spoken.ToQuarter(answer.Start.Length, unit)}");
         to.WriteLine();
-        Wrapped.Write(to, $"{Spoken.ToQuarter(answer.Likely.Low, unit)} to {Spoken.ToQuarter(answer.Likely.High, unit)} (90 % sure); uncertainty ± {Spoken.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
+        Wrapped.Write(to, $"{Spoken.Range(answer.Likely.Low, answer.Likely.High, unit)} (90 % sure); uncertainty ± {Spoken.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
         Wrapped.Write(to, $"a solo canoe, a blade of {Spoken.ToQuarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
         if (answer.HandSpacing is { } hands)
             Wrapped.Write(to, $"about {Spoken.ToQuarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);

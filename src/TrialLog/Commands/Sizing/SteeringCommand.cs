@@ -65,7 +65,7 @@ internal static class SteeringCommand
         LengthUnit unit = paddler.Unit;
         to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade {Spoken.ToQuarter(paddle.Blade, unit)})");
         to.WriteLine();
-        Wrapped.Write(to, $"Begin with about {Spoken.ToQuarter(proposal.Length, unit)} ({Saying.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
+        Wrapped.Write(to, $"Begin with about {Spoken.ToQuarter(proposal.Length, unit)} ({Spoken.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
         to.WriteLine();
         foreach (string advice in SteeringRule.Advice)
             Wrapped.Write(to, advice, width, "  - ", 4);

@@ -13,13 +13,15 @@ internal static class TransferText
             Paddle its = paddle.First().Paddle;
             to.WriteLine();
             to.WriteLine($"{Quoted.Visible(its.Name)}: blade {Spoken.ToQuarter(its.Blade, unit)}, "
-                + (its.IsFixed ? $"fixed at {Spoken.ToQuarter(its.Shortest, unit)}" : $"adjustable {Saying.Range(its.Shortest, its.Longest, unit)}"));
+                + (its.IsFixed ? $"fixed at {Spoken.ToQuarter(its.Shortest, unit)}" : $"adjustable {Spoken.Range(its.Shortest, its.Longest, unit)}"));
             int name = Math.Clamp(paddle.Max(row => Quoted.Brief(row.Hull.Name, 16).Length), 4, 16);
             foreach (CarriedRow row in paddle)
             {
-                string likely = row.Likely is { } range ? $"{$"likely {Saying.Range(range.Low, range.High, unit)}",-24}  " : "";
+                string likely = row.Likely is { } range ? $"{$"likely {Spoken.Range(range.Low, range.High, unit)}",-24}  " : "";
                 string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Spoken.ToQuarter(row.Best, unit),-8}  {likely}";
                 Wrapped.Write(to, row.RestsOn(unit), width, first, first.Length);
+                if (row.SorenessCeiling is { } ceiling && row.Best > ceiling)
+                    to.WriteLine($"{new string(' ', name + 4)}sore of late: no longer than {Spoken.ToQuarter(ceiling, unit)} for now");
                 if (row.OutOfRange(unit) is { } beyond)
                     to.WriteLine($"{new string(' ', name + 4)}out of range: {beyond}");
             }
@@ -29,6 +31,8 @@ internal static class TransferText
         Wrapped.Write(to, $"{Seats(rows, unit)} Blades differ by their length: as much more blade, as much more paddle. Both rules: common practice, no source.", width);
         foreach (string question in questions)
             Wrapped.Write(to, question, width, "Check: ", 7);
+        if (rows.Any(row => row.Best > row.SorenessCeiling))
+            Wrapped.Write(to, "You have been sore of late: paddle nothing longer than what did not hurt. Pain in shoulder, elbow or back is a reason to stop; a clinician decides.", width, "Caution: ", 9);
         if (rows.Any(row => !row.InRange))
             to.WriteLine("Out of range: that paddle cannot be set so; do not force a shaft past its mark.");
     }

@@ -22,6 +22,9 @@ internal sealed record CarriedRow
 
     public bool DiminishingReturns { get; init; }
 
+    /// <summary>The longest length to propose while the paddler has been sore of late; null where they have not.</summary>
+    public Length? SorenessCeiling { get; init; }
+
     public required CarriedEvidence Evidence { get; init; }
 
     /// <summary>Pieces in this hull that count.</summary>

@@ -26,6 +26,7 @@ internal static class CarryLengths
                 WithinQuarterInch = carried.WithinQuarterInch,
                 GainLeftPercent = carried.GainLeftPercent,
                 DiminishingReturns = carried.DiminishingReturns,
+                SorenessCeiling = carried.SorenessCeiling,
                 Pieces = carried.Pieces,
                 SeatHeightOffsetInches = scale.SeatHeightOffsetInches(carried.Hull),
                 Evidence = !any ? CarriedEvidence.StartLength

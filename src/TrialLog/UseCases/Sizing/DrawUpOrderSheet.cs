@@ -41,5 +41,7 @@ internal static class DrawUpOrderSheet
         RestsOn = row.RestsOn(unit),
         GainLeftPercent = row.GainLeftPercent!.Value,
         DiminishingReturns = row.DiminishingReturns,
+        FixedAt = row.Paddle.IsFixed ? row.Paddle.Longest : null,
+        SorenessCeiling = row.SorenessCeiling,
     };
 }

@@ -13,6 +13,8 @@ public class OrderSheetTests
         from pieces in Gen.Int[0, 40]
         from left in Gen.Double[0, 0.6]
         from done in Gen.Bool
+        from sore in Gen.Bool
+        from ceiling in Gen.Double[44, 60]
         from hull in Gen.String[Gen.Char, 1, 12]
         from paddle in Gen.String[Gen.Char, 1, 12]
         select new OrderLine
@@ -28,6 +30,7 @@ public class OrderSheetTests
             RestsOn = "by rule",
             GainLeftPercent = left,
             DiminishingReturns = done,
+            SorenessCeiling = sore ? Length.FromInches(ceiling) : null,
         };
 
     private static OrderSheet Sheet(params OrderLine[] lines) =>
@@ -39,7 +42,7 @@ public class OrderSheetTests
         {
             Assert.Equal(0, line.CutTo.Nanometres % Spoken.QuarterInch.Nanometres);
             Assert.Equal(0, line.OrderAt.Nanometres % Spoken.QuarterInch.Nanometres);
-            Assert.True(Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
+            Assert.True(line.SorenessCeiling is { } ceiling ? line.CutTo <= ceiling : Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
             Assert.True(line.OrderAt.InchesMoreThan(line.CutTo) >= OrderLine.LeastSpareInches);
             Assert.True(line.OrderAt >= line.LikelyHigh);
             Assert.True(line.OrderAt.InchesMoreThan(line.LikelyHigh) < 0.25 || line.OrderAt.InchesMoreThan(line.CutTo) == OrderLine.LeastSpareInches);
@@ -72,12 +75,43 @@ public class OrderSheetTests
     [Fact]
     public void An_untested_length_says_what_ordering_it_today_would_risk()
     {
-        OrderLine line = new OrderLine { Hull = "OC1", Paddle = "Reed", Blade = Length.Parse("18.5"), Pieces = 4, RestsOn = "tuned, 4 pieces", Best = Length.Parse("49.75"), LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51"), WithinQuarterInch = 0.31, GainLeftPercent = 0.2, DiminishingReturns = false };
+        OrderLine line = Line("49.75") with { LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51") };
         Assert.Equal(
-            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ in to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
+            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
             line.Risk(LengthUnit.Inches));
         Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
     }
+
+    [Fact]
+    public void A_sore_paddler_is_told_not_to_order_and_nothing_longer_than_what_did_not_hurt()
+    {
+        OrderLine sore = Line("50.5") with { SorenessCeiling = Length.Parse("49.9"), DiminishingReturns = true };
+        Assert.Equal(Length.Parse("49.75"), sore.CutTo);
+        Assert.Contains("Do not order now", sore.Risk(LengthUnit.Inches));
+        Assert.DoesNotContain("Do not order", (sore with { SorenessCeiling = Length.Parse("52") }).Risk(LengthUnit.Inches));
+    }
+
+    [Theory]
+    [InlineData("51", "Yours is 51 in: it can be cut, by 1 ¼ in in all.")]
+    [InlineData("49", "Yours is 49 in, ¾ in too short: it takes a new shaft.")]
+    [InlineData("49.75", "Yours is 49 ¾ in: leave it as it is.")]
+    public void A_fixed_paddle_can_be_cut_but_not_grown(string now, string says) =>
+        Assert.Equal(says, (Line("49.75") with { FixedAt = Length.Parse(now) }).Own(LengthUnit.Inches));
+
+    private static OrderLine Line(string best) => new()
+    {
+        Hull = "OC1",
+        Paddle = "Reed",
+        Blade = Length.Parse("18.5"),
+        Best = Length.Parse(best),
+        LikelyLow = Length.Parse(best).PlusInches(-1),
+        LikelyHigh = Length.Parse(best).PlusInches(1),
+        WithinQuarterInch = 0.31,
+        Pieces = 4,
+        RestsOn = "tuned, 4 pieces",
+        GainLeftPercent = 0.2,
+        DiminishingReturns = false,
+    };
 
     [Fact]
     public void A_large_steering_blade_is_shorter_than_the_exposed_shaft_rule_and_a_small_one_is_not()
