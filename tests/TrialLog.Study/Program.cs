@@ -1,8 +1,12 @@
 using System.CommandLine;
+using TrialLog.Study.Recordings;
 using TrialLog.Study.Seasons;
 
 RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
 {
     SeasonsCommand.Create(),
+    RecordingCommands.Samples(),
+    RecordingCommands.Study(),
+    RecordingCommands.Fuzz(),
 };
 return root.Parse(args).Invoke();

@@ -17,6 +17,15 @@ internal static class SpeedSteps
     /// <summary>The stretch cut into stretches of about constant speed.</summary>
     public static List<Stretch> Split(Track track, Stretch stretch, double usualSpeed)
     {
+        // The getting going and the easing off are no steps of their own.
+        List<Stretch> cut = SplitSteady(track, Steadiness.SteadyPart(track, stretch), usualSpeed);
+        cut[0] = cut[0] with { First = stretch.First };
+        cut[^1] = cut[^1] with { Last = stretch.Last };
+        return cut;
+    }
+
+    private static List<Stretch> SplitSteady(Track track, Stretch stretch, double usualSpeed)
+    {
         int cell = Math.Max(2, (stretch.Seconds + MostCells - 1) / MostCells);
         int count = stretch.Seconds / cell, shortest = Math.Max(1, (ShortestSeconds + cell - 1) / cell);
         if (count < 2 * shortest)

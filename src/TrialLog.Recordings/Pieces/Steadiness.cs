@@ -3,21 +3,15 @@ namespace TrialLog.Recordings;
 /// <summary>Speed over the steady part of a stretch.</summary>
 internal static class Steadiness
 {
-    // Getting going and easing off are over when the median speed is nearly reached; never more than so many seconds are cut.
-    private const double NearlyMedian = 0.97;
-    private const int LongestEdge = 15;
+    // Getting going, easing off and half a turn take less, and so does their blur. No source: chosen. A fixed time, since an edge
+    // laid where the speed is high enough would choose fast moments and so flatter the piece.
+    private const double EdgeSeconds = 3, EdgeBlurs = 3.5;
 
-    /// <summary>The stretch without the getting going at its start and the easing off at its end.</summary>
+    /// <summary>The stretch without the getting going at its start and the easing off at its end: 6 s each or more, a sixth of it if that is less.</summary>
     public static Stretch SteadyPart(Track track, Stretch stretch)
     {
-        int longest = Math.Min(LongestEdge, stretch.Seconds / 6);
-        double enough = NearlyMedian * MedianSpeed(track, stretch);
-        int first = stretch.First, last = stretch.Last;
-        while (first < stretch.First + longest && track.Speed[first] < enough)
-            first++;
-        while (last > stretch.Last - longest && track.Speed[last] < enough)
-            last--;
-        return new Stretch(first, last);
+        int edge = Math.Min((int)(EdgeSeconds + EdgeBlurs * track.Blur), stretch.Seconds / 6);
+        return new Stretch(stretch.First + edge, stretch.Last - edge);
     }
 
     /// <summary>Mean speed over ground, m/s.</summary>

@@ -6,6 +6,9 @@ namespace TrialLog.Recordings;
 /// </summary>
 internal sealed class Track
 {
+    /// <summary>Seconds over which noise was averaged: a change of speed is blurred over some such times.</summary>
+    public required double Blur { get; init; }
+
     /// <summary>Whole seconds since the first position.</summary>
     public required double[] Seconds { get; init; }
 

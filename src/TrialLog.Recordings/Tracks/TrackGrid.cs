@@ -4,20 +4,24 @@ namespace TrialLog.Recordings;
 internal sealed class TrackGrid
 {
     private readonly Fix first;
+    private readonly double blur;
+    private readonly int courseSeconds;
     private readonly Point3 east, north;
     private readonly List<float> speed, easts, norths;
     private readonly List<double> seconds, along;
     private readonly List<int> part;
     private int parts;
 
-    /// <summary>A grid whose clock and frame start at that fix, with room for so many seconds.</summary>
+    /// <summary>A grid whose clock and frame start at that fix, with room for so many seconds, for fixes blurred over so many.</summary>
     /// <exception cref="RecordingException">More than two days.</exception>
-    public TrackGrid(Fix first, double duration)
+    public TrackGrid(Fix first, double duration, double blur)
     {
         if (duration > TrackMaker.MostHours * 3600)
             throw new RecordingException($"the track lasts longer than {TrackMaker.MostHours} hours; cut it to one outing, or check the watch's clock.");
         int room = (int)duration + 64;
         this.first = first;
+        this.blur = blur;
+        courseSeconds = (int)Math.Round(1 + 4 * blur);
         (speed, easts, norths, seconds, along, part) = (new(room), new(room), new(room), new(room), new(room), new(room));
 
         // Any two directions at right angles on the ground will do where east has no meaning, at the poles.
@@ -30,19 +34,16 @@ internal sealed class TrackGrid
     /// <summary>Adds an unbroken part.</summary>
     public void Add(SmoothedFix[] fixes)
     {
-        double at = Math.Ceiling(fixes[0].Time - first.Time);
-        double way = along.Count > 0 ? along[^1] : 0;
-        Point3? last = null;
+        double start = Math.Ceiling(fixes[0].Time - first.Time);
+        var positions = new List<Point3>();
         int i = 0;
-        for (; first.Time + at <= fixes[^1].Time; at++)
+        for (double at = start; first.Time + at <= fixes[^1].Time; at++)
         {
             while (i < fixes.Length - 2 && fixes[i + 1].Time < first.Time + at)
                 i++;
             (Point3 position, Point3 velocity) = Between(fixes[i], fixes[i + 1], first.Time + at);
-            way += last is Point3 before ? Ellipsoid.Distance(before, position) : 0;
-            last = position;
+            positions.Add(position);
             seconds.Add(at);
-            along.Add(way);
             speed.Add((float)velocity.Norm);
             Point3 place = position - first.Position;
             easts.Add((float)place.Dot(east));
@@ -50,7 +51,25 @@ internal sealed class TrackGrid
             part.Add(parts);
         }
 
+        AddWay(positions);
         parts++;
+    }
+
+    // Noise across the course would lengthen every step, so a step counts only along the course of the seconds around it.
+    private void AddWay(List<Point3> positions)
+    {
+        double way = along.Count > 0 ? along[^1] : 0;
+        for (int i = 0; i < positions.Count; i++)
+        {
+            if (i > 0)
+            {
+                Point3 course = positions[Math.Min(i - 1 + courseSeconds, positions.Count - 1)] - positions[Math.Max(i - courseSeconds, 0)];
+                Point3 step = positions[i] - positions[i - 1];
+                way += course.Norm > 0 ? Math.Max(0, step.Dot(course) / course.Norm) : 0;
+            }
+
+            along.Add(way);
+        }
     }
 
     /// <summary>The finished track, with heart rate, stroke rate and device speed held from the last sample for up to ten seconds.</summary>
@@ -61,6 +80,7 @@ internal sealed class TrackGrid
             throw TrackMaker.TooFewPositions();
         var track = new Track
         {
+            Blur = blur,
             Seconds = [.. seconds],
             Along = [.. along],
             Speed = [.. speed],

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace TrialLog.Recordings;
 
 /// <summary>From what a file said to a <see cref="Track"/>: mends times and positions, smooths, and puts all on one clock.</summary>
@@ -29,11 +31,12 @@ internal static class TrackMaker
             throw TooFewPositions();
 
         Fix first = fixes[parts[0].Start];
-        (int dropouts, double dropoutSeconds) = Dropouts(fixes);
-        var grid = new TrackGrid(first, parts.Sum(p => fixes[p.End - 1].Time - fixes[p.Start].Time));
-        Span<Fix> all = System.Runtime.InteropServices.CollectionsMarshal.AsSpan(fixes);
+        (double interval, int dropouts, double dropoutSeconds) = Dropouts(fixes);
+        Span<Fix> all = CollectionsMarshal.AsSpan(fixes);
+        double noise = FixNoise.Of(all);
+        var grid = new TrackGrid(first, parts.Sum(p => fixes[p.End - 1].Time - fixes[p.Start].Time), TrackSmoother.Blur(noise, interval));
         foreach ((int start, int end) in parts)
-            grid.Add(TrackSmoother.Smooth(all[start..end]));
+            grid.Add(TrackSmoother.Smooth(all[start..end], noise));
         return (grid.ToTrack(samples), first.Time, placed.First(s => s.Time == first.Time).Longitude, new Mended
         {
             WithoutTime = recording.Samples.Count - timed.Count,
@@ -66,7 +69,7 @@ internal static class TrackMaker
         return parts;
     }
 
-    private static (int Count, double Seconds) Dropouts(List<Fix> fixes)
+    private static (double Interval, int Count, double Seconds) Dropouts(List<Fix> fixes)
     {
         var steps = new double[fixes.Count - 1];
         for (int i = 0; i < steps.Length; i++)
@@ -74,6 +77,6 @@ internal static class TrackMaker
         double[] sorted = [.. steps];
         Array.Sort(sorted);
         double usual = sorted[sorted.Length / 2], longest = Math.Max(5, 3 * usual);
-        return (steps.Count(s => s > longest), steps.Where(s => s > longest).Sum(s => s - usual));
+        return (usual, steps.Count(s => s > longest), steps.Where(s => s > longest).Sum(s => s - usual));
     }
 }

@@ -10,24 +10,27 @@ internal readonly record struct SmoothedFix(double Time, Point3 Position, Point3
 /// </summary>
 internal static class TrackSmoother
 {
-    /// <summary>
-    /// Seconds over which noise is averaged: (r/q)^¼ for noise variance r a second and acceleration density q. No source:
-    /// chosen so that a start from rest stays sharp to a few seconds.
-    /// </summary>
-    private const double TimeConstant = 4;
+    /// <summary>Density of the craft's acceleration, m²/s³. No source: chosen so that noise of 0.4 m a second is averaged over about a second.</summary>
+    private const double AccelerationDensity = 0.16;
 
     private const double HuberLimit = 3;
 
     /// <summary>Smooths one unbroken stretch of fixes, at least two, in order of time.</summary>
-    public static SmoothedFix[] Smooth(ReadOnlySpan<Fix> fixes)
+    /// <param name="fixes">The fixes.</param>
+    /// <param name="noise">Standard deviation of a fix on each axis, metres; see <see cref="FixNoise"/>.</param>
+    public static SmoothedFix[] Smooth(ReadOnlySpan<Fix> fixes, double noise)
     {
         var weights = new double[fixes.Length];
         Array.Fill(weights, 1);
-        SmoothedFix[] smooth = Pass(fixes, weights);
+        double density = AccelerationDensity / (noise * noise);
+        SmoothedFix[] smooth = Pass(fixes, weights, density);
         if (Reweight(fixes, smooth, weights))
-            smooth = Pass(fixes, weights);
+            smooth = Pass(fixes, weights, density);
         return smooth;
     }
+
+    /// <summary>Seconds over which noise is averaged, for fixes so many seconds apart: (noise variance × interval / acceleration density)^¼.</summary>
+    public static double Blur(double noise, double interval) => Math.Sqrt(Math.Sqrt(noise * noise * interval / AccelerationDensity));
 
     private static bool Reweight(ReadOnlySpan<Fix> fixes, SmoothedFix[] smooth, double[] weights)
     {
@@ -49,9 +52,8 @@ internal static class TrackSmoother
     }
 
     // Covariances are in units of the noise variance of a fix; they are the same on all three axes.
-    private static SmoothedFix[] Pass(ReadOnlySpan<Fix> fixes, double[] weights)
+    private static SmoothedFix[] Pass(ReadOnlySpan<Fix> fixes, double[] weights, double density)
     {
-        const double density = 1 / (TimeConstant * TimeConstant * TimeConstant * TimeConstant);
         int n = fixes.Length;
         Point3 origin = fixes[0].Position;
         var states = new State[n];
