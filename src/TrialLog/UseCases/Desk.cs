@@ -35,6 +35,10 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
             ?? throw new RequestException($"The logbook has {all.Count} paddlers; say which with --paddler NAME ({Names(all, paddler => paddler.Name)}).");
     }
 
+    /// <summary>The paddler last worked with; null where nobody was or they are gone.</summary>
+    public Paddler? LatestPaddler() =>
+        logbook.Setting(LastPaddler) is { } last ? logbook.Paddlers().FirstOrDefault(paddler => paddler.Id.ToString() == last) : null;
+
     /// <summary>The hull of that name.</summary>
     public Hull HullNamed(string name) => Named(logbook.Hulls(), name, hull => hull.Name, "hull", "triallog hull add NAME --crew N");
 

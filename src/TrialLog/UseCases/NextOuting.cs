@@ -15,8 +15,10 @@ internal static class NextOuting
         return analysis;
     }
 
-    // A coach wants to see what was suggested when; asking twice for one card gives it once.
-    private static void RecordCard(Desk desk, Analysis analysis)
+    /// <summary>
+    /// Notes that a card was given: a coach wants to see what was suggested when. Asking twice for one card gives it once.
+    /// </summary>
+    public static void RecordCard(Desk desk, Analysis analysis)
     {
         if (desk.Logbook.IsReadOnly)
             return;

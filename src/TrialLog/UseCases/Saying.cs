@@ -20,7 +20,7 @@ internal static class Saying
 
     /// <summary>A gain over the goal event: <c>about 4 s in 1:02:10</c>, <c>under 1 s in 5:00</c>.</summary>
     public static string Gain(double seconds, double goalSeconds) =>
-        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Clock(goalSeconds);
+        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + (Math.Abs(goalSeconds - 3600) < 0.5 ? " in an hour" : " in " + Clock(goalSeconds));
 
     /// <summary>A time without fractions of a second: <c>1:02:10</c>.</summary>
     public static string Clock(double seconds) => PieceTime.FromSeconds(Math.Clamp(Math.Round(seconds), 1, 48 * 3600)).ToString();

@@ -12,12 +12,18 @@ internal static class CarryLengths
     {
         (IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles) = Asked(desk, hullName, paddleName);
         IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
-        Alignment scale = Scale(desk, paddler);
         TuningQuestion question = desk.Question(new Chosen(paddler, hulls[0], paddles[0]), outings);
+        return Rows(desk, paddler, outings, Tuner.Carry(question, hulls, paddles));
+    }
+
+    /// <summary>Carried lengths with what each rests on.</summary>
+    public static IReadOnlyList<CarriedRow> Rows(Desk desk, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<CarriedLength> lengths)
+    {
+        Alignment scale = Scale(desk, paddler);
         bool any = outings.Any(outing => outing.Pieces.Any(piece => piece.ExcludedBecause is null));
         return
         [
-            .. Tuner.Carry(question, hulls, paddles).Select(carried => new CarriedRow
+            .. lengths.Select(carried => new CarriedRow
             {
                 Hull = carried.Hull,
                 Paddle = carried.Paddle,

@@ -12,7 +12,13 @@ internal static class DrawUpOrderSheet
     public static OrderSheet For(Desk desk, Paddler paddler, string? hullName, string? paddleName, bool everyHull)
     {
         bool steers = paddleName is not null && desk.PaddleNamed(paddleName).Steering;
-        IReadOnlyList<CarriedRow> rows = steers ? [] : CarryLengths.Tuned(desk, paddler, hullName, paddleName);
+        return Of(desk, paddler, steers ? [] : CarryLengths.Tuned(desk, paddler, hullName, paddleName), hullName, paddleName, everyHull);
+    }
+
+    /// <summary>As <see cref="For"/>, from lengths that are at hand.</summary>
+    public static OrderSheet Of(
+        Desk desk, Paddler paddler, IReadOnlyList<CarriedRow> rows, string? hullName = null, string? paddleName = null, bool everyHull = false)
+    {
         bool Own(Hull hull, int pieces) => pieces > 0 || hull.Id == paddler.Goal?.HullId;
         if (hullName is null && !everyHull && rows.Any(row => Own(row.Hull, row.Pieces)))
             rows = [.. rows.Where(row => Own(row.Hull, row.Pieces))];

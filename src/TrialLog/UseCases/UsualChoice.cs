@@ -1,0 +1,48 @@
+using TrialLog.Domain;
+
+namespace TrialLog.UseCases;
+
+/// <summary>Whose length to look at when nobody said: never a question, always the likeliest.</summary>
+internal static class UsualChoice
+{
+    private const string LastHull = "last-hull:", LastPaddle = "last-paddle:";
+
+    /// <summary>
+    /// The paddler last worked with, in the hull and with the paddle they last looked at, else those of their latest outing;
+    /// null while the logbook lacks a paddler or a paddle to tune.
+    /// </summary>
+    public static Chosen? Of(Desk desk)
+    {
+        IReadOnlyList<Paddler> paddlers = desk.Logbook.Paddlers();
+        return paddlers.Count == 0 ? null : Of(desk, desk.LatestPaddler() ?? paddlers[0]);
+    }
+
+    /// <summary>As <see cref="Of(Desk)"/>, for that paddler.</summary>
+    public static Chosen? Of(Desk desk, Paddler paddler)
+    {
+        IReadOnlyList<Paddle> paddles = [.. desk.Logbook.Paddles().Where(paddle => !paddle.Steering)];
+        IReadOnlyList<Hull> hulls = desk.Logbook.Hulls();
+        if (paddles.Count == 0 || hulls.Count == 0)
+            return null;
+        IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
+        Outing? latest = outings.Count > 0 ? outings[^1] : null;
+        Hull hull = hulls.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastHull + paddler.Id))
+            ?? hulls.FirstOrDefault(known => known.Id == latest?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+            ?? hulls[0];
+        Paddle paddle = paddles.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastPaddle + paddler.Id))
+            ?? paddles.FirstOrDefault(known => latest is not null && latest.Pieces.Any(piece => piece.PaddleId == known.Id))
+            ?? paddles[0];
+        return new Chosen(paddler, hull, paddle);
+    }
+
+    /// <summary>Remembers what was looked at.</summary>
+    public static void Keep(Desk desk, Chosen chosen)
+    {
+        if (desk.Logbook.IsReadOnly)
+            return;
+        desk.Remember(chosen.Paddler);
+        desk.Logbook.SaveSetting(LastHull + chosen.Paddler.Id, chosen.Hull.Id.ToString());
+        desk.Logbook.SaveSetting(LastPaddle + chosen.Paddler.Id, chosen.Paddle.Id.ToString());
+    }
+}
