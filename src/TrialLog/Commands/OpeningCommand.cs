@@ -1,4 +1,6 @@
 using System.CommandLine;
+using TrialLog.Logbook;
+using TrialLog.Screens;
 
 namespace TrialLog.Commands;
 
@@ -7,7 +9,16 @@ internal static class OpeningCommand
 {
     public static void Attach(RootCommand root, CommandFrame frame) => root.SetAction(parsed =>
     {
-        frame.Surroundings.Error.WriteLine("The screens need a terminal. Commands work anywhere; see: triallog --help");
-        return 2;
+        if (!frame.Surroundings.Interactive)
+        {
+            frame.Surroundings.Error.WriteLine("The screens need a terminal. Commands work anywhere; see: triallog --help");
+            return 2;
+        }
+
+        return frame.Guarded(() =>
+        {
+            using LogbookFile logbook = LogbookFile.Open(frame.StorePath(parsed));
+            ScreensProgram.Run(logbook, frame.Surroundings.Clock, frame.Surroundings.Environment);
+        });
     });
 }

@@ -1,3 +1,4 @@
+using TrialLog.Domain;
 using TrialLog.Tuning;
 
 namespace TrialLog.Plots;
@@ -17,12 +18,12 @@ internal static class Legend
             sketch.Text(best, axisRow, "◆", Ink.Best);
 
         int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
-        string bestText = $"◆ best {analysis.Best.Length.Say(analysis.Paddler.Unit)}", nowText = $"▲ now {analysis.Current.Say(analysis.Paddler.Unit)}";
-        sketch.Text(column, row, same ? $"{bestText}, where you are now" : bestText, Ink.Best);
+        LengthUnit unit = analysis.Paddler.Unit;
+        column = sketch.Text(column, row, $"◆ best {analysis.Best.Length.Say(unit)}{(same ? ", where you are now" : "")}", Ink.Best) + 3;
         if (!same)
-            sketch.Text(column + bestText.Length + 3, row, nowText, Ink.Now);
+            column = sketch.Text(column, row, $"▲ now {analysis.Current.Say(unit)}", Ink.Now) + 3;
         if (sketch.Columns >= 96)
-            sketch.Text(column + bestText.Length + nowText.Length + 8, row, "━ likely range   ░ no worthwhile difference", Ink.Label);
+            sketch.Text(column, row, "━ likely range   ░ no worthwhile difference", Ink.Label);
     }
 
     private static void Range(Sketch sketch, Analysis analysis, Scale across, int axisRow)

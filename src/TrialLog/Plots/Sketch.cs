@@ -97,11 +97,12 @@ internal sealed class Sketch
         }
     }
 
-    /// <summary>Writes text; where the terminal lacks a glyph, another stands for it.</summary>
-    public void Text(int column, int row, string text, Ink ink)
+    /// <summary>Writes text; where the terminal lacks a glyph, another stands for it. Gives the column after it.</summary>
+    public int Text(int column, int row, string text, Ink ink)
     {
         foreach (char glyph in _strokes.Write(text))
             Put(column++, row, glyph, ink);
+        return column;
     }
 
     /// <summary>Puts one glyph.</summary>

@@ -4,7 +4,7 @@ using TrialLog.Domain;
 namespace TrialLog.Plots;
 
 /// <summary>Numbers as a paddler says them.</summary>
-internal static class Saying
+internal static class LengthWords
 {
     /// <summary>A length to the eighth of an inch or to the millimetre: <c>49 ¾ in</c>, <c>126.4 cm</c>.</summary>
     public static string Say(this Length length, LengthUnit unit) => unit == LengthUnit.Centimetres

@@ -1,0 +1,155 @@
+using System.Globalization;
+using TrialLog.Domain;
+using TrialLog.Plots;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Bodies;
+
+/// <summary>What can be filled in or read from the body-and-boats screen.</summary>
+internal static class BodySheets
+{
+    /// <summary>Body measures, the known length and the worthwhile change.</summary>
+    public static void Measures(Session session)
+    {
+        Paddler paddler = session.Chosen!.Paddler;
+        LengthUnit unit = paddler.Unit;
+        BodyMeasures body = paddler.Body;
+        var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
+        Field reach = Row("Seated reach", body.SeatedReach, BodyMeasure.SeatedReach, "seat to the palm of the raised arm");
+        Field stature = Row("Standing height", body.Stature, BodyMeasure.Stature, "without shoes");
+        Field eye = Row("Sitting eye height", body.EyeHeight, BodyMeasure.EyeHeight, "seat to the eye");
+        Field breadth = Row("Shoulder breadth", body.ShoulderBreadth, BodyMeasure.ShoulderBreadth, "between the bony tips");
+        Field known = form.Row("A paddle that suits", Field.ForLength(paddler.KnownLength, unit), "overall, solo hull");
+        Field worthwhile = form.Row("Worthwhile change, %", new Field(paddler.WorthwhilePercent?.ToString("0.##", CultureInfo.InvariantCulture) ?? "", CheckPercent), "0.3 unless you say");
+        ChoiceField swaps = form.Row("Lengths change on water", new ChoiceField(session.Look, ["yes", "no, one an outing"], paddler.SwapsOnWater ? 0 : 1), "← → to change");
+        session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"{Quoted.Visible(paddler.Name)}: measures", form,
+            () => Measuring.Caution, () =>
+            {
+                SetUpPaddler.Change(session.Desk, paddler.Name, new PaddlerDetails
+                {
+                    SeatedReach = reach.AsLength(unit),
+                    Stature = stature.AsLength(unit),
+                    EyeHeight = eye.AsLength(unit),
+                    ShoulderBreadth = breadth.AsLength(unit),
+                    KnownLength = known.AsLength(unit),
+                    WorthwhilePercent = worthwhile.IsEmpty ? null : double.Parse(worthwhile.Text, CultureInfo.InvariantCulture),
+                    SwapsOnWater = swaps.At == 0,
+                });
+                Changed(session, "Saved the measures.");
+            }));
+
+        Field Row(string label, Length? length, BodyMeasure measure, string hint)
+        {
+            return form.Row(label, new Field(length?.Typed(unit) ?? "", text =>
+                Length.TryParse(text, unit, out Length read, out string? problem) ? BodyChecks.ProblemWith(measure, read, unit) : problem), hint);
+        }
+    }
+
+    /// <summary>A technique check.</summary>
+    public static void Technique(Session session)
+    {
+        Chosen chosen = session.Chosen!;
+        LengthUnit unit = session.Unit;
+        var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
+        Field hand = form.Row("Top hand above the eye", new Field("", text => Problem(() => HandHeight.Parse(text, unit)), "Say how far the hand is above the eye; level if it is."), "2, level, or 1.5 below");
+        Field length = form.Row("At length", Field.ForLength(session.Findings.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
+        Field lean = form.Row("Shaft lean, degrees", new Field("", CheckLean), "from upright; may stay empty");
+        ChoiceField photo = form.Row("Seen", new ChoiceField(session.Look, ["in a photo", "by eye"], 0), "← → to change");
+        session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"Technique check in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
+            () => hand.Problem is null && length.Problem is null && lean.Problem is null && !hand.IsEmpty
+                ? Problem(() => Answer()) ?? Says(Answer())
+                : string.Join(' ', Measuring.Technique.Steps),
+            () =>
+            {
+                CheckTechnique.Keep(session.Desk, Answer());
+                Changed(session, "Kept the technique check.");
+            }));
+
+        TechniqueAnswer Answer() => CheckTechnique.Of(session.Desk, chosen, length.AsLength(unit), HandHeight.Parse(hand.Text, unit),
+            lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Desk.Today);
+
+        string Says(TechniqueAnswer answer) =>
+            $"By this check alone the length would be {Spoken.ToQuarter(answer.PointsTo, unit)}, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
+            + (answer.Implied.Overhead ? " ! " + TechniqueRule.ShoulderCaution : "");
+    }
+
+    /// <summary>The seat height of the chosen hull.</summary>
+    public static void SeatHeight(Session session)
+    {
+        Hull hull = session.Chosen!.Hull;
+        LengthUnit unit = session.Unit;
+        session.Shell.Lay(new QuestionSheet(session.Look, session.Shell, $"Seat height in {Quoted.Visible(hull.Name)}: sit bones to waterline, you aboard",
+            string.Join(' ', Measuring.SeatHeight.Steps), hull.SeatHeight?.Typed(unit) ?? "",
+            text => Length.TryParse(text, unit, out _, out string? problem) ? null : problem,
+            text => session.Shell.Try(() =>
+            {
+                SetUpHull.Change(session.Desk, hull.Name, null, Length.Parse(text, unit));
+                Changed(session, $"Saved the seat height in {hull.Name}.");
+            })));
+    }
+
+    /// <summary>Another paddle.</summary>
+    public static void AddPaddle(Session session)
+    {
+        LengthUnit unit = session.Unit;
+        var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
+        Field name = form.Row("Name", new Field("", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name."));
+        Field blade = form.Row("Blade, tip to throat", Field.ForLength(null, unit, "Measure the blade from its tip to the throat."));
+        Field shortest = form.Row("Shortest length", Field.ForLength(null, unit, "Type the shortest length it can be set to."), "tip of blade to top of grip");
+        Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."), "the same for a fixed paddle");
+        ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");
+        session.Shell.Lay(new FormSheet(session.Look, session.Shell, "Another paddle", form, () => string.Join(' ', Measuring.Paddle.Steps), () =>
+        {
+            Paddle paddle = SetUpPaddle.Add(session.Desk, name.Text, new PaddleDetails
+            {
+                Blade = blade.AsLength(unit),
+                Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
+                Steering = use.At == 1,
+            });
+            Changed(session, $"Added the paddle {paddle.Name}.");
+        }));
+    }
+
+    /// <summary>The order sheet, to read and copy.</summary>
+    public static void Order(Session session)
+    {
+        if (session.Findings.Carried(session.Chosen!) is not { } carried)
+        {
+            session.Shell.Say("The lengths are still being worked out; try again in a moment.");
+            return;
+        }
+
+        OrderSheet sheet = DrawUpOrderSheet.Of(session.Desk, session.Chosen!.Paddler, CarryLengths.Rows(session.Desk, session.Chosen.Paddler, session.Outings(), carried));
+        session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", OrderSheetText.Plain(sheet), asWritten: true));
+    }
+
+    private static void Changed(Session session, string done)
+    {
+        session.Shell.Lift();
+        session.LogChanged();
+        session.Shell.Say($"{done} In the logbook, u takes it back.", Paint.Tone.Best);
+    }
+
+    private static string? CheckPercent(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is > 0 and <= 5
+            ? null : "A worthwhile change lies above 0 and up to 5 % of speed.";
+
+    private static string? CheckLean(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double lean) && lean is >= 0 and <= 60
+            ? null : "The shaft's lean is measured from upright, 0 to 60 degrees.";
+
+    private static string? Problem(Action check)
+    {
+        try
+        {
+            check();
+            return null;
+        }
+        catch (Exception failure) when (failure is InvalidValueException or RequestException)
+        {
+            return failure.Message;
+        }
+    }
+}

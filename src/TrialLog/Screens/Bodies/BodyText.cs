@@ -1,0 +1,117 @@
+using TrialLog.Domain;
+using TrialLog.Plots;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Bodies;
+
+/// <summary>The sections of the body-and-boats screen as lines.</summary>
+internal sealed class BodyText(Session session, Chosen chosen, int width)
+{
+    private LengthUnit Unit => session.Unit;
+
+    public IEnumerable<(string Text, Tone Tone)> StartLength()
+    {
+        yield return ("Start length", Tone.Title);
+        StartLengthAnswer answer;
+        string? wrong = null;
+        try
+        {
+            answer = FindStartLength.Of(chosen.Paddler);
+        }
+        catch (InvalidValueException problem)
+        {
+            answer = null!;
+            wrong = problem.Message;
+        }
+
+        if (wrong is not null)
+        {
+            foreach (string line in WordWrap.Lines(wrong, width))
+                yield return (line, Tone.Problem);
+            yield break;
+        }
+
+        yield return ($"{Spoken.ToQuarter(answer.Start.Length, Unit)}, likely {LengthWords.SayRange(answer.Likely.Low, answer.Likely.High, Unit)}", Tone.Strong);
+        foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
+            yield return (line, Tone.Plain);
+        foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
+            yield return (line, Tone.Caution);
+        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands ? $"Hands about {Spoken.ToTenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
+            yield return (line, Tone.Dim);
+        yield return ("", Tone.Plain);
+    }
+
+    public IEnumerable<(string Text, Tone Tone)> Everywhere(IReadOnlyList<CarriedLength>? carried)
+    {
+        yield return ("In every hull, for every blade", Tone.Title);
+        if (carried is null)
+        {
+            yield return (session.Findings.Stopped ? "Stopped before there was an answer." : "Working it out …", Tone.Dim);
+            yield return ("", Tone.Plain);
+            yield break;
+        }
+
+        foreach (IGrouping<Guid, CarriedLength> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
+        {
+            Paddle paddle = ofPaddle.First().Paddle;
+            yield return ($"{Name(paddle.Name, 24)}  blade {Spoken.ToQuarter(paddle.Blade, Unit)}, "
+                + (paddle.IsFixed ? $"fixed at {Spoken.ToQuarter(paddle.Shortest, Unit)}" : $"set to {LengthWords.SayRange(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
+            foreach (CarriedLength length in ofPaddle)
+            {
+                string rests = length.Pieces == 0 ? "by rule" : length.Pieces == 1 ? "tuned, 1 piece" : $"tuned, {length.Pieces} pieces";
+                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Best.Say(Unit),-9} likely {LengthWords.SayRange(length.LikelyLow, length.LikelyHigh, Unit),-18} {rests}";
+                yield return (length.InRange ? line : line + "; ✗ out of range", length.InRange ? length.DiminishingReturns ? Tone.Best : Tone.Plain : Tone.Caution);
+            }
+        }
+
+        yield return ("", Tone.Plain);
+    }
+
+    public IEnumerable<(string Text, Tone Tone)> SeatHeights()
+    {
+        IReadOnlyList<Hull> hulls = session.Desk.Logbook.Hulls();
+        IReadOnlyDictionary<Guid, double> offsets = SeatHeightRule.OffsetsInches(hulls);
+        yield return ("Seat-height rule: an inch more seat, an inch more paddle", Tone.Title);
+        foreach (Hull hull in hulls)
+        {
+            string seat = hull.SeatHeight is { } height ? $"seat {Spoken.ToTenth(height, Unit)}" : $"crew of {hull.Crew}";
+            yield return ($"  {Name(hull.Name, 12),-12} {seat,-16} {Difference(offsets[hull.Id])}", Tone.Plain);
+        }
+
+        yield return ("", Tone.Plain);
+    }
+
+    public IEnumerable<(string Text, Tone Tone)> Blades()
+    {
+        yield return ("Exposed-shaft rule: an inch more blade, an inch more paddle", Tone.Title);
+        foreach (Paddle paddle in session.Desk.Logbook.Paddles())
+            yield return ($"  {Name(paddle.Name, 24),-24} blade {Spoken.ToQuarter(paddle.Blade, Unit),-9} {(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
+        yield return ("", Tone.Plain);
+    }
+
+    public IEnumerable<(string Text, Tone Tone)> Technique()
+    {
+        yield return ("Technique check: top hand against eye, blade just buried", Tone.Title);
+        IReadOnlyList<TechniqueAnswer> kept = CheckTechnique.Kept(session.Desk, chosen.Paddler);
+        if (kept.Count == 0)
+        {
+            foreach (string line in WordWrap.Lines("None yet. t notes one; a photo from the side, level with you, is best.", width))
+                yield return (line, Tone.Plain);
+        }
+
+        foreach (TechniqueAnswer answer in kept.TakeLast(6))
+        {
+            yield return ($"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {answer.Check.Length.Say(Unit)}: hand {HandHeight.Say(answer.Check.HandAboveEyeInches, Unit)}; points to {Spoken.ToQuarter(answer.PointsTo, Unit)}", Tone.Plain);
+            if (answer.Implied.Overhead)
+                yield return ("  ! " + TechniqueRule.ShoulderCaution, Tone.Caution);
+        }
+    }
+
+    private string Difference(double inches) => Math.Abs(inches) < 0.03 ? "as the solo canoe"
+        : $"{Spoken.Amount(Math.Abs(inches), Unit)} {(inches > 0 ? "longer" : "shorter")}";
+
+    private static string Name(string name, int most) => Quoted.Brief(name, most);
+}

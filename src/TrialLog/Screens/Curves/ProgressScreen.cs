@@ -1,0 +1,53 @@
+using TrialLog.Domain;
+using TrialLog.Plots;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Curves;
+
+/// <summary>Is it converging?</summary>
+internal sealed class ProgressScreen(Session session) : Screen(session)
+{
+    public override (string Wide, string Narrow) Names => ("Progress", "Progress");
+
+    public override IReadOnlyList<KeyHint> Keys => [.. Choosing.Work(Session), .. Choosing.Keys(Session)];
+
+    public override string Explanation =>
+        "What the log said after each outing, worked out again from what was known then.\n\n" +
+        "# Above: best length and likely range\n" +
+        "The square is the best length as it looked after that outing; the upright line is the range that held the truly best length with 90 % probability. " +
+        "A search converges when the lines get shorter and the squares stop moving. At “start” only the start length is known.\n\n" +
+        "# Below: gain left\n" +
+        "The most that more testing could still win on average, falling towards nothing. The dotted line is the worthwhile change: well below it there is little left to look for.\n\n" +
+        "# Diminishing returns\n" +
+        "Once another length is hardly likely to be faster by a worthwhile change, stop testing, race it, order it.";
+
+    protected override void Paint(Brush brush)
+    {
+        if (Session.Chosen is not { } chosen)
+            return;
+        if (Session.Findings.Progress(chosen) is not { Count: > 0 } points)
+        {
+            brush.Text(2, 1, Session.Findings.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
+            return;
+        }
+
+        int rows = Math.Clamp(brush.Rows - 3, 10, 46);
+        double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
+        brush.Picture(1, 0, ProgressPlot.Draw(points, Session.Unit, worthwhile, Math.Min(170, brush.Columns - 2), rows, brush.Strokes));
+        ProgressPoint last = points[^1];
+        brush.Runs(1, rows, ("now ", Tone.Dim), ($"best {last.Best.Say(Session.Unit)}", Tone.Best),
+            ($", likely {LengthWords.SayRange(last.LikelyLow, last.LikelyHigh, Session.Unit)}, gain left {Saying.Percent(last.GainLeftPercent)}", Tone.Plain));
+        brush.Text(1, rows + 1, Convergence(points), last.DiminishingReturns ? Tone.Best : Tone.Strong);
+    }
+
+    private static string Convergence(IReadOnlyList<ProgressPoint> points)
+    {
+        int stopped = points.ToList().FindIndex(point => point.DiminishingReturns);
+        return points[^1].DiminishingReturns
+            ? $"Returns have diminished: stop testing. First so after {(points[stopped].Outings == 1 ? "1 outing" : $"{points[stopped].Outings} outings")}."
+            : $"A worthwhile gain is still possible with a probability of {Saying.Chance(points[^1].ProbabilityWorthwhileLeft)}.";
+    }
+}

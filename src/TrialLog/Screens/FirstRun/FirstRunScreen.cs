@@ -1,0 +1,150 @@
+using System.Text.Json;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.FirstRun;
+
+/// <summary>Leads through an empty logbook: who, start length, hull, paddle, to the first card.</summary>
+internal sealed class FirstRunScreen : Screen
+{
+    private const string DraftName = "first-run";
+
+    private static readonly string[] Steps = ["You", "Start length", "Hull", "Paddle"];
+
+    private readonly FirstRunAnswers _answers;
+    private readonly Form[] _forms;
+    private int _step;
+
+    public FirstRunScreen(Session session)
+        : base(session)
+    {
+        _answers = new FirstRunAnswers(session.Desk, session.Look);
+        _forms = _answers.Forms();
+        foreach (Form form in _forms)
+        {
+            form.Y = 4;
+            form.Height = form.NeededRows;
+            form.Visible = false;
+            form.Edited += () =>
+            {
+                SaveDraft();
+                SetNeedsDraw();
+            };
+            form.Done += Next;
+            Add(form);
+        }
+
+        TakeDraft();
+        ShowStep();
+    }
+
+    public override (string Wide, string Narrow) Names => ("Getting started", "Start");
+
+    public override bool Typing => true;
+
+    public override IReadOnlyList<KeyHint> Keys =>
+    [
+        new(Key.F9, "F9", _step == Steps.Length - 1 ? "to your first card" : "next step", Next),
+        .. _step > 0 ? [new KeyHint(Key.Esc, "Esc", "step back", Back)] : Array.Empty<KeyHint>(),
+        new(Key.Enter, "Enter", "next line", () => { }),
+        new(Key.CursorRight, "← →", "choose", () => { }),
+    ];
+
+    public override string Explanation =>
+        "TrialLog needs four things before it can plan an outing: who you are, a length to start from, the hull you paddle, and " +
+        "what your paddle can be set to. All of it can be changed later under Body and boats.\n\n" +
+        "# Start length\n" +
+        "Sit on a flat seat, back upright, and raise one arm straight up. From the seat to the middle of the palm is your seated " +
+        "reach, and that is the length to start from (common practice, no source). Standing height is a poorer guide: it is mostly " +
+        "leg, and legs do no work in a seat. The less sure the start, the wider the first trials search.\n\n" +
+        "# Blade and range\n" +
+        "The blade is measured from its tip to the throat, where the shaft begins. The range is the shortest and the longest overall " +
+        "length, tip of blade to top of grip, that the shaft can be set to.";
+
+    public override void Refresh()
+    {
+        ShowStep();
+    }
+
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        if (newHasFocus && focusedView == this)
+            _forms[_step].Begin();
+    }
+
+    protected override void Paint(Brush brush)
+    {
+        int column = 1;
+        for (int step = 0; step < Steps.Length; step++)
+        {
+            string mark = step < _step ? "✓" : step == _step ? "▸" : " ";
+            column = brush.Text(column, 0, $"{mark} {step + 1} {Steps[step]}   ", step == _step ? Tone.Title : Tone.Dim);
+        }
+
+        brush.Text(1, 2, _answers.Question(_step), Tone.Strong);
+        int row = 4 + _forms[_step].NeededRows;
+        foreach ((string text, Tone tone) in _answers.Advice(_step))
+            row = brush.Words(1, row, Math.Min(92, brush.Columns - 2), text, tone) + 1;
+    }
+
+    private void Next()
+    {
+        if (!_forms[_step].Complete())
+            return;
+        if (_step < Steps.Length - 1)
+        {
+            _step++;
+            _answers.Enter(_step);
+            SaveDraft();
+            ShowStep();
+            return;
+        }
+
+        if (Session.Shell.Try(_answers.Save))
+        {
+            Session.Desk.Logbook.DropDraft(DraftName);
+            Session.LogChanged();
+        }
+    }
+
+    private void Back()
+    {
+        _step--;
+        SaveDraft();
+        ShowStep();
+    }
+
+    private void ShowStep()
+    {
+        for (int step = 0; step < _forms.Length; step++)
+            _forms[step].Visible = step == _step;
+        _forms[_step].Begin();
+        SetNeedsDraw();
+    }
+
+    private void SaveDraft() =>
+        Session.Desk.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft));
+
+    private void TakeDraft()
+    {
+        if (Session.Desk.Logbook.Draft(DraftName) is not { } text)
+            return;
+        try
+        {
+            if (JsonSerializer.Deserialize(text, DraftJson.Default.FirstRunDraft) is { } draft)
+            {
+                _answers.Take(draft);
+                _step = Math.Clamp(draft.Step, 0, Steps.Length - 1);
+            }
+        }
+        catch (JsonException)
+        {
+            Session.Desk.Logbook.DropDraft(DraftName);
+        }
+    }
+}

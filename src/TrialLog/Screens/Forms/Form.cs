@@ -1,0 +1,108 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Screens.Paint;
+
+namespace TrialLog.Screens.Forms;
+
+/// <summary>Labelled inputs one below the other. What is wrong with one is said right below it, as it is typed.</summary>
+internal sealed class Form : Canvas
+{
+    private readonly List<(string Label, IInput Input, string Hint)> _rows = [];
+    private readonly int _inputColumn;
+    private readonly int _inputWidth;
+    private bool _demanding;
+
+    /// <param name="look">The terminal's glyphs and looks.</param>
+    /// <param name="inputColumn">Where the inputs begin.</param>
+    /// <param name="inputWidth">How wide they are.</param>
+    public Form(Look look, int inputColumn = 22, int inputWidth = 22)
+        : base(look)
+    {
+        (_inputColumn, _inputWidth) = (inputColumn, inputWidth);
+        CanFocus = true;
+    }
+
+    /// <summary>Something was changed.</summary>
+    public event Action? Edited;
+
+    /// <summary>Enter was pressed in the last input, with nothing wrong in the form.</summary>
+    public event Action? Done;
+
+    /// <summary>Whether letters go into a field.</summary>
+    public bool Typing => Focused is Field or ChoiceField;
+
+    /// <summary>Rows that the form takes.</summary>
+    public int NeededRows => _rows.Count * 2;
+
+    /// <summary>Adds an input.</summary>
+    public TInput Row<TInput>(string label, TInput input, string hint = "")
+        where TInput : View, IInput
+    {
+        input.X = _inputColumn;
+        input.Y = _rows.Count * 2;
+        input.Width = _inputWidth;
+        input.Edited += () =>
+        {
+            SetNeedsDraw();
+            Edited?.Invoke();
+        };
+        input.KeyFirst = KeyInInput;
+        input.HasFocusChanged += (_, _) => SetNeedsDraw();
+        _rows.Add((label, input, hint));
+        Add(input);
+        return input;
+    }
+
+    /// <summary>Puts the cursor into the first input.</summary>
+    public void Begin() => ((View)_rows[0].Input).SetFocus();
+
+    /// <summary>Whether all is well; if not, the cursor goes to the first that is not, and what is missing is marked.</summary>
+    public bool Complete()
+    {
+        int wrong = _rows.FindIndex(row => row.Input.Problem is not null);
+        if (wrong < 0)
+            return true;
+        _demanding = true;
+        ((View)_rows[wrong].Input).SetFocus();
+        SetNeedsDraw();
+        return false;
+    }
+
+    protected override void Paint(Brush brush)
+    {
+        for (int index = 0; index < _rows.Count; index++)
+        {
+            (string label, IInput input, string hint) = _rows[index];
+            bool here = ((View)input).HasFocus;
+            int row = index * 2;
+            brush.Text(1, row, (here ? "▸ " : "  ") + label, here ? Tone.Strong : Tone.Plain);
+            int after = _inputColumn + _inputWidth + 2;
+            if (hint.Length > 0 && brush.Columns - after > 10)
+                brush.Text(after, row, hint, Tone.Dim);
+            if ((_demanding ? input.Problem : input.Typo) is { } problem)
+                brush.Text(_inputColumn, row + 1, "✗ " + problem, Tone.Problem);
+        }
+    }
+
+    private bool KeyInInput(Key key)
+    {
+        int at = _rows.FindIndex(row => ((View)row.Input).HasFocus);
+        if (key == Key.CursorDown || key == Key.Tab || (key == Key.Enter && at + 1 < _rows.Count))
+            Focus(at + 1);
+        else if (key == Key.CursorUp || key == Key.Tab.WithShift)
+            Focus(at - 1);
+        else if (key == Key.Enter)
+            Finish();
+        else
+            return false;
+        return true;
+    }
+
+    private void Focus(int index) => ((View)_rows[Math.Clamp(index, 0, _rows.Count - 1)].Input).SetFocus();
+
+    private void Finish()
+    {
+        if (Complete())
+            Done?.Invoke();
+    }
+}

@@ -1,0 +1,60 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+
+namespace TrialLog.Screens.Forms;
+
+/// <summary>A form laid over the screen, with a sentence that says what it is for.</summary>
+internal sealed class FormSheet : Sheet
+{
+    private readonly IShell _shell;
+    private readonly string _title;
+    private readonly Func<string> _about;
+    private readonly Form _form;
+    private readonly Action _done;
+
+    /// <param name="look">The terminal's glyphs and looks.</param>
+    /// <param name="shell">The window.</param>
+    /// <param name="title">The heading.</param>
+    /// <param name="form">The inputs.</param>
+    /// <param name="about">What it is for, or what follows from what was typed so far.</param>
+    /// <param name="done">Takes the form when all is well.</param>
+    public FormSheet(Look look, IShell shell, string title, Form form, Func<string> about, Action done)
+        : base(look)
+    {
+        (_shell, _title, _about, _form, _done) = (shell, title, about, form, done);
+        form.Y = 3;
+        form.Height = form.NeededRows;
+        form.Done += Finish;
+        form.Edited += SetNeedsDraw;
+        Add(form);
+    }
+
+    public override bool Typing => _form.Typing;
+
+    public override IReadOnlyList<KeyHint> Keys =>
+    [
+        new(Key.F9, "F9", "save", () =>
+        {
+            if (_form.Complete())
+                Finish();
+        }),
+        new(Key.Enter, "Enter", "next", () => { }),
+        new(Key.Esc, "Esc", "leave it", _shell.Lift),
+    ];
+
+    protected override void Paint(Brush brush)
+    {
+        Heading(brush, _title);
+        brush.Words(2, 3 + _form.NeededRows, Math.Min(90, brush.Columns - 4), _about(), Tone.Dim);
+    }
+
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        SetNeedsDraw();
+    }
+
+    private void Finish() => _shell.Try(_done);
+}

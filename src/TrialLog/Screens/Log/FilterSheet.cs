@@ -1,0 +1,46 @@
+using TrialLog.Domain;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Log;
+
+/// <summary>Which outings to show.</summary>
+internal static class FilterSheet
+{
+    public static FormSheet Of(Session session, OutingSelection now, Action<OutingSelection> chosen)
+    {
+        Desk desk = session.Desk;
+        List<Hull> hulls = [.. desk.Logbook.Hulls()];
+        List<Paddle> paddles = [.. desk.Logbook.Paddles()];
+        var form = new Form(session.Look);
+        ChoiceField hull = form.Row("Hull", new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))], 1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
+        ChoiceField paddle = form.Row("Paddle", new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))], 1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
+        Field from = form.Row("First day", new Field(now.From is { } first ? $"{first:yyyy-MM-dd}" : "", Problem), "2026-05-03; may stay empty");
+        Field to = form.Row("Last day", new Field(now.To is { } last ? $"{last:yyyy-MM-dd}" : "", Problem), "may stay empty");
+        return new FormSheet(session.Look, session.Shell, "Show which outings?", form,
+            () => "The filter changes what you see here, not what the analyses use.",
+            () => chosen(now with
+            {
+                HullId = hull.At == 0 ? null : hulls[hull.At - 1].Id,
+                PaddleId = paddle.At == 0 ? null : paddles[paddle.At - 1].Id,
+                From = Day(from),
+                To = Day(to),
+            }));
+
+        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, desk.Today);
+
+        string? Problem(string text)
+        {
+            try
+            {
+                FindOuting.Date(text, desk.Today);
+                return null;
+            }
+            catch (InvalidValueException wrong)
+            {
+                return wrong.Message;
+            }
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using Terminal.Gui.Text;
+using Terminal.Gui.ViewBase;
+using TrialLog.Domain;
+using TrialLog.Plots;
+
+namespace TrialLog.Screens.Paint;
+
+/// <summary>Writes on a view, within its edges, in glyphs that the terminal has.</summary>
+internal readonly ref struct Brush(View view, Look look)
+{
+    public int Columns => view.Viewport.Width;
+
+    public int Rows => view.Viewport.Height;
+
+    public Strokes Strokes => look.Strokes;
+
+    /// <summary>Writes text from a column on; what does not fit ends in an ellipsis. Gives the column after it.</summary>
+    public int Text(int column, int row, string text, Tone tone = Tone.Plain)
+    {
+        if (row < 0 || row >= Rows || column >= Columns || text.Length == 0)
+            return column;
+        string fitted = Fit(Quoted.Visible(look.Strokes.Write(text)), Columns - column);
+        view.SetAttribute(look.Palette[tone]);
+        view.AddStr(column, row, fitted);
+        return column + fitted.GetColumns();
+    }
+
+    /// <summary>Writes stretches of text one after the other.</summary>
+    public int Runs(int column, int row, params ReadOnlySpan<(string Text, Tone Tone)> runs)
+    {
+        foreach ((string text, Tone tone) in runs)
+            column = Text(column, row, text, tone);
+        return column;
+    }
+
+    /// <summary>Writes text so that it ends at a column.</summary>
+    public void TextTo(int endColumn, int row, string text, Tone tone = Tone.Plain) =>
+        Text(Math.Max(0, endColumn - look.Strokes.Write(text).GetColumns()), row, text, tone);
+
+    /// <summary>Writes words over as many rows as they need, at most so many. Gives the row after the last.</summary>
+    public int Words(int column, int row, int width, string text, Tone tone = Tone.Plain, int most = int.MaxValue)
+    {
+        IReadOnlyList<string> lines = WordWrap.Lines(look.Strokes.Write(text), width);
+        for (int line = 0; line < Math.Min(lines.Count, most); line++)
+            Text(column, row++, line == most - 1 && lines.Count > most ? lines[line] + "…" : lines[line], tone);
+        return row;
+    }
+
+    /// <summary>Draws a plot.</summary>
+    public void Picture(int column, int row, Sketch sketch)
+    {
+        for (int y = 0; y < sketch.Rows && row + y < Rows; y++)
+        {
+            for (int x = 0; x < sketch.Columns && column + x < Columns; x++)
+            {
+                PlotCell cell = sketch[x, y];
+                if (cell.Glyph == ' ')
+                    continue;
+                view.SetAttribute(look.Palette[Palette.ToneOf(cell.Ink)]);
+                view.AddStr(column + x, row + y, cell.Glyph.ToString());
+            }
+        }
+    }
+
+    /// <summary>At most so many columns of the text.</summary>
+    public string Fit(string text, int width)
+    {
+        if (text.GetColumns() <= width)
+            return text;
+        string end = look.Strokes.Write("…");
+        if (width <= end.Length)
+            return width <= 0 ? "" : end[..Math.Min(end.Length, width)];
+        int used = 0, at = 0;
+        foreach (System.Text.Rune rune in text.EnumerateRunes())
+        {
+            int wide = Math.Max(0, rune.GetColumns());
+            if (used + wide > width - end.Length)
+                break;
+            used += wide;
+            at += rune.Utf16SequenceLength;
+        }
+
+        return text[..at] + end;
+    }
+
+    /// <summary>The text cut or padded to so many columns.</summary>
+    public string Cell(string text, int width)
+    {
+        string fitted = Fit(Quoted.Visible(look.Strokes.Write(text)), width);
+        return fitted + new string(' ', Math.Max(0, width - fitted.GetColumns()));
+    }
+}
+
+/// <summary>The glyphs and looks of this terminal.</summary>
+internal sealed record Look(Strokes Strokes, Palette Palette);

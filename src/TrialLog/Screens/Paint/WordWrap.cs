@@ -1,0 +1,33 @@
+using Terminal.Gui.Text;
+
+namespace TrialLog.Screens.Paint;
+
+/// <summary>Breaks text at spaces.</summary>
+internal static class WordWrap
+{
+    /// <summary>The text in lines of at most so many columns; line breaks in it are kept.</summary>
+    public static IReadOnlyList<string> Lines(string text, int width)
+    {
+        width = Math.Max(8, width);
+        var lines = new List<string>();
+        foreach (string paragraph in text.Split('\n'))
+        {
+            string indent = paragraph[..(paragraph.Length - paragraph.TrimStart(' ').Length)];
+            string line = indent;
+            foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                if (line.Length > indent.Length && line.GetColumns() + 1 + word.GetColumns() > width)
+                {
+                    lines.Add(line);
+                    line = indent;
+                }
+
+                line += (line.Length > indent.Length ? " " : "") + word;
+            }
+
+            lines.Add(line);
+        }
+
+        return lines;
+    }
+}

@@ -1,0 +1,39 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using TrialLog.Logbook;
+using TrialLog.Plots;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens;
+
+/// <summary>Opens the screens on a terminal and stays until the user quits.</summary>
+internal static class ScreensProgram
+{
+    /// <summary>Loop passes a second: a key is answered within one of them.</summary>
+    private const ushort PassesPerSecond = 60;
+
+    /// <summary>Runs the screens over an open logbook.</summary>
+    /// <param name="logbook">The open logbook.</param>
+    /// <param name="clock">The clock; outings are dated by it.</param>
+    /// <param name="environment">Looks up an environment variable.</param>
+    public static void Run(LogbookFile logbook, TimeProvider clock, Func<string, string?> environment)
+    {
+        // The terminal's own sixteen colours: themes, light and dark, know how to show them.
+        Driver.Force16Colors = true;
+        Application.MaximumIterationsPerSecond = PassesPerSecond;
+        using IApplication app = Application.Create();
+        app.Init(DriverRegistry.Names.ANSI);
+        using ShellWindow window = Window(app, new Desk(logbook, clock), Analyses.OfTheTuning, environment);
+        app.Run(window);
+    }
+
+    /// <summary>Makes the window for an application that is initialised.</summary>
+    public static ShellWindow Window(IApplication app, Desk desk, Analyses analyses, Func<string, string?> environment)
+    {
+        var look = new Look(StrokesOf.Environment(environment), Palette.Of(environment));
+        var version = new LogVersion(desk.Logbook);
+        return new ShellWindow(new Session(desk, version, look, new Findings(desk, version, analyses, app.Invoke)));
+    }
+}

@@ -1,0 +1,19 @@
+using TrialLog.Tuning;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>The analyses that the screens ask for, so that a drawing can be made of a known answer.</summary>
+/// <param name="Analyse">What the log says.</param>
+/// <param name="Progress">The search, outing by outing.</param>
+/// <param name="Carry">The best length in every hull and for every blade.</param>
+internal sealed record Analyses(
+    Func<TuningQuestion, Analysis> Analyse,
+    Func<TuningQuestion, IReadOnlyList<ProgressPoint>> Progress,
+    Func<TuningQuestion, IReadOnlyList<CarriedLength>> Carry)
+{
+    /// <summary>Those of the tuning.</summary>
+    public static readonly Analyses OfTheTuning = new(
+        Tuner.Analyse,
+        Tuner.Progress,
+        question => Tuner.Carry(question, question.Hulls, [.. question.Paddles.Where(paddle => !paddle.Steering)]));
+}

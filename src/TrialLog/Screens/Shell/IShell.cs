@@ -1,0 +1,43 @@
+using TrialLog.Screens.Paint;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>The seven screens.</summary>
+internal enum Place
+{
+    NextOuting,
+    EnterOuting,
+    Logbook,
+    Curve,
+    Progress,
+    BodyAndBoats,
+    Squad,
+}
+
+/// <summary>What a screen may ask of the window it is in.</summary>
+internal interface IShell
+{
+    /// <summary>Brings a screen up.</summary>
+    void Open(Place place);
+
+    /// <summary>Brings an outing of the log up to be changed.</summary>
+    void Edit(Domain.Outing outing);
+
+    /// <summary>Says something on the line above the keys; the next key clears it.</summary>
+    void Say(string sentence, Tone tone = Tone.Plain);
+
+    /// <summary>Lays a sheet over the screen; it takes the keys until it is lifted.</summary>
+    void Lay(Sheet sheet);
+
+    /// <summary>Lifts the sheet.</summary>
+    void Lift();
+
+    /// <summary>Runs an action that the user asked for; what cannot be done is said in its own sentence.</summary>
+    bool Try(Action action);
+
+    /// <summary>Something on the screen changed.</summary>
+    void Redraw();
+
+    /// <summary>Ends the program.</summary>
+    void Quit();
+}

@@ -1,0 +1,44 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Screens.Paint;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>One of the screens: what it answers, the keys that work on it now, and its explanation in plain words.</summary>
+internal abstract class Screen : Canvas
+{
+    protected Screen(Session session)
+        : base(session.Look)
+    {
+        Session = session;
+        CanFocus = true;
+        TabStop = TabBehavior.TabGroup;
+    }
+
+    protected Session Session { get; }
+
+    /// <summary>Its name on a wide and on a narrow terminal.</summary>
+    public abstract (string Wide, string Narrow) Names { get; }
+
+    /// <summary>The keys that work now, the most wanted first.</summary>
+    public abstract IReadOnlyList<KeyHint> Keys { get; }
+
+    /// <summary>What the screen shows and what its numbers mean; paragraphs apart by an empty line.</summary>
+    public abstract string Explanation { get; }
+
+    /// <summary>Whether plain letters and digits are typed into a field now.</summary>
+    public virtual bool Typing => false;
+
+    /// <summary>Called when the screen comes up, and when the log or the choice changed while it is up.</summary>
+    public virtual void Refresh()
+    {
+    }
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (Keys.FirstOrDefault(hint => hint.Answers(key)) is not { } known)
+            return false;
+        known.Do();
+        return true;
+    }
+}

@@ -1,0 +1,82 @@
+using TrialLog.Domain;
+using TrialLog.Screens.Paint;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>What all screens share: the open logbook, whose length is looked at, and what was found so far.</summary>
+internal sealed class Session
+{
+    private int _outingsOfVersion = -1;
+    private Guid _outingsOf;
+    private IReadOnlyList<Outing> _outings = [];
+
+    public Session(Desk desk, LogVersion version, Look look, Findings findings)
+    {
+        (Desk, Version, Look, Findings) = (desk, version, look, findings);
+        Chosen = Choose();
+        findings.Found += () => Shell?.Redraw();
+    }
+
+    public Desk Desk { get; }
+
+    public LogVersion Version { get; }
+
+    public Look Look { get; }
+
+    public Findings Findings { get; }
+
+    /// <summary>The window; set before any key is pressed.</summary>
+    public IShell Shell { get; set; } = null!;
+
+    /// <summary>Whose length, in which hull, with which paddle; null while the logbook lacks a paddler or a paddle.</summary>
+    public Chosen? Chosen { get; private set; }
+
+    /// <summary>The unit in which lengths are shown and typed.</summary>
+    public LengthUnit Unit => Chosen?.Paddler.Unit ?? Desk.Unit;
+
+    /// <summary>The log or the choice changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>The chosen paddler's outings; read again only when the log changed.</summary>
+    public IReadOnlyList<Outing> Outings()
+    {
+        if (Chosen is not { } chosen)
+            return [];
+        if (_outingsOfVersion != Version.Now || _outingsOf != chosen.Paddler.Id)
+        {
+            _outings = Desk.Logbook.Outings(chosen.Paddler.Id);
+            (_outingsOfVersion, _outingsOf) = (Version.Now, chosen.Paddler.Id);
+        }
+
+        return _outings;
+    }
+
+    /// <summary>Whose log it is, in a line.</summary>
+    public string Whose() => Chosen is { } chosen ? $"{chosen.Paddler.Name} · {chosen.Hull.Name} · {chosen.Paddle.Name}" : "";
+
+    /// <summary>Looks at another paddler, hull or paddle.</summary>
+    public void LookAt(Chosen chosen)
+    {
+        Chosen = chosen;
+        UsualChoice.Keep(Desk, chosen);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Says that the log changed.</summary>
+    public void LogChanged()
+    {
+        Chosen = Choose();
+        Changed?.Invoke();
+    }
+
+    private Chosen? Choose()
+    {
+        if (Chosen is not { } before)
+            return UsualChoice.Of(Desk);
+        Paddler? paddler = Desk.Logbook.Paddlers().FirstOrDefault(known => known.Id == before.Paddler.Id);
+        Hull? hull = Desk.Logbook.Hulls().FirstOrDefault(known => known.Id == before.Hull.Id);
+        Paddle? paddle = Desk.Logbook.Paddles().FirstOrDefault(known => known.Id == before.Paddle.Id);
+        return paddler is not null && hull is not null && paddle is not null ? new Chosen(paddler, hull, paddle) : UsualChoice.Of(Desk);
+    }
+}

@@ -1,0 +1,38 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Screens.Paint;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>Something laid over the screen for a moment: an explanation, a choice, a question.</summary>
+internal abstract class Sheet : Canvas
+{
+    protected Sheet(Look look)
+        : base(look)
+    {
+        CanFocus = true;
+        TabStop = TabBehavior.TabGroup;
+    }
+
+    /// <summary>The keys that work while it lies there.</summary>
+    public abstract IReadOnlyList<KeyHint> Keys { get; }
+
+    /// <summary>Whether plain letters are typed into a field.</summary>
+    public virtual bool Typing => false;
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (Keys.FirstOrDefault(hint => hint.Answers(key)) is not { } known)
+            return false;
+        known.Do();
+        return true;
+    }
+
+    /// <summary>Draws the sheet's heading and the line under it.</summary>
+    protected static int Heading(Brush brush, string title)
+    {
+        brush.Text(2, 0, title, Tone.Title);
+        brush.Text(2, 1, new string('─', Math.Max(0, brush.Columns - 4)), Tone.Dim);
+        return 2;
+    }
+}

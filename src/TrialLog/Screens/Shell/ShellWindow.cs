@@ -1,0 +1,234 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.Screens.Paint;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Shell;
+
+/// <summary>The one window: the screens by number on top, the screen that is up, a line for messages, a line of keys.</summary>
+internal sealed class ShellWindow : Runnable, IShell
+{
+    private readonly Session _session;
+    private readonly IReadOnlyList<Screen> _screens;
+    private readonly Screen _firstRun;
+    private readonly Header _header;
+    private readonly MessageLine _messageLine;
+    private readonly KeyLine _keyLine;
+    private Screen? _up;
+    private Sheet? _sheet;
+    private (string Text, Tone Tone) _message = ("", Tone.Plain);
+
+    public ShellWindow(Session session)
+    {
+        _session = session;
+        session.Shell = this;
+        SetScheme(session.Look.Palette.Scheme());
+        _screens = ScreenList.Of(session);
+        _firstRun = new FirstRun.FirstRunScreen(session);
+        _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
+        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.Findings.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
+        Add(_header, _messageLine, _keyLine);
+        foreach (Screen screen in _screens.Append(_firstRun))
+        {
+            screen.Y = 2;
+            screen.Height = Dim.Fill(2);
+            screen.Visible = false;
+            Add(screen);
+        }
+
+        session.Changed += Changed;
+        Show(Welcoming ? _firstRun : _screens[0]);
+    }
+
+    private bool Welcoming => _session.Chosen is null;
+
+    /// <summary>The screen that is up.</summary>
+    public Screen Up => _up!;
+
+    /// <summary>Whether something is being worked out from the log.</summary>
+    public bool IsWorkingItOut => _session.Findings.IsWorking;
+
+    /// <inheritdoc/>
+    public void Open(Place place)
+    {
+        if (Welcoming)
+            return;
+        Lift();
+        Show(_screens[(int)place]);
+    }
+
+    /// <inheritdoc/>
+    public void Edit(Outing outing)
+    {
+        var entry = (Entry.EntryScreen)_screens[(int)Place.EnterOuting];
+        entry.Edit(outing);
+        Open(Place.EnterOuting);
+    }
+
+    /// <inheritdoc/>
+    public void Say(string sentence, Tone tone = Tone.Plain)
+    {
+        _message = (sentence, tone);
+        _messageLine.SetNeedsDraw();
+    }
+
+    /// <inheritdoc/>
+    public void Lay(Sheet sheet)
+    {
+        Lift();
+        _sheet = sheet;
+        sheet.Y = 2;
+        sheet.Height = Dim.Fill(2);
+        _up!.Visible = false;
+        Add(sheet);
+        sheet.SetFocus();
+        Redraw();
+    }
+
+    /// <inheritdoc/>
+    public void Lift()
+    {
+        if (_sheet is not { } sheet)
+            return;
+        _sheet = null;
+        Remove(sheet);
+        sheet.Dispose();
+        _up!.Visible = true;
+        _up.SetFocus();
+        Redraw();
+    }
+
+    /// <inheritdoc/>
+    public bool Try(Action action)
+    {
+        try
+        {
+            action();
+            return true;
+        }
+        catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException or IOException)
+        {
+            Say(failure.Message.ReplaceLineEndings(" "), Tone.Problem);
+            return false;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Redraw() => SetNeedsDraw();
+
+    /// <inheritdoc/>
+    public void Quit() => RequestStop();
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl || (key == new Key('q') && !TypingNow))
+        {
+            Quit();
+            return true;
+        }
+
+        if (key == Key.F1)
+        {
+            Explain();
+            return true;
+        }
+
+        if (PlaceOf(key) is { } place && (key.IsAlt || !TypingNow))
+        {
+            Open(place);
+            return true;
+        }
+
+        // The library would end the program on Esc.
+        return key == Key.Esc;
+    }
+
+    private bool TypingNow => _sheet?.Typing ?? _up?.Typing ?? false;
+
+    private static Place? PlaceOf(Key key)
+    {
+        int digit = key.NoAlt.AsRune.Value - '1';
+        return digit >= 0 && digit < ScreenList.Count ? (Place)digit : null;
+    }
+
+    private List<KeyHint> ScreenKeys()
+    {
+        List<KeyHint> hints = [.. _sheet?.Keys ?? _up!.Keys];
+        if (_sheet is null && !Welcoming)
+            hints.Add(new KeyHint(Key.Empty, TypingNow ? "Alt+1…7" : "1…7", "screens", () => { }));
+        return hints;
+    }
+
+    private List<KeyHint> LastKeys()
+    {
+        List<KeyHint> hints = [];
+        if (_sheet is not TextSheet)
+            hints.Add(new KeyHint(Key.F1, "F1", "help", Explain));
+        if (_sheet is null)
+            hints.Add(new KeyHint(Key.Q.WithCtrl, TypingNow ? "Ctrl+Q" : "q", "quit", Quit));
+        return hints;
+    }
+
+    private void Explain()
+    {
+        string keys = string.Join('\n', _up!.Keys.Select(hint => $"  {hint.Label,-8} {hint.What}"));
+        Lay(new TextSheet(_session.Look, this, _up.Names.Wide, $"{_up.Explanation}\n\n# Keys on this screen\n{keys}\n{Words.KeysEverywhere}"));
+    }
+
+    private void Show(Screen screen)
+    {
+        if (_up != screen)
+        {
+            if (_up is not null)
+                _up.Visible = false;
+            _up = screen;
+            screen.Visible = true;
+        }
+
+        screen.Refresh();
+        screen.SetFocus();
+        Redraw();
+    }
+
+    private void Changed()
+    {
+        if (_up == _firstRun && !Welcoming)
+            Show(_screens[0]);
+        else if (Welcoming && _up != _firstRun)
+            Show(_firstRun);
+        else
+            _up?.Refresh();
+        Redraw();
+    }
+
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (App is not { } app)
+            return;
+        app.Keyboard.KeyDown -= ForgetMessage;
+        if (!newIsRunning)
+            return;
+        app.Keyboard.KeyDown += ForgetMessage;
+        app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
+        {
+            if (_session.Findings.IsWorking)
+                _messageLine.SetNeedsDraw();
+            return IsRunning;
+        });
+    }
+
+    // A message stays until the key after it.
+    private void ForgetMessage(object? sender, Key key)
+    {
+        if (_message.Text.Length == 0)
+            return;
+        _message = ("", Tone.Plain);
+        _messageLine.SetNeedsDraw();
+    }
+}

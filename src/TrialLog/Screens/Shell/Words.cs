@@ -1,0 +1,15 @@
+namespace TrialLog.Screens.Shell;
+
+/// <summary>Words that every screen's explanation ends with.</summary>
+internal static class Words
+{
+    public const string KeysEverywhere =
+        "  1…7      the screens by number; Alt with the number while you type\n" +
+        "  F1       this explanation\n" +
+        "  q        quit; Ctrl+Q while you type. What was typed comes back next time\n" +
+        "\n" +
+        "# Cautions\n" +
+        "Pain in shoulder, elbow or back is a reason to stop, not a data point. Change settings ashore or in sheltered water. " +
+        "Follow local rules on flotation, leash, cold water and traffic. This program is no medical or coaching advice: " +
+        "a clinician and a qualified coach decide.";
+}
