@@ -90,6 +90,8 @@ public sealed record OrderLine
             return $"You have been sore of late, so nothing longer than {Spoken.ToQuarter(CutTo, unit)} is proposed, though the log points to {Spoken.ToQuarter(Best, unit)}. Do not order now: let it heal, a clinician decides, and test again.";
         if (!DiminishingReturns)
             return $"Ordered today, the chance is {chance} that it is {within}, which may lie anywhere from {range}; expected cost {cost}. Test on first, or order at the long end and cut down as you learn.";
+        if (Pieces == 0)
+            return $"Never tried in this hull: carried over by rule, {chance} to be {within} (likely {range}). More testing could win no more than {cost}, but set or borrow one of this length in this hull before you order.";
         string ready = $"Ready to order: all that more testing could still win is {cost}.";
         return WithinQuarterInch >= SureEnough
             ? $"{ready} The chance is {chance} that it is {within}."

@@ -21,8 +21,8 @@ public static class OrderSheetText
             text.Append('\n');
         }
 
-        if (sheet.Lines.Count == 0)
-            text.Append("Nothing to order yet: no paddle that is not a steering paddle.\n\n");
+        if (sheet.Lines.Count == 0 && sheet.Steering.Count == 0)
+            text.Append("Nothing to order: no paddle was asked for.\n\n");
         if (sheet.Steering.Count > 0)
         {
             text.Append("Steering (not tuned for speed; borrow before you buy)\n");
@@ -58,9 +58,9 @@ public static class OrderSheetText
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Said(line, sheet.Unit)}\n");
             text.Append('\n');
         }
-        else
+        else if (sheet.Steering.Count == 0)
         {
-            text.Append("Nothing to order yet: no paddle that is not a steering paddle.\n\n");
+            text.Append("Nothing to order: no paddle was asked for.\n\n");
         }
 
         if (sheet.Steering.Count > 0)
@@ -117,7 +117,7 @@ public static class OrderSheetText
         int column = first.Length;
         text.Append(first);
         bool fresh = true;
-        foreach (string word in paragraph.Split(' '))
+        foreach (string word in Spoken.Unbroken(paragraph))
         {
             if (!fresh && column + 1 + word.Length > width)
             {

@@ -44,6 +44,25 @@ public static class Spoken
         _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + " %",
     };
 
+    /// <summary>The words of a text, a number kept together with its fraction and its unit, for breaking it into lines.</summary>
+    public static IEnumerable<string> Unbroken(string text)
+    {
+        string? held = null;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            bool joins = held is not null && (char.IsDigit(held[^1]) || Fractions.Contains(held[^1]))
+                && (Fractions.Contains(word[0]) || word.TrimEnd('.', ',', ';', ':', ')') is "in" or "cm" or "%");
+            if (!joins && held is not null)
+                yield return held;
+            held = joins ? $"{held} {word}" : word;
+        }
+
+        if (held is not null)
+            yield return held;
+    }
+
+    private const string Fractions = "¼½¾⅛⅜⅝⅞";
+
     private static string Decimals(double value, int digits) =>
         Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString("0." + new string('#', digits), CultureInfo.InvariantCulture);
 }

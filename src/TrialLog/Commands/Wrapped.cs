@@ -1,3 +1,5 @@
+using TrialLog.Domain;
+
 namespace TrialLog.Commands;
 
 /// <summary>Text in lines of a given width, broken between words.</summary>
@@ -8,7 +10,7 @@ internal static class Wrapped
     {
         string line = first;
         bool fresh = true;
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Spoken.Unbroken(text))
         {
             if (!fresh && line.Length + 1 + word.Length > width)
             {

@@ -83,6 +83,14 @@ public class OrderSheetTests
     }
 
     [Fact]
+    public void A_hull_never_tried_is_not_called_ready_to_order() =>
+        Assert.StartsWith("Never tried in this hull", (Line("49.75") with { Pieces = 0, DiminishingReturns = true }).Risk(LengthUnit.Inches));
+
+    [Fact]
+    public void A_number_stays_with_its_fraction_and_unit_where_lines_break() =>
+        Assert.Equal(["from", "49 ½ in", "to", "47 ¾ in,", "13 %", "in", "all"], Spoken.Unbroken("from 49 ½ in to 47 ¾ in, 13 % in all"));
+
+    [Fact]
     public void A_sore_paddler_is_told_not_to_order_and_nothing_longer_than_what_did_not_hurt()
     {
         OrderLine sore = Line("50.5") with { SorenessCeiling = Length.Parse("49.9"), DiminishingReturns = true };
