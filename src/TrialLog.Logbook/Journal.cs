@@ -51,6 +51,16 @@ internal static class Journal
               AND NOT EXISTS (SELECT 1 FROM technique_checks WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM notes WHERE id = row_id)
             """).Select(Guid.Parse).ToHashSet();
 
+    /// <summary>The rows of a table as they were before each edit and removal, whatever has become of them.</summary>
+    public static IEnumerable<T> EarlierRows<T>(SqliteConnection connection, string table)
+    {
+        List<string> columns = connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).AsList();
+        return connection.Query<T>($"""
+            SELECT {string.Join(", ", columns.Select(column => $"json_extract(before, '$.{column}') AS {column}"))}
+            FROM journal WHERE before IS NOT NULL AND kind = @table
+            """, new { table });
+    }
+
     /// <summary>Begins a change: what the triggers write from now on belongs to it. Earlier undone changes can no longer be redone.</summary>
     public static long Begin(SqliteConnection connection, string what)
     {

@@ -71,6 +71,13 @@ public sealed class LogbookFile : IDisposable
     /// <summary>All of the above at one moment.</summary>
     public LogbookSnapshot Everything() => Ask(LogbookReader.Everything);
 
+    /// <summary>All of the above, and what became of each record before: what merging needs.</summary>
+    internal (LogbookSnapshot Log, LogbookHistory History) EverythingWithHistory() => Ask(connection =>
+    {
+        using SqliteTransaction oneMoment = connection.BeginTransaction(deferred: true);
+        return (LogbookReader.Everything(connection), LogbookHistory.Of(connection));
+    });
+
     /// <summary>The number of the newest change, undoing and redoing included; 0 for a new logbook. It only rises.</summary>
     public long LastChange => Ask(Journal.LastChange);
 

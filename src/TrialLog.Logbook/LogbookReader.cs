@@ -61,7 +61,7 @@ internal static class LogbookReader
             Cards = Cards(connection, null),
             TechniqueChecks = TechniqueChecks(connection, null),
             Notes = Notes(connection),
-            Removed = Journal.Removed(connection),
+            LastChange = Journal.LastChange(connection),
         };
     }
 }

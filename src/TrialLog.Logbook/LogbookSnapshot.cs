@@ -26,6 +26,6 @@ public sealed record LogbookSnapshot
     /// <summary>In the order written.</summary>
     public IReadOnlyList<CoachNote> Notes { get; init; } = [];
 
-    /// <summary>Ids of what the user once removed here and did not put back, so that a merge does not bring it back unasked.</summary>
-    public IReadOnlySet<Guid> Removed { get; init; } = new HashSet<Guid>();
+    /// <summary>The number of the change after which the logbook was like this.</summary>
+    public long LastChange { get; init; }
 }

@@ -161,10 +161,18 @@ public sealed class LogbookWriter
     }
 
     /// <summary>Adds or replaces a coach's note.</summary>
-    /// <exception cref="InvalidValueException">The text or its author is empty or too long.</exception>
+    /// <exception cref="InvalidValueException">The text or its author is empty or too long, or what it is about is not in the logbook.</exception>
     public void Put(CoachNote note)
     {
         note = RecordRules.Checked(note);
+        bool isThere = _connection.ExecuteScalar<bool>(note.About switch
+        {
+            NoteSubject.Paddler => "SELECT EXISTS (SELECT 1 FROM paddlers WHERE id = @id)",
+            NoteSubject.Outing => "SELECT EXISTS (SELECT 1 FROM outings WHERE id = @id)",
+            _ => "SELECT EXISTS (SELECT 1 FROM cards WHERE id = @id)",
+        }, new { id = Stored.Id(note.AboutId) });
+        if (!isThere)
+            throw new InvalidValueException($"The note is about a {Stored.Subject(note.About)} that is not in the logbook.");
         _statements.Run("""
             INSERT INTO notes (id, about_id, about, author, written_at, text)
             VALUES (@id, @about_id, @about, @author, @written_at, @text)

@@ -1,0 +1,118 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook.Shared;
+
+/// <summary>
+/// Checks a shared file from a stranger before anything is done with it: each record through the same values and rules
+/// as one typed here, each id only once, and nothing that refers to what is not in the file.
+/// </summary>
+internal static class SharedCheck
+{
+    private const int MostEarlierVersions = 10_000;
+
+    /// <summary>The contents, each value written the one way that this program writes it, so that versions can be compared as text.</summary>
+    /// <exception cref="LogbookException">Something cannot be right; the sentence says where.</exception>
+    public static SharedContents Checked(SharedContents contents)
+    {
+        var ids = new HashSet<Guid>();
+        HashSet<Guid> hulls = [], paddles = [], paddlers = [], outings = [], cards = [];
+        if (contents.LeftOut?.FirstOrDefault(name => !Selection.LeftOutNames.Values.Contains(name)) is string unknown)
+            throw Wrong("left_out", 0, $"“{Quoted.Brief(unknown)}” is not something that can be left out.");
+
+        return contents with
+        {
+            Hulls = Each("hulls", contents.Hulls, hull =>
+            {
+                hulls.Add(hull.Id);
+                return SharedHull.Of(hull.ToRecord());
+            }),
+            Paddles = Each("paddles", contents.Paddles, paddle =>
+            {
+                paddles.Add(paddle.Id);
+                return SharedPaddle.Of(paddle.ToRecord());
+            }),
+            Paddlers = Each("paddlers", contents.Paddlers, paddler =>
+            {
+                paddlers.Add(paddler.Id);
+                Known(paddler.GoalHull, hulls, "hull");
+                return SharedPaddler.Of(paddler.ToRecord());
+            }),
+            Outings = Each("outings", contents.Outings, outing =>
+            {
+                outings.Add(outing.Id);
+                Known(outing.Paddler, paddlers, "paddler");
+                Known(outing.Hull, hulls, "hull");
+                IReadOnlyList<SharedPiece> pieces = outing.Pieces ?? [];
+                foreach (SharedPiece piece in pieces)
+                {
+                    CheckItem(piece);
+                    Known(piece.Paddle, paddles, "paddle");
+                }
+                Outing record = outing.ToRecord([.. pieces.Select(piece => piece.ToRecord())]);
+                return SharedOuting.Of(record) with
+                {
+                    Pieces = [.. record.Pieces.Select((piece, i) => SharedPiece.Of(piece) with { Earlier = pieces[i].Earlier })],
+                };
+            }),
+            Cards = Each("cards", contents.Cards, card =>
+            {
+                cards.Add(card.Id);
+                Known(card.Paddler, paddlers, "paddler");
+                Known(card.Hull, hulls, "hull");
+                Known(card.Paddle, paddles, "paddle");
+                Known(card.PaddledAs, outings, "outing");
+                return SharedCard.Of(card.ToRecord(asOfChange: 0));
+            }),
+            TechniqueChecks = Each("technique_checks", contents.TechniqueChecks, check =>
+            {
+                Known(check.Paddler, paddlers, "paddler");
+                Known(check.Hull, hulls, "hull");
+                Known(check.Paddle, paddles, "paddle");
+                return SharedTechniqueCheck.Of(check.ToRecord());
+            }),
+            CoachNotes = Each("coach_notes", contents.CoachNotes, note =>
+            {
+                CoachNote record = note.ToRecord();
+                Known(note.AboutId, record.About switch { NoteSubject.Paddler => paddlers, NoteSubject.Outing => outings, _ => cards }, note.About);
+                return SharedNote.Of(record);
+            }),
+        };
+
+        IReadOnlyList<T> Each<T>(string list, IReadOnlyList<T> items, Func<T, T> checkedItem) where T : SharedItem
+        {
+            var found = new List<T>(items.Count);
+            foreach (T item in items)
+            {
+                try
+                {
+                    CheckItem(item);
+                    found.Add(checkedItem(item) with { Earlier = item.Earlier });
+                }
+                catch (InvalidValueException e)
+                {
+                    throw Wrong(list, found.Count + 1, e.Message);
+                }
+            }
+            return found;
+        }
+
+        void CheckItem(SharedItem? item)
+        {
+            if (item is null)
+                throw new InvalidValueException("There is nothing there.");
+            if (item.Id == Guid.Empty || !ids.Add(item.Id))
+                throw new InvalidValueException($"Its id {item.Id} is not its own.");
+            if (item.Earlier is { Count: > MostEarlierVersions } || item.Earlier?.Any(print => print is not { Length: 16 }) == true)
+                throw new InvalidValueException("Its list of earlier versions is not one.");
+        }
+    }
+
+    private static void Known(Guid? id, HashSet<Guid> ids, string kind)
+    {
+        if (id is Guid named && !ids.Contains(named))
+            throw new InvalidValueException($"It refers to a {kind} that is not in the file.");
+    }
+
+    private static LogbookException Wrong(string list, int number, string problem) => new(
+        $"The record holds something that cannot be right in {list}{(number > 0 ? $", number {number}" : "")}: {problem.TrimEnd('.')}; nothing was merged.");
+}

@@ -1,0 +1,156 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook.Shared;
+
+/// <summary>A given trial card in a shared file.</summary>
+internal sealed record SharedCard : SharedItem
+{
+    public required Guid Paddler { get; init; }
+    public required Guid Hull { get; init; }
+    public required Guid Paddle { get; init; }
+    public required DateTimeOffset GivenAt { get; init; }
+    public required IReadOnlyList<decimal> LengthsIn { get; init; }
+    public required decimal DistanceM { get; init; }
+    public required decimal Effort { get; init; }
+    public required string Rest { get; init; }
+    public required string Reason { get; init; }
+    public required decimal BestIn { get; init; }
+    public required decimal LikelyLowIn { get; init; }
+    public required decimal LikelyHighIn { get; init; }
+    public required double GainLeftPct { get; init; }
+    public required bool DiminishingReturns { get; init; }
+    public required int Outings { get; init; }
+    public required int Pieces { get; init; }
+    public Guid? PaddledAs { get; init; }
+
+    public override string Kind() => "trial card";
+
+    // What it was paddled as becomes known later; until then it is no version of its own.
+    public override SharedItem Core() => (SharedCard)Whole() with { PaddledAs = null };
+
+    public override string Private() => $"{PaddledAs}";
+
+    public override SharedItem FilledFrom(SharedItem other) => this with { PaddledAs = PaddledAs ?? ((SharedCard)other).PaddledAs };
+
+    public static SharedCard Of(GivenCard given) => new()
+    {
+        Id = given.Id,
+        Paddler = given.PaddlerId,
+        Hull = given.HullId,
+        Paddle = given.PaddleId,
+        GivenAt = given.GivenAt,
+        LengthsIn = [.. given.Card.Lengths.Select(Written.Inches)],
+        DistanceM = Written.Metres(given.Card.Distance),
+        Effort = given.Card.Effort.Halves / 2m,
+        Rest = given.Card.Rest.ToString(),
+        Reason = given.Card.Reason,
+        BestIn = Written.Inches(given.Best),
+        LikelyLowIn = Written.Inches(given.LikelyLow),
+        LikelyHighIn = Written.Inches(given.LikelyHigh),
+        GainLeftPct = given.GainLeftPercent,
+        DiminishingReturns = given.DiminishingReturns,
+        Outings = given.Outings,
+        Pieces = given.Pieces,
+        PaddledAs = given.PaddledAs,
+    };
+
+    /// <summary>The card; <paramref name="asOfChange"/> is the change it was given after in this logbook, 0 if it was given in another.</summary>
+    public GivenCard ToRecord(long asOfChange) => RecordRules.Checked(new GivenCard
+    {
+        Id = Id,
+        PaddlerId = Paddler,
+        HullId = Hull,
+        PaddleId = Paddle,
+        GivenAt = GivenAt,
+        Card = new TrialCard
+        {
+            Lengths = [.. LengthsIn.Select(Written.ToLength)],
+            Distance = Written.ToDistance(DistanceM),
+            Effort = Domain.Effort.FromPoints((double)Effort),
+            Rest = PieceTime.Parse(Rest),
+            Reason = Reason,
+        },
+        Best = Written.ToLength(BestIn),
+        LikelyLow = Written.ToLength(LikelyLowIn),
+        LikelyHigh = Written.ToLength(LikelyHighIn),
+        GainLeftPercent = GainLeftPct,
+        DiminishingReturns = DiminishingReturns,
+        Outings = Outings,
+        Pieces = Pieces,
+        AsOfChange = asOfChange,
+        PaddledAs = PaddledAs,
+    });
+}
+
+/// <summary>A technique check in a shared file.</summary>
+internal sealed record SharedTechniqueCheck : SharedItem
+{
+    public required Guid Paddler { get; init; }
+    public required Guid Hull { get; init; }
+    public required Guid Paddle { get; init; }
+    public required DateOnly Date { get; init; }
+    public required decimal LengthIn { get; init; }
+    public required double HandAboveEyeIn { get; init; }
+    public double? ShaftLeanDegrees { get; init; }
+    public bool FromPhoto { get; init; }
+
+    public override string Kind() => "technique check";
+
+    public static SharedTechniqueCheck Of(TechniqueCheck check) => new()
+    {
+        Id = check.Id,
+        Paddler = check.PaddlerId,
+        Hull = check.HullId,
+        Paddle = check.PaddleId,
+        Date = check.Date,
+        LengthIn = Written.Inches(check.Length),
+        HandAboveEyeIn = check.HandAboveEyeInches,
+        ShaftLeanDegrees = check.ShaftLeanDegrees,
+        FromPhoto = check.FromPhoto,
+    };
+
+    public TechniqueCheck ToRecord() => RecordRules.Checked(new TechniqueCheck
+    {
+        Id = Id,
+        PaddlerId = Paddler,
+        HullId = Hull,
+        PaddleId = Paddle,
+        Date = Date,
+        Length = Written.ToLength(LengthIn),
+        HandAboveEyeInches = HandAboveEyeIn,
+        ShaftLeanDegrees = ShaftLeanDegrees,
+        FromPhoto = FromPhoto,
+    });
+}
+
+/// <summary>A coach's note in a shared file.</summary>
+internal sealed record SharedNote : SharedItem
+{
+    public required string About { get; init; }
+    public required Guid AboutId { get; init; }
+    public required string Author { get; init; }
+    public required DateTimeOffset WrittenAt { get; init; }
+    public required string Text { get; init; }
+
+    public override string Kind() => "coach's note";
+
+    public static SharedNote Of(CoachNote note) => new()
+    {
+        Id = note.Id,
+        About = Rows.Stored.Subject(note.About),
+        AboutId = note.AboutId,
+        Author = note.Author,
+        WrittenAt = note.WrittenAt,
+        Text = note.Text,
+    };
+
+    public CoachNote ToRecord() => RecordRules.Checked(new CoachNote
+    {
+        Id = Id,
+        About = Rows.Stored.ToSubject(About),
+        AboutId = AboutId,
+        Author = Author,
+        WrittenAt = WrittenAt,
+        Text = Text,
+    });
+}

@@ -1,0 +1,101 @@
+using TrialLog.Domain;
+
+namespace TrialLog.Logbook.Shared;
+
+/// <summary>A paddler in a shared file.</summary>
+internal sealed record SharedPaddler : NamedItem
+{
+    public required string Unit { get; init; }
+    public decimal? KnownLengthIn { get; init; }
+    public Guid? GoalHull { get; init; }
+    public decimal? GoalDistanceM { get; init; }
+    public string? GoalTime { get; init; }
+    public required bool SwapsOnWater { get; init; }
+    public double? WorthwhilePct { get; init; }
+    public SharedBody? Body { get; init; }
+
+    public override string Kind() => "paddler";
+
+    public override SharedItem Core() => (SharedPaddler)Whole() with { Body = null };
+
+    public override string Private() => Body?.ToString() ?? "";
+
+    public override SharedItem FilledFrom(SharedItem other) =>
+        other is SharedPaddler { Body: SharedBody body } ? this with { Body = (Body ?? new SharedBody()).FilledFrom(body) } : this;
+
+    public static SharedPaddler Of(Paddler paddler) => new()
+    {
+        Id = paddler.Id,
+        Name = paddler.Name,
+        Unit = Rows.Stored.Unit(paddler.Unit),
+        KnownLengthIn = Written.Inches(paddler.KnownLength),
+        GoalHull = paddler.Goal?.HullId,
+        GoalDistanceM = Written.Metres(paddler.Goal?.Distance),
+        GoalTime = paddler.Goal?.Time?.ToString(),
+        SwapsOnWater = paddler.SwapsOnWater,
+        WorthwhilePct = paddler.WorthwhilePercent,
+        Body = paddler.Body == BodyMeasures.Unknown ? null : SharedBody.Of(paddler.Body),
+    };
+
+    public Paddler ToRecord() => RecordRules.Checked(new Paddler
+    {
+        Id = Id,
+        Name = Name,
+        Unit = Unit is "in" or "cm" ? Rows.Stored.ToUnit(Unit) : throw new InvalidValueException($"“{Quoted.Brief(Unit)}” is not a unit of length; it is in or cm."),
+        KnownLength = Written.ToLength(KnownLengthIn),
+        Goal = GoalHull is not Guid hull ? null : new GoalEvent
+        {
+            HullId = hull,
+            Distance = GoalDistanceM is decimal metres ? Written.ToDistance(metres) : null,
+            Time = GoalTime is null ? null : PieceTime.Parse(GoalTime),
+        },
+        SwapsOnWater = SwapsOnWater,
+        WorthwhilePercent = WorthwhilePct,
+        Body = Body?.ToRecord() ?? BodyMeasures.Unknown,
+    });
+}
+
+/// <summary>A paddler's body measures in a shared file.</summary>
+internal sealed record SharedBody
+{
+    public decimal? SeatedReachIn { get; init; }
+    public decimal? StatureIn { get; init; }
+    public decimal? SittingShoulderHeightIn { get; init; }
+    public decimal? ShoulderElbowIn { get; init; }
+    public decimal? ElbowGripIn { get; init; }
+    public decimal? EyeHeightIn { get; init; }
+    public decimal? ShoulderBreadthIn { get; init; }
+
+    public static SharedBody Of(BodyMeasures body) => new()
+    {
+        SeatedReachIn = Written.Inches(body.SeatedReach),
+        StatureIn = Written.Inches(body.Stature),
+        SittingShoulderHeightIn = Written.Inches(body.SittingShoulderHeight),
+        ShoulderElbowIn = Written.Inches(body.ShoulderElbow),
+        ElbowGripIn = Written.Inches(body.ElbowGrip),
+        EyeHeightIn = Written.Inches(body.EyeHeight),
+        ShoulderBreadthIn = Written.Inches(body.ShoulderBreadth),
+    };
+
+    public SharedBody FilledFrom(SharedBody other) => new()
+    {
+        SeatedReachIn = SeatedReachIn ?? other.SeatedReachIn,
+        StatureIn = StatureIn ?? other.StatureIn,
+        SittingShoulderHeightIn = SittingShoulderHeightIn ?? other.SittingShoulderHeightIn,
+        ShoulderElbowIn = ShoulderElbowIn ?? other.ShoulderElbowIn,
+        ElbowGripIn = ElbowGripIn ?? other.ElbowGripIn,
+        EyeHeightIn = EyeHeightIn ?? other.EyeHeightIn,
+        ShoulderBreadthIn = ShoulderBreadthIn ?? other.ShoulderBreadthIn,
+    };
+
+    public BodyMeasures ToRecord() => new()
+    {
+        SeatedReach = Written.ToLength(SeatedReachIn),
+        Stature = Written.ToLength(StatureIn),
+        SittingShoulderHeight = Written.ToLength(SittingShoulderHeightIn),
+        ShoulderElbow = Written.ToLength(ShoulderElbowIn),
+        ElbowGrip = Written.ToLength(ElbowGripIn),
+        EyeHeight = Written.ToLength(EyeHeightIn),
+        ShoulderBreadth = Written.ToLength(ShoulderBreadthIn),
+    };
+}

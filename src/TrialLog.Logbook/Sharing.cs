@@ -1,0 +1,92 @@
+using System.Text.Json;
+using TrialLog.Domain;
+using TrialLog.Logbook.Shared;
+
+namespace TrialLog.Logbook;
+
+/// <summary>Writes a paddler's record, or the squad's, to a file that people and programs can read, and reads it back.</summary>
+public static class Sharing
+{
+    /// <summary>The largest file that is read, in bytes: some 100,000 pieces.</summary>
+    public const int LargestFile = 64 * 1024 * 1024;
+
+    /// <summary>Writes a record to a file, whole or not at all.</summary>
+    /// <exception cref="LogbookException">The file cannot be written.</exception>
+    public static void Save(LogbookFile logbook, ShareOptions options, string path)
+    {
+        string unfinished = path + ".unfinished";
+        try
+        {
+            using (FileStream file = File.Create(unfinished))
+                Write(logbook, options, file);
+            File.Move(unfinished, path, overwrite: true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            File.Delete(unfinished);
+            throw new LogbookException($"The record cannot be written to {path} ({e.Message.TrimEnd('.')}); choose another place.", e);
+        }
+    }
+
+    /// <summary>Writes a record as JSON.</summary>
+    public static void Write(LogbookFile logbook, ShareOptions options, Stream to)
+    {
+        (LogbookSnapshot log, LogbookHistory history) = logbook.EverythingWithHistory();
+        JsonSerializer.Serialize(to, Selection.Of(log, history, options), SharedOptions.Contents);
+        to.WriteByte((byte)'\n');
+    }
+
+    /// <summary>Reads a record from a file and checks the whole of it.</summary>
+    /// <exception cref="LogbookException">It cannot be read, is no record, or holds something that cannot be right; the sentence says where.</exception>
+    public static SharedRecord Load(string path)
+    {
+        try
+        {
+            using FileStream file = File.OpenRead(path);
+            return Read(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new LogbookException($"The record {path} cannot be read ({e.Message.TrimEnd('.')}); check its name and that you may read it.", e);
+        }
+    }
+
+    /// <summary>As <see cref="Load"/>, from a stream.</summary>
+    /// <exception cref="LogbookException">It is no record, or holds something that cannot be right; the sentence says where.</exception>
+    public static SharedRecord Read(Stream from)
+    {
+        byte[] bytes = ReadBounded(from);
+        try
+        {
+            ReadOnlySpan<byte> json = bytes.AsSpan().StartsWith("\uFEFF"u8) ? bytes.AsSpan(3) : bytes;
+            SharedPreamble? preamble = JsonSerializer.Deserialize(json, PreambleJson.Default.SharedPreamble);
+            if (preamble?.Format != SharedContents.FormatName)
+                throw new LogbookException("The file is not a TrialLog record; ask for one written by triallog share.");
+            if (preamble.Version > SharedContents.CurrentVersion)
+                throw new LogbookException("The record was written by a newer version of TrialLog; update TrialLog to read it.");
+            if (preamble.Version < 1)
+                throw new LogbookException("The record names no version of its format; ask for one written by triallog share.");
+
+            return new SharedRecord(SharedCheck.Checked(JsonSerializer.Deserialize(json, SharedOptions.Contents)!));
+        }
+        catch (JsonException e)
+        {
+            string where = e.LineNumber is long line ? $" at line {line + 1}" : "";
+            string what = string.IsNullOrEmpty(e.Path) || e.Path == "$" ? "" : $", in {Quoted.Brief(e.Path, 80)}";
+            throw new LogbookException($"The record cannot be understood{where}{what}; it may be cut short or edited: ask for it again.", e);
+        }
+    }
+
+    private static byte[] ReadBounded(Stream from)
+    {
+        using var read = new MemoryStream();
+        byte[] buffer = new byte[81920];
+        for (int count; (count = from.Read(buffer)) > 0;)
+        {
+            if (read.Length + count > LargestFile)
+                throw new LogbookException($"The file is larger than {LargestFile / (1024 * 1024)} MB, more than a record is ever; ask for the records of fewer paddlers.");
+            read.Write(buffer, 0, count);
+        }
+        return read.ToArray();
+    }
+}

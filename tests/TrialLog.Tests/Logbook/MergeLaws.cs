@@ -1,0 +1,144 @@
+using CsCheck;
+using TrialLog.Domain;
+using TrialLog.Logbook;
+
+namespace TrialLog.Tests.Logbook;
+
+/// <summary>What merging promises, over random logbooks that were one and went separate ways.</summary>
+public class MergeLaws
+{
+    private static readonly Gen<Action<LogbookModel, LogbookWriter>[]> Writes = RandomWrites.PutOrRemove.Array[0, 12];
+
+    private static void Do(LogbookFile log, LogbookModel model, Action<LogbookModel, LogbookWriter>[] writes)
+    {
+        foreach (var write in writes)
+            log.Change("Wrote", writer => write(model, writer));
+    }
+
+    private static SharedRecord Share(LogbookFile log, LeftOut leftOut = LeftOut.Nothing)
+    {
+        using var file = new MemoryStream();
+        Sharing.Write(log, new ShareOptions(LeftOut: leftOut), file);
+        file.Position = 0;
+        return Sharing.Read(file);
+    }
+
+    private static MergePlan Merged(LogbookFile log, SharedRecord record, Func<MergeConflict, MergeChoice>? choose = null)
+    {
+        MergePlan plan = Merge.Plan(log, record);
+        plan.Apply(log, choose ?? (conflict => throw new InvalidOperationException(conflict.ToString())));
+        return plan;
+    }
+
+    // Decides alike on whichever side the merge is done.
+    private static MergeChoice Evenly(MergeConflict conflict) =>
+        conflict.Question == MergeQuestion.RemovedHere || string.CompareOrdinal(conflict.Mine, conflict.Theirs) < 0 ? MergeChoice.Theirs : MergeChoice.Mine;
+
+    // The order of an outing's pieces and a card's change number are each logbook's own, and equipment that was removed and is not needed stays away.
+    private static string Comparable(LogbookSnapshot log, ISet<Guid> equipment) => LogbookModel.Text(log with
+    {
+        Hulls = [.. log.Hulls.Where(hull => equipment.Contains(hull.Id))],
+        Paddles = [.. log.Paddles.Where(paddle => equipment.Contains(paddle.Id))],
+        Outings = [.. log.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.OrderBy(piece => piece.Id).Select(piece => piece with { Order = 1 })] })],
+        Cards = [.. log.Cards.Select(card => card with { AsOfChange = 0 })],
+    });
+
+    private static HashSet<Guid> Equipment(LogbookSnapshot log) => [.. log.Hulls.Select(hull => hull.Id), .. log.Paddles.Select(paddle => paddle.Id)];
+
+    [Fact]
+    public void A_record_merged_into_a_new_logbook_is_all_there_and_merging_again_changes_nothing() => Writes.Sample(writes =>
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
+        Do(theirs, LogbookModel.New(), writes);
+        SharedRecord record = Share(theirs);
+        Merged(mine, record);
+        LogbookSnapshot there = theirs.Everything();
+        HashSet<Guid> equipment = Equipment(there);
+        Assert.Equal(Comparable(there, equipment), Comparable(mine.Everything(), equipment));
+        long change = mine.LastChange;
+        Assert.True(Merged(mine, record).ChangesNothing);
+        Assert.Equal(change, mine.LastChange);
+
+        // And handed back: nothing lost, nothing doubled.
+        Assert.True(Merged(theirs, Share(mine)).Steps.All(step => step.Item.Kind() is "hull" or "paddle"));
+    }, iter: 250, threads: 1);
+
+    [Fact]
+    public void Diverged_copies_merge_to_the_same_whichever_side_does_it_and_lose_nothing() => Gen.Select(Writes, Writes, Writes).Sample((before, here, there) =>
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
+        LogbookModel model = LogbookModel.New();
+        Do(theirs, model, before);
+        Merged(mine, Share(theirs), Evenly);
+        LogbookModel myModel = ModelOf(mine), theirModel = ModelOf(theirs);
+        Do(mine, myModel, here);
+        Do(theirs, theirModel, there);
+
+        SharedRecord fromMine = Share(mine), fromTheirs = Share(theirs);
+        LogbookSnapshot mineBefore = mine.Everything(), theirsBefore = theirs.Everything();
+        MergePlan plan = Merged(mine, fromTheirs, Evenly);
+        Merged(theirs, fromMine, Evenly);
+
+        LogbookSnapshot one = mine.Everything(), other = theirs.Everything();
+        HashSet<Guid> both = Equipment(one);
+        both.IntersectWith(Equipment(other));
+        Assert.Equal(Comparable(one, both), Comparable(other, both));
+        Assert.Superset(Ids(mineBefore).ToHashSet(), Ids(one).ToHashSet());
+        Assert.Superset(Ids(theirsBefore).ToHashSet(), Ids(one).ToHashSet());
+        Assert.All(one.Outings, outing => Assert.Equal(outing.Pieces.Count, outing.Pieces.Select(piece => piece.Order).Distinct().Count()));
+
+        // All has been decided, so the same file has nothing more to say except how pieces were ordered there.
+        Assert.All(Merge.Plan(mine, fromTheirs).Steps, step => Assert.NotEqual(MergeStepKind.Add, step.Kind));
+        if (!plan.ChangesNothing && mine.LastChange > 0 && mine.Changes(1)[0].What.StartsWith("Merged"))
+        {
+            mine.Undo();
+            Assert.Equal(LogbookModel.Text(mineBefore), LogbookModel.Text(mine.Everything()));
+        }
+    }, iter: 500, threads: 1);
+
+    [Fact]
+    public void What_was_left_out_never_overwrites_what_is_known() => Gen.Select(Writes, Gen.Int[1, 7]).Sample((writes, leftOut) =>
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
+        Do(mine, LogbookModel.New(), writes);
+        string before = LogbookModel.Text(mine.Everything());
+
+        // To someone else without it, and back from them in full.
+        SharedRecord without = Share(mine, (LeftOut)leftOut);
+        Assert.True(Merge.Plan(mine, without).ChangesNothing);
+        Merged(theirs, without);
+        LogbookSnapshot passedOn = theirs.Everything();
+        if (((LeftOut)leftOut).HasFlag(LeftOut.Notes))
+            Assert.True(passedOn.Notes.Count == 0 && passedOn.Outings.All(outing => outing.Notes is null && outing.Pieces.All(piece => piece.Notes is null)));
+        if (((LeftOut)leftOut).HasFlag(LeftOut.HeartRate))
+            Assert.All(passedOn.Outings.SelectMany(outing => outing.Pieces), piece => Assert.Null(piece.HeartRate));
+        if (((LeftOut)leftOut).HasFlag(LeftOut.BodyMeasures))
+            Assert.All(passedOn.Paddlers, paddler => Assert.Equal(BodyMeasures.Unknown, paddler.Body));
+        Merged(mine, Share(theirs), _ => MergeChoice.Theirs);
+        Assert.Equal(before, LogbookModel.Text(mine.Everything() with { Hulls = mine.AsOf(mine.LastChange).Hulls }));
+    }, iter: 250, threads: 1);
+
+    private static IEnumerable<Guid> Ids(LogbookSnapshot log) =>
+    [
+        .. log.Paddlers.Select(x => x.Id), .. log.Outings.Select(x => x.Id), .. log.Outings.SelectMany(x => x.Pieces).Select(x => x.Id),
+        .. log.Cards.Select(x => x.Id), .. log.TechniqueChecks.Select(x => x.Id), .. log.Notes.Select(x => x.Id),
+    ];
+
+    private static LogbookModel ModelOf(LogbookFile log)
+    {
+        LogbookSnapshot all = log.Everything();
+        return new LogbookModel
+        {
+            Hulls = all.Hulls.ToDictionary(x => x.Id),
+            Paddlers = all.Paddlers.ToDictionary(x => x.Id),
+            Paddles = all.Paddles.ToDictionary(x => x.Id),
+            Outings = all.Outings.ToDictionary(x => x.Id),
+            Cards = all.Cards.ToDictionary(x => x.Id),
+            Checks = all.TechniqueChecks.ToDictionary(x => x.Id),
+            Notes = all.Notes.ToDictionary(x => x.Id),
+        };
+    }
+}
