@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 
 namespace TrialLog.Domain;
@@ -7,6 +8,9 @@ public static class NoteRule
 {
     /// <summary>The longest text, in UTF-16 code units.</summary>
     public const int Longest = 4000;
+
+    private static readonly SearchValues<char> Refused = SearchValues.Create(
+        [.. Enumerable.Range(0, 0xA0).Select(code => (char)code).Where(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))]);
 
     /// <summary>Checks a text; blank text is no text (<paramref name="note"/> is null).</summary>
     /// <param name="text">What was typed.</param>
@@ -19,7 +23,7 @@ public static class NoteRule
         note = string.IsNullOrWhiteSpace(text) ? null : text;
         problem = note is null ? null
             : note.Length > Longest ? $"The {kind} “{Quoted.Brief(note)}” is longer than {Longest} characters; shorten it."
-            : note.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')) ? $"The {kind} “{Quoted.Brief(note)}” has control characters; type it anew."
+            : note.AsSpan().ContainsAny(Refused) ? $"The {kind} “{Quoted.Brief(note)}” has control characters; type it anew."
             : null;
         return problem is null;
     }

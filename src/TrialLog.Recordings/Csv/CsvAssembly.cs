@@ -43,7 +43,10 @@ public static class CsvAssembly
         additions = names.Used(additions, outings.All);
         return additions with
         {
-            NewOutings = outings.New, GrownOutings = outings.Grown, PiecesAdded = outings.Added, PiecesAlreadyThere = outings.AlreadyThere,
+            NewOutings = outings.New,
+            GrownOutings = outings.Grown,
+            PiecesAdded = outings.Added,
+            PiecesAlreadyThere = outings.AlreadyThere,
             Warnings = [.. names.Sentences(additions), .. warnings.Kept, .. Rest(warnings.Count - warnings.Kept.Count)],
         };
     }

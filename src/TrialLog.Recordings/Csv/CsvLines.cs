@@ -17,9 +17,12 @@ internal sealed class CsvLines : IDisposable
         _longestCell = longestCell;
         _parser = new CsvParser(text, new CsvConfiguration(CultureInfo.InvariantCulture)
         {
-            Delimiter = separator.ToString(), HasHeaderRecord = false, TrimOptions = TrimOptions.Trim,
+            Delimiter = separator.ToString(),
+            HasHeaderRecord = false,
+            TrimOptions = TrimOptions.Trim,
             IgnoreBlankLines = false, // else lines could not be counted
-            BadDataFound = _ => IsBadlyQuoted = true, MaxFieldSize = longestCell,
+            BadDataFound = _ => IsBadlyQuoted = true,
+            MaxFieldSize = longestCell,
         }, leaveOpen: true);
     }
 

@@ -62,7 +62,10 @@ public static class CsvLog
 
         return new CsvLogContents
         {
-            Rows = rows, Problems = problems.Kept, RefusedRows = refused, FileHash = bounded.Hash(),
+            Rows = rows,
+            Problems = problems.Kept,
+            RefusedRows = refused,
+            FileHash = bounded.Hash(),
             Warnings = header.Unknown.Count == 0 ? [] :
                 [$"Unknown column{(header.Unknown.Count > 1 ? "s" : "")} {string.Join(", ", header.Unknown.Select(unknown => unknown.Name))}: kept in the pieces' notes."],
         };

@@ -3,7 +3,7 @@ namespace TrialLog.Recordings.Csv;
 /// <summary>What a file holds, before it is laid beside a logbook.</summary>
 public sealed record CsvLogContents
 {
-    /// <summary>The largest file read, in bytes (100 MB), and the most rows (250,000): some ninety years of daily outings, and what 2 GB of memory bear with ease.</summary>
+    /// <summary>The largest file read, in bytes (100 MB), and the most rows (250,000): a squad of forty for ten years, with three outings of four pieces a week.</summary>
     public const long MostBytes = 100_000_000;
 
     /// <inheritdoc cref="MostBytes"/>

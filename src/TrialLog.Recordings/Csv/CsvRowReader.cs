@@ -39,9 +39,17 @@ internal sealed class CsvRowReader
         FactChecks.Check(facts, _cells);
         var row = new CsvRow
         {
-            Line = _cells.Line, Paddler = paddler, Hull = hull, Paddle = paddle, Date = date, StartTime = start, Outing = outing,
+            Line = _cells.Line,
+            Paddler = paddler,
+            Hull = hull,
+            Paddle = paddle,
+            Date = date,
+            StartTime = start,
+            Outing = outing,
             Wind = _cells.Value<Beaufort>(CsvColumn.Wind, Beaufort.TryParse),
-            Place = Note(CsvColumn.Place, "place"), Water = Note(CsvColumn.Water, "water"), OutingNotes = Note(CsvColumn.OutingNotes, "outing's note"),
+            Place = Note(CsvColumn.Place, "place"),
+            Water = Note(CsvColumn.Water, "water"),
+            OutingNotes = Note(CsvColumn.OutingNotes, "outing's note"),
             Piece = piece,
             Facts = facts,
             Fingerprint = CsvFingerprint.Of(paddler, date, start, outing, order, hull, paddle, piece?.Length, piece?.Distance, piece?.Time),
@@ -70,7 +78,10 @@ internal sealed class CsvRowReader
             _cells.Refuse(Present(CsvColumn.Time, CsvColumn.TimeS), wrongSpeed);
         var piece = new CsvPiece
         {
-            Order = order, Length = length ?? default, Distance = distance ?? default, Time = time ?? default,
+            Order = order,
+            Length = length ?? default,
+            Distance = distance ?? default,
+            Time = time ?? default,
             Effort = _cells.Value<Effort>(CsvColumn.Effort, Effort.TryParse),
             HeartRate = _cells.Value<HeartRate>(CsvColumn.HeartRate, HeartRate.TryParse),
             StrokeRate = _cells.Value<StrokeRate>(CsvColumn.StrokeRate, StrokeRate.TryParse),
@@ -97,7 +108,7 @@ internal sealed class CsvRowReader
     {
         T? a = _cells.Value(first, parseFirst), b = _cells.Value(second, parseSecond);
         if (a is { } one && b is { } other && !agree(one, other))
-            _cells.Refuse(first, $"{one} is not the same as {other} in {second.Name()}; correct one or empty it.");
+            _cells.Refuse(first, $"{one} is not the same as the {(other is Length length ? length.ToText(LengthUnit.Centimetres) : other)} in {second.Name()}; correct one or empty it.");
         return a ?? b;
     }
 

@@ -24,7 +24,8 @@ internal static class CsvThings
         Hull? standard = StandardHulls.All.FirstOrDefault(hull => hull.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
         return new Hull
         {
-            Id = standard?.Id ?? newId(), Name = standard?.Name ?? name,
+            Id = standard?.Id ?? newId(),
+            Name = standard?.Name ?? name,
             Crew = stated.Value<int>(CsvColumn.HullCrew) ?? standard?.Crew ?? CrewInName(name),
             SeatHeight = stated.Value<Length>(CsvColumn.SeatHeightIn),
         };
@@ -39,14 +40,17 @@ internal static class CsvThings
 
     public static Paddler Paddler(string name, CsvFacts stated, LengthUnit unit, Func<string, Guid> hullId, Func<Guid> newId) => new()
     {
-        Id = newId(), Name = name,
+        Id = newId(),
+        Name = name,
         Unit = stated.Value<LengthUnit>(CsvColumn.PaddlerUnit) ?? unit,
         SwapsOnWater = stated.Value<bool>(CsvColumn.SwapsOnWater) ?? true,
         WorthwhilePercent = stated.Value<double>(CsvColumn.WorthwhilePct),
         KnownLength = stated.Value<Length>(CsvColumn.KnownLengthIn),
         Goal = stated.Text(CsvColumn.GoalHull) is not { } hull ? null : new GoalEvent
         {
-            HullId = hullId(hull), Distance = stated.Value<Distance>(CsvColumn.GoalDistanceM), Time = stated.Value<PieceTime>(CsvColumn.GoalTime),
+            HullId = hullId(hull),
+            Distance = stated.Value<Distance>(CsvColumn.GoalDistanceM),
+            Time = stated.Value<PieceTime>(CsvColumn.GoalTime),
         },
         Body = CsvColumns.OfBody.Aggregate(BodyMeasures.Unknown, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
     };
@@ -64,7 +68,10 @@ internal static class CsvThings
         Length longest = stated.Value<Length>(CsvColumn.PaddleLongestIn) ?? Up(most ?? Length.FromInches(52), whole, beyond);
         return new Paddle
         {
-            Id = newId(), Name = name, Shortest = shortest, Longest = longest < shortest ? shortest : longest,
+            Id = newId(),
+            Name = name,
+            Shortest = shortest,
+            Longest = longest < shortest ? shortest : longest,
             Blade = stated.Value<Length>(CsvColumn.BladeLengthIn) ?? ExposedShaftRule.ReferenceBlade,
             BladeAreaSquareInches = stated.Value<double>(CsvColumn.BladeAreaIn2),
             Steering = stated.Value<bool>(CsvColumn.Steering) ?? false,

@@ -54,7 +54,7 @@ internal sealed class OutingDraft
         CsvPiece piece = row.Row.Piece!;
         Paddle paddle = _names.Paddles[row.Paddle!];
         if (!paddle.Reaches(piece.Length))
-            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to {paddle.Longest}; correct the length, or widen the paddle's range in the logbook first.");
+            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to {paddle.Longest}; correct the length, or widen the paddle's range first (triallog paddle set, with --range).");
         if (piece.Order is { } order)
         {
             if (_existing?.Pieces.FirstOrDefault(held => held.Order == order) is { } held)
@@ -78,7 +78,11 @@ internal sealed class OutingDraft
             return null;
         Outing outing = _existing ?? new Outing
         {
-            Id = _newId(), PaddlerId = _names.Paddlers[_first.Paddler].Id, HullId = Hull.Id, Date = _first.Row.Date!.Value, Label = _first.Row.Outing,
+            Id = _newId(),
+            PaddlerId = _names.Paddlers[_first.Paddler].Id,
+            HullId = Hull.Id,
+            Date = _first.Row.Date!.Value,
+            Label = _first.Row.Outing,
         };
         outing = outing with
         {
@@ -115,10 +119,19 @@ internal sealed class OutingDraft
         CsvPiece piece = row.Row.Piece!;
         return new Piece
         {
-            Id = _newId(), Order = order, PaddleId = _names.Paddles[row.Paddle!].Id,
-            Length = piece.Length, Distance = piece.Distance, Time = piece.Time,
-            Effort = piece.Effort, HeartRate = piece.HeartRate, StrokeRate = piece.StrokeRate, Course = piece.Course, Soreness = piece.Soreness,
-            FadePercent = piece.FadePercent, ExcludedBecause = piece.ExcludedBecause,
+            Id = _newId(),
+            Order = order,
+            PaddleId = _names.Paddles[row.Paddle!].Id,
+            Length = piece.Length,
+            Distance = piece.Distance,
+            Time = piece.Time,
+            Effort = piece.Effort,
+            HeartRate = piece.HeartRate,
+            StrokeRate = piece.StrokeRate,
+            Course = piece.Course,
+            Soreness = piece.Soreness,
+            FadePercent = piece.FadePercent,
+            ExcludedBecause = piece.ExcludedBecause,
             Notes = WithOddConditions(piece.Notes, row.Row, outing, warnings),
             Origin = piece.Origin ?? row.Row.Fingerprint,
         };

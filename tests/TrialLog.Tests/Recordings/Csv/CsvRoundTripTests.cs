@@ -14,7 +14,7 @@ public class CsvRoundTripTests
             CsvAdditions additions = Files.Import(Files.Export(log), KnownLog.Fresh);
             Assert.Empty(additions.Problems);
             Assert.Equal(Said(log), Said(KnownLog.Fresh.Plus(additions)));
-        }, iter: 400);
+        }, iter: 200);
 
     [Fact]
     public void A_log_exported_and_imported_into_itself_adds_nothing() =>
@@ -25,7 +25,7 @@ public class CsvRoundTripTests
             Assert.Empty(additions.Warnings);
             Assert.True(additions.AddsNothing, additions.Says());
             Assert.Equal(log.Outings.Sum(outing => outing.Pieces.Count), additions.PiecesAlreadyThere);
-        }, iter: 400);
+        }, iter: 200);
 
     [Fact]
     public void The_order_of_columns_and_their_spelling_do_not_matter() =>
@@ -34,7 +34,7 @@ public class CsvRoundTripTests
             string file = Files.Export(log);
             Assert.Equal(Said(KnownLog.Fresh.Plus(Files.Import(file, KnownLog.Fresh))),
                 Said(KnownLog.Fresh.Plus(Files.Import(Shuffled(file, shuffle), KnownLog.Fresh))));
-        }, iter: 100);
+        }, iter: 60);
 
     [Fact]
     public void A_file_may_be_cut_anywhere_and_the_parts_imported_one_after_the_other() =>
@@ -44,7 +44,7 @@ public class CsvRoundTripTests
             var part = whole with { Outings = [.. whole.Outings.Take((int)(share * whole.Outings.Count))] };
             KnownLog grown = part.Plus(Files.Import(Files.Export(whole), part));
             Assert.Equal(Said(whole), Said(grown));
-        }, iter: 100);
+        }, iter: 60);
 
     /// <summary>Everything the log says, names in place of ids, and outings under the labels by which a file tells them apart.</summary>
     private static string Said(KnownLog log)

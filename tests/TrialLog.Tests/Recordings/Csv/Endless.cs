@@ -23,8 +23,15 @@ internal sealed class Endless(long size, bool canSeek, int notes) : Stream
     public override int Read(byte[] buffer, int offset, int count)
     {
         int read = (int)Math.Min(count, size - Given);
-        for (int i = 0; i < read; i++, Given++)
-            buffer[offset + i] = Given < Header.Length ? Header[Given] : _row[(int)((Given - Header.Length) % _row.Length)];
+        for (int done = 0; done < read;)
+        {
+            ReadOnlySpan<byte> rest = Given < Header.Length ? Header.AsSpan((int)Given) : _row.AsSpan((int)((Given - Header.Length) % _row.Length));
+            int copied = Math.Min(rest.Length, read - done);
+            rest[..copied].CopyTo(buffer.AsSpan(offset + done));
+            done += copied;
+            Given += copied;
+        }
+
         return read;
     }
 

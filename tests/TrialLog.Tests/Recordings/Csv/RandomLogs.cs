@@ -27,8 +27,14 @@ internal static class RandomLogs
         Gen.Select(Gen.Guid, Name), PaddleLength, PaddleLength, Gen.Int[8 * 16, 29 * 16], Maybe(Gen.Double[20, 250]), Gen.Bool, Gen.Int[500, 25_400],
         (who, a, b, blade, area, steering, step) => new Paddle
         {
-            Id = who.Item1, Name = who.Item2, Shortest = a < b ? a : b, Longest = a < b ? b : a, Blade = Length.FromInches(blade / 16.0),
-            BladeAreaSquareInches = area, Steering = steering, Step = Length.FromMillimetres(step / 1000.0),
+            Id = who.Item1,
+            Name = who.Item2,
+            Shortest = a < b ? a : b,
+            Longest = a < b ? b : a,
+            Blade = Length.FromInches(blade / 16.0),
+            BladeAreaSquareInches = area,
+            Steering = steering,
+            Step = Length.FromMillimetres(step / 1000.0),
         });
 
     // The middle of what is believed of each measure.
@@ -58,7 +64,13 @@ internal static class RandomLogs
         Gen.Select(Gen.Bool, Gen.Int[0, hulls.Count - 1], Maybe(AnyDistance), Maybe(AnyTime)), Gen.Select(Gen.Bool, Maybe(Gen.Double[0.01, 5])),
         (id, name, unit, body, known, goal, rest) => new Paddler
         {
-            Id = id, Name = name, Unit = unit, Body = body, KnownLength = known, SwapsOnWater = rest.Item1, WorthwhilePercent = rest.Item2,
+            Id = id,
+            Name = name,
+            Unit = unit,
+            Body = body,
+            KnownLength = known,
+            SwapsOnWater = rest.Item1,
+            WorthwhilePercent = rest.Item2,
             Goal = goal.Item1 ? new GoalEvent { HullId = hulls[goal.Item2].Id, Distance = goal.Item3, Time = goal.Item4 } : null,
         });
 
@@ -71,8 +83,16 @@ internal static class RandomLogs
         Gen.Select(RandomPiece(paddles).Array[0, 5], Gen.Int[0, 3]),
         (who, day, time, label, conditions, pieces) => new Outing
         {
-            Id = who.Item1, PaddlerId = paddlers[who.Item2].Id, HullId = hulls[who.Item3].Id, Date = new DateOnly(2026, 5, 1).AddDays(day), Time = time, Label = label,
-            Wind = conditions.Item1, Place = conditions.Item2, Water = conditions.Item3, Notes = conditions.Item4,
+            Id = who.Item1,
+            PaddlerId = paddlers[who.Item2].Id,
+            HullId = hulls[who.Item3].Id,
+            Date = new DateOnly(2026, 5, 1).AddDays(day),
+            Time = time,
+            Label = label,
+            Wind = conditions.Item1,
+            Place = conditions.Item2,
+            Water = conditions.Item3,
+            Notes = conditions.Item4,
             Pieces = [.. pieces.Item1.Select((piece, i) => piece with { Order = 1 + i + (i >= 2 ? pieces.Item2 : 0) })],
         });
 
@@ -86,12 +106,21 @@ internal static class RandomLogs
         from rest in Gen.Select(Maybe(Gen.Double[-20, 20]), MaybeText(Note), MaybeText(Note), MaybeText(Gen.OneOf("csv:0123", "gpx:ab#1", "gpx:ab#1")))
         select new Piece
         {
-            Id = id, Order = 1, PaddleId = paddle.Id, Length = length, Distance = distance, Time = PieceTime.FromSeconds(distance.Metres / speed),
+            Id = id,
+            Order = 1,
+            PaddleId = paddle.Id,
+            Length = length,
+            Distance = distance,
+            Time = PieceTime.FromSeconds(distance.Metres / speed),
             Effort = rates.Item1 is { } effort ? Effort.FromPoints(effort / 2.0) : null,
             HeartRate = rates.Item2 is { } beats ? HeartRate.FromBeatsPerMinute(beats) : null,
             StrokeRate = rates.Item3 is { } strokes ? StrokeRate.FromStrokesPerMinute(strokes / 10.0) : null,
             Soreness = rates.Item4 is { } sore ? Soreness.FromPoints(sore / 2.0) : null,
-            Course = rates.Item5, FadePercent = rest.Item1, Notes = rest.Item2, ExcludedBecause = rest.Item3, Origin = rest.Item4,
+            Course = rates.Item5,
+            FadePercent = rest.Item1,
+            Notes = rest.Item2,
+            ExcludedBecause = rest.Item3,
+            Origin = rest.Item4,
         };
 
     private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct => Gen.Bool.SelectMany(some => some ? gen.Select(value => (T?)value) : Gen.Const((T?)null));

@@ -1,0 +1,99 @@
+using TrialLog.Domain;
+using TrialLog.Recordings.Csv;
+using TrialLog.Study.Samples;
+using TrialLog.Tuning;
+
+namespace TrialLog.Tests.Recordings.Csv;
+
+public class SampleSessionsTests
+{
+    public static TheoryData<string> Names => [.. Sample.All.Select(sample => sample.FileName)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_file_is_made_byte_for_byte_from_its_random_stream(string file)
+    {
+        Sample sample = Sample.All.Single(one => one.FileName == file);
+        Assert.Equal(File.ReadAllText(PathOf(file)), System.Text.Encoding.UTF8.GetString(sample.Bytes()));
+        Assert.Contains($"| `{file}` | {sample.Stream} |", File.ReadAllText(PathOf("README.md")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_file_says_in_its_first_row_what_it_shows(string file) =>
+        Assert.StartsWith("Shows ", Read(file).Rows[0].Piece!.Notes, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_season_that_settles_settles_near_the_true_best_length()
+    {
+        Analysis analysis = Analyse(Import("settles.csv"));
+        Assert.True(analysis.DiminishingReturns, analysis.Verdict);
+        Assert.True(Math.Abs(analysis.Best.Length.Inches - SettlesSample.BestInches) <= 0.5, analysis.Verdict);
+    }
+
+    [Fact]
+    public void Two_years_of_one_length_an_outing_do_not_settle()
+    {
+        Analysis analysis = Analyse(Import("one-length.csv"));
+        Assert.False(analysis.DiminishingReturns, analysis.Verdict);
+        Assert.True(analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > 2, analysis.Verdict);
+    }
+
+    [Fact]
+    public void The_fleet_has_three_hulls_and_two_blades()
+    {
+        KnownLog log = Import("fleet.csv");
+        Assert.Equal((3, 2), (log.Outings.Select(outing => outing.HullId).Distinct().Count(), log.Paddles.Select(paddle => paddle.Blade).Distinct().Count()));
+    }
+
+    [Fact]
+    public void The_squad_has_eight_paddlers_in_different_states()
+    {
+        KnownLog log = Import("squad.csv");
+        Assert.Equal([0, 1, 4, 5, 6, 8, 9, 10], log.Paddlers.Select(paddler => log.Outings.Count(outing => outing.PaddlerId == paddler.Id)).Order());
+        Assert.Contains(log.Paddlers, paddler => !paddler.SwapsOnWater);
+        Assert.True(Analyse(log, "Ilse Maro").DiminishingReturns);
+        Assert.Contains(Analyse(log, "Kit Varga").Checks, check => check.Name == "order-tangled");
+    }
+
+    [Fact]
+    public void The_messy_file_is_refused_whole_and_its_good_rows_are_taken_when_asked()
+    {
+        CsvAdditions strict = CsvAssembly.Assemble(Read("messy.csv"), KnownLog.Fresh, Files.Options);
+        CsvAdditions skipping = CsvAssembly.Assemble(Read("messy.csv"), KnownLog.Fresh, Files.Options with { SkipBad = true });
+        Assert.True(strict.AddsNothing);
+        Assert.Equal((23, 18), (skipping.RefusedRows, skipping.PiecesAdded));
+        Assert.Equal(23, skipping.Problems.Select(problem => problem.Line).Distinct().Count());
+    }
+
+    private static KnownLog Import(string file)
+    {
+        CsvAdditions additions = CsvAssembly.Assemble(Read(file), KnownLog.Fresh, Files.Options);
+        Assert.Empty(additions.Problems);
+        return KnownLog.Fresh.Plus(additions);
+    }
+
+    private static CsvLogContents Read(string file)
+    {
+        using FileStream stream = File.OpenRead(PathOf(file));
+        return CsvLog.Read(stream, Files.Options);
+    }
+
+    private static Analysis Analyse(KnownLog log, string? name = null)
+    {
+        Paddler paddler = log.Paddlers.First(one => name is null || one.Name == name);
+        List<Outing> outings = [.. log.Outings.Where(outing => outing.PaddlerId == paddler.Id)];
+        return Tuner.Analyse(new TuningQuestion
+        {
+            Paddler = paddler,
+            Hull = log.Hulls.First(hull => hull.Id == outings[0].HullId),
+            Paddle = log.Paddles.First(paddle => paddle.Id == outings[0].Pieces[0].PaddleId),
+            Hulls = log.Hulls,
+            Paddles = log.Paddles,
+            Outings = outings,
+            Today = Files.Today,
+        });
+    }
+
+    private static string PathOf(string file) => Repository.File("sample-sessions/" + file);
+}
