@@ -3,14 +3,17 @@ using TrialLog.Domain;
 
 namespace TrialLog.Recordings.Csv;
 
-/// <summary>Passes a stream through once, hashing what passes, letting its beginning be looked at first, and stopping at a bound.</summary>
+/// <summary>Passes a stream through once, hashing what passes, letting its beginning be looked at first, and stopping at bounds on the whole and on a line.</summary>
 internal sealed class BoundedStream : Stream
 {
+    // A row of 100 MB of separators would be a hundred million cells.
+    private const long MostBytesALine = 2_000_000;
+
     private readonly Stream _inner;
     private readonly long _most;
     private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly byte[] _beginning;
-    private long _given;
+    private long _given, _sinceLineBreak;
 
     /// <summary>Wraps a stream and reads its beginning.</summary>
     /// <exception cref="InvalidValueException">The stream is known to be longer than <paramref name="most"/> bytes.</exception>
@@ -47,6 +50,10 @@ internal sealed class BoundedStream : Stream
         _given += read;
         if (_given > _most)
             throw TooLong();
+        int lineBreak = buffer[..read].LastIndexOfAny((byte)'\n', (byte)'\r');
+        _sinceLineBreak = lineBreak < 0 ? _sinceLineBreak + read : read - 1 - lineBreak;
+        if (_sinceLineBreak > MostBytesALine)
+            throw new InvalidValueException($"The file has a line of more than {MostBytesALine / 1_000_000} MB, so it cannot be a log; is it the file that you meant?");
         _hash.AppendData(buffer[..read]);
         return read;
     }

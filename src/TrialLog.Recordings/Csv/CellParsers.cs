@@ -10,6 +10,16 @@ internal static class CellParsers
     private static readonly string[] DateForms = ["yyyy-MM-dd", "yyyyMMdd", "yyyy-M-d"];
     private static readonly string[] TimeForms = ["H:mm", "H:mm:ss", "H:mm:ss.FFFFFFF"];
 
+    /// <summary>A day by ISO 8601, and the time of day where one follows it; a time with an offset is refused, since the day may be another there.</summary>
+    public static bool DateAndTime(string? text, out (DateOnly Date, TimeOnly? Time) value, [NotNullWhen(false)] out string? problem)
+    {
+        string[] parts = (text ?? "").Trim().Split(['T', ' '], 2);
+        TimeOnly time = default;
+        bool read = Date(parts[0], out DateOnly date, out problem) && (parts.Length == 1 || TimeOfDay(parts[1], out time, out problem));
+        value = (date, parts.Length == 1 ? null : time);
+        return read;
+    }
+
     /// <summary>A day by ISO 8601.</summary>
     public static bool Date(string? text, out DateOnly date, [NotNullWhen(false)] out string? problem)
     {

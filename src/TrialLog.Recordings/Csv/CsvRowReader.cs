@@ -24,8 +24,9 @@ internal sealed class CsvRowReader
         int? order = _cells.Value(CsvColumn.Piece, Order);
         string? paddler = Name(CsvColumn.Paddler, "paddler"), hull = Name(CsvColumn.Hull, "hull"), paddle = Name(CsvColumn.Paddle, "paddle");
         string outing = Name(CsvColumn.Outing, "outing") ?? "";
-        DateOnly? date = _cells.Value<DateOnly>(CsvColumn.Date, CellParsers.Date);
-        TimeOnly? start = _cells.Value<TimeOnly>(CsvColumn.StartTime, CellParsers.TimeOfDay);
+        (DateOnly Date, TimeOnly? Time)? when = _cells.Value<(DateOnly, TimeOnly?)>(CsvColumn.Date, CellParsers.DateAndTime);
+        DateOnly? date = when?.Date;
+        TimeOnly? start = _cells.Value<TimeOnly>(CsvColumn.StartTime, CellParsers.TimeOfDay) ?? when?.Time;
         if (date is { } day && Plausible.ProblemWithDate(day, _today) is { } problem)
             _cells.Refuse(CsvColumn.Date, problem);
         CsvPiece? piece = ReadPiece(order);

@@ -6,7 +6,7 @@ namespace TrialLog.Recordings.Csv;
 internal readonly record struct OutingKey(string Paddler, DateOnly Date, string Label, string Hull)
 {
     public static OutingKey Of(string paddler, DateOnly date, string label, string hull) =>
-        new(paddler.ToLowerInvariant(), date, label.ToLowerInvariant(), label.Length == 0 ? hull.ToLowerInvariant() : "");
+        new(paddler.ToUpperInvariant(), date, label.ToUpperInvariant(), label.Length == 0 ? hull.ToUpperInvariant() : "");
 }
 
 /// <summary>The outings of a logbook, found again by what a file says of them.</summary>

@@ -227,6 +227,26 @@ public class CsvBadInputTests
         Assert.Equal(0, known.Given);
     }
 
+    [Theory]
+    [InlineData('y')]
+    [InlineData(',')]
+    [InlineData('"')]
+    public void One_endless_line_is_refused_before_it_fills_memory(char filling)
+    {
+        using var file = new MemoryStream([.. Encoding.ASCII.GetBytes(Files.Header + "\n"), .. Enumerable.Repeat((byte)filling, 20_000_000)]);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Throws<InvalidValueException>(() => CsvLog.Read(file, Files.Options));
+        Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 500_000_000);
+    }
+
+    [Fact]
+    public void A_time_of_day_after_the_date_is_the_start_of_the_outing()
+    {
+        CsvLogContents contents = Files.Read(Files.Rows(GoodRow.Replace("05-01", "05-01T07:30"), GoodRow.Replace("05-01", "05-01T07:30Z"), GoodRow.Replace("05-01", "05-01 25:00")));
+        Assert.Equal(new TimeOnly(7, 30), Assert.Single(contents.Rows).StartTime);
+        Assert.Equal([("date", 3), ("date", 4)], contents.Problems.Select(problem => (problem.Column!, problem.Line)));
+    }
+
     [Fact]
     public void More_rows_than_a_logbook_holds_are_refused()
     {

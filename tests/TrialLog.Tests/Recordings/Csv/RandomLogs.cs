@@ -9,7 +9,7 @@ internal static class RandomLogs
 {
     private static readonly Gen<string> Word = Gen.OneOf(
         Gen.Char['a', 'z'].Array[1, 8].Select(letters => new string(letters)),
-        Gen.OneOf("🛶", "=cmd()", "+1", "-x", "@sum", "'=x", "''@", "'Okina", "a,b", "a;b", "\"q\"", "Zoë", "(2)", "ßß", "x\u00A0y"));
+        Gen.OneOf("🛶", "=cmd()", "+1", "-x", "@sum", "'=x", "''@", "'Okina", "a,b", "a;b", "\"q\"", "Zoë", "(2)", "ßß", "s", "ſ", "ı", "İ", "x\u00A0y"));
 
     private static readonly Gen<string> Name = Word.Array[1, 3].Select(words => string.Join(' ', words));
 
@@ -127,7 +127,7 @@ internal static class RandomLogs
 
     private static Gen<string?> MaybeText(Gen<string> gen) => Gen.Bool.SelectMany(some => some ? gen.Select(value => (string?)value) : Gen.Const((string?)null));
 
-    private static List<T> Unique<T>(IEnumerable<T> all, Func<T, string> name) => [.. all.DistinctBy(one => name(one).ToLowerInvariant())];
+    private static List<T> Unique<T>(IEnumerable<T> all, Func<T, string> name) => [.. all.DistinctBy(name, StringComparer.OrdinalIgnoreCase)];
 
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 }
