@@ -107,8 +107,7 @@ public static class CardCalendar
             .. trial.Lengths.Select((length, at) => $"{at + 1}. {said.Setting(length)}"),
             PlainText.Line(trial.Reason),
             PlainText.Line(card.Analysis.Verdict),
-            .. card.Analysis.Cautions.Select(PlainText.Line),
-            .. CautionsSection.Always.Except(card.Analysis.Cautions),
+            .. CautionsSection.For(card.Analysis),
         ];
         return PlainText.Permitted(string.Join('\n', lines));
     }

@@ -1,17 +1,20 @@
+using TrialLog.Tuning;
+
 namespace TrialLog.Reports;
 
-/// <summary>The cautions that apply now, then those that always do.</summary>
+/// <summary>The cautions: those that the analysis gives, and what holds on every page that sends somebody afloat.</summary>
 internal static class CautionsSection
 {
-    /// <summary>Common practice and plain care, no source; they hold on every page that tells somebody to go afloat.</summary>
-    public static readonly IReadOnlyList<string> Always =
-    [
-        "Shoulder, elbow or back pain is a reason to stop, not a data point.",
-        "Change settings ashore or in sheltered water. Follow local rules on flotation, leash, cold water and traffic.",
-        "This is no medical or coaching advice: a clinician and a qualified coach decide.",
-    ];
+    /// <summary>Plain care, no source.</summary>
+    private const string Pain = "Shoulder, elbow or back pain is a reason to stop, not a data point.";
 
-    public static Section Of(IReadOnlyList<string> now) => now.Count == 0
-        ? new("Cautions", new Bullets(Always))
-        : new("Cautions", new Bullets(now, Warn: true), new Bullets([.. Always.Except(now)]));
+    /// <summary>One paddler's cautions, the most pressing first.</summary>
+    public static IReadOnlyList<string> For(Analysis analysis) => [.. analysis.Cautions.Select(PlainText.Line), Pain];
+
+    /// <summary>The cautions that hold for all of them.</summary>
+    public static IReadOnlyList<string> Common(IReadOnlyList<Analysis> analyses) => analyses.Count == 0
+        ? [Pain]
+        : [.. analyses[0].Cautions.Where(caution => analyses.All(other => other.Cautions.Contains(caution))).Select(PlainText.Line), Pain];
+
+    public static Section Of(IReadOnlyList<string> cautions) => new("Cautions", new Bullets(cautions, Warn: true));
 }

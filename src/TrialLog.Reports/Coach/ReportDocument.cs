@@ -24,7 +24,7 @@ internal static class ReportDocument
         var sections = new List<Section?>
         {
             Answer(analysis, said),
-            CautionsSection.Of([.. analysis.Cautions.Select(PlainText.Line)]),
+            CautionsSection.Of(CautionsSection.For(analysis)),
             NextOuting(analysis, said),
             Curve(analysis, said),
             Progress(contents, said),
@@ -50,10 +50,10 @@ internal static class ReportDocument
             new Facts([
                 new("Best length", said.Setting(best.Length), $"within a quarter inch: {Said.Chance(best.WithinQuarterInch)}"),
                 new("Likely range", said.Range(best.LikelyLow, best.LikelyHigh), $"central {Said.Chance(best.Level)}"),
-                new("Now", said.Setting(analysis.Current), analysis.Current == best.Length ? "this is the best length" : $"moving wins {Said.Percent(analysis.GainFromMovingPercent)}, about {Said.Seconds(analysis.GainFromMovingSeconds)} over the goal event"),
-                new("Gain left", Said.Percent(analysis.GainLeftPercent), $"about {Said.Seconds(analysis.GainLeftSeconds)} in {Said.Duration(analysis.GoalSeconds)}, the goal event; worthwhile is {Said.Percent(analysis.WorthwhilePercent)}"),
+                new("Now", said.Setting(analysis.Current), analysis.Current == best.Length ? "this is the best length" : $"moving wins {Said.Percent(analysis.GainFromMovingPercent)}, {Said.Seconds(analysis.GainFromMovingSeconds)} over the goal event"),
+                new("Gain left", Said.Percent(analysis.GainLeftPercent), $"{Said.Seconds(analysis.GainLeftSeconds)} in {Said.Duration(analysis.GoalSeconds)}, the goal event; worthwhile is {Said.Percent(analysis.WorthwhilePercent)}"),
                 new("A worthwhile gain is left", Said.Chance(analysis.ProbabilityWorthwhileLeft), analysis.DiminishingReturns ? "returns have diminished" : "testing still pays"),
-                new("Outings to go", Said.OutingsToGo(analysis.OutingsToGo), "until returns diminish; in brackets the central 80 %"),
+                new("Outings to go", Said.OutingsToGo(analysis.OutingsToGo), "until returns diminish; a range is the central 80 %"),
             ]));
     }
 

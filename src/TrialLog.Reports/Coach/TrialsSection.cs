@@ -40,18 +40,8 @@ internal static class TrialsSection
     private static string Paddled(Outing outing, Advice? given, Said said)
     {
         string lengths = said.Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length));
-        return given is null ? lengths : $"{lengths}\n({Words(given.Match)})";
+        return given is null ? lengths : $"{lengths}\n({given.MatchInWords})";
     }
-
-    /// <summary>How far an outing followed its card.</summary>
-    public static string Words(AdviceMatch match) => match switch
-    {
-        AdviceMatch.AsSuggested => "as suggested",
-        AdviceMatch.OtherOrder => "another order",
-        AdviceMatch.Partly => "partly as suggested",
-        AdviceMatch.OtherLengths => "other lengths",
-        _ => "not paddled",
-    };
 
     private static string Conditions(Outing outing)
     {
@@ -65,7 +55,7 @@ internal static class TrialsSection
         return words.Count == 0 ? Said.Nothing : string.Join(", ", words);
     }
 
-    private static Table Open(List<Advice> open, Names names, Said said) => new("Cards given that no outing followed",
+    private static Table Open(List<Advice> open, Names names, Said said) => new("Cards given that no outing has followed",
         [new("Given (UTC)"), new("Hull"), new("Paddle"), new("Lengths"), new("Best length then", true)],
         [.. open.Select(given => (IReadOnlyList<string>)
         [
@@ -85,7 +75,7 @@ internal static class TrialsSection
                 [
                     Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), said.Setting(piece.Length), piece.Distance.ToString(),
                     piece.Time.ToString(), Said.Pace(piece), piece.Effort?.ToString() ?? Said.Nothing, piece.Soreness?.ToString() ?? Said.Nothing,
-                    found is null ? Said.Nothing : Said.Percent(found.Percent), Counts(piece, found),
+                    found is null ? Said.Nothing : Said.Deviation(found.Percent), Counts(piece, found),
                 ]]);
     }
 
@@ -93,8 +83,7 @@ internal static class TrialsSection
         ? $"no: {PlainText.Line(reason)}"
         : adjusted switch
         {
-            null => "yes",
-            { Weight: >= 0.95 } => "fully",
-            _ => Said.Chance(adjusted.Weight),
+            { Weight: < ResponsePicture.LittleWeight } => $"little, {Said.Chance(adjusted.Weight)}: far off the rest",
+            _ => "yes",
         };
 }

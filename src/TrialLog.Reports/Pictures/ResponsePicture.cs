@@ -10,6 +10,9 @@ namespace TrialLog.Reports;
 /// <summary>Where is the best length, and how sure is that? Speed against length, with its band and the pieces.</summary>
 internal static class ResponsePicture
 {
+    /// <summary>A piece that counts for less than this share of a piece is marked as one that counts for little.</summary>
+    public const double LittleWeight = 0.5;
+
     public static Picture Of(Analysis analysis, Said said)
     {
         (double left, double right) = Window(analysis, said);
@@ -18,7 +21,7 @@ internal static class ResponsePicture
         List<double> heights =
         [
             0, -analysis.WorthwhilePercent, .. points.SelectMany(point => new[] { point.Percent, Math.Max(point.Low, -6), Math.Min(point.High, 6) }),
-            .. pieces.Where(piece => piece.Weight >= 0.5).Select(piece => piece.Percent),
+            .. pieces.Where(piece => piece.Weight >= LittleWeight).Select(piece => piece.Percent),
         ];
         double room = Math.Max(0.1, 0.06 * (heights.Max() - heights.Min()));
         (double bottom, double top) = (heights.Min() - room, heights.Max() + 2 * room);
@@ -28,15 +31,15 @@ internal static class ResponsePicture
         plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Speed against the best length, %", bottom, top));
         plot.Series.Add(Band(points, said));
         plot.Series.Add(Mean(points, said));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.Dot, Drawing.Quiet));
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
         if (analysis.Current != analysis.Best.Length)
             plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Current), " now", LineStyle.Dash, Drawing.Quiet));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Best.Length), " best", LineStyle.Solid, Drawing.Mark));
 
         List<AdjustedPiece> beyond = [.. pieces.Where(piece => piece.Percent < bottom || piece.Percent > top)];
         List<AdjustedPiece> within = [.. pieces.Except(beyond)];
-        plot.Series.Add(Marks(within.Where(piece => piece.Weight >= 0.5), MarkerType.Circle, Drawing.Ink, OxyColors.White, said));
-        plot.Series.Add(Marks(within.Where(piece => piece.Weight < 0.5), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, said));
+        plot.Series.Add(Marks(within.Where(piece => piece.Weight >= LittleWeight), MarkerType.Circle, Drawing.Ink, OxyColors.White, said));
+        plot.Series.Add(Marks(within.Where(piece => piece.Weight < LittleWeight), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, said));
         plot.Series.Add(Marks(beyond.Select(piece => piece with { Percent = piece.Percent < bottom ? bottom + room / 2 : top - room / 2 }),
             MarkerType.Triangle, Drawing.Mark, OxyColors.Undefined, said));
 
@@ -89,10 +92,10 @@ internal static class ResponsePicture
 
     private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond)
     {
-        string key = "Line: mean speed. Shaded between dashes: its central 90 %. Dotted: a worthwhile change below the best.";
-        if (pieces.Any(piece => piece.Weight >= 0.5))
+        string key = "Line: mean speed. Shaded between dashes: its central 90 %. Dashes and dots: a worthwhile change below the best.";
+        if (pieces.Any(piece => piece.Weight >= LittleWeight))
             key += " Circle: a piece, adjusted for everything but length.";
-        if (pieces.Except(beyond).Any(piece => piece.Weight < 0.5))
+        if (pieces.Except(beyond).Any(piece => piece.Weight < LittleWeight))
             key += " Cross: a piece so far off that it counts for less than half.";
         if (beyond.Count > 0)
             key += " Triangle at the edge: a piece beyond the picture.";

@@ -7,7 +7,11 @@ namespace TrialLog.Reports;
 /// <param name="Members">The paddlers, in any order.</param>
 /// <param name="Date">The day of the sheet.</param>
 /// <param name="Version">The program's version.</param>
-public sealed record SquadContents(IReadOnlyList<SquadMember> Members, DateOnly Date, string Version);
+public sealed record SquadContents(IReadOnlyList<SquadMember> Members, DateOnly Date, string Version)
+{
+    /// <summary>Who is not on the sheet and why, a sentence each.</summary>
+    public IReadOnlyList<string> LeftOut { get; init; } = [];
+}
 
 /// <summary>One paddler of a squad.</summary>
 /// <param name="Analysis">What the log says.</param>

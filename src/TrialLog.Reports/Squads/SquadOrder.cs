@@ -1,4 +1,5 @@
 using TrialLog.Domain;
+using TrialLog.Tuning;
 
 namespace TrialLog.Reports;
 
@@ -8,9 +9,6 @@ namespace TrialLog.Reports;
 /// </summary>
 public static class SquadOrder
 {
-    /// <summary>Soreness from here on goes before everything else. No source: chosen.</summary>
-    public const double SoreFromPoints = 3;
-
     /// <summary>The members, worst first.</summary>
     public static IReadOnlyList<SquadMember> WorstFirst(IEnumerable<SquadMember> members) =>
     [
@@ -22,6 +20,6 @@ public static class SquadOrder
             .ThenBy(member => member.Analysis.Paddler.Id),
     ];
 
-    /// <summary>Whether that soreness is high enough to go before everything else.</summary>
-    public static bool IsSore(Soreness? soreness) => soreness is { Points: >= SoreFromPoints };
+    /// <summary>Whether that soreness goes before everything else: from where a length counts as one that hurt.</summary>
+    public static bool IsSore(Soreness? soreness) => soreness is { } told && told.Points >= TuningSettings.Default.SorenessLimit;
 }

@@ -17,10 +17,13 @@ public static class SquadSheet
     private static Document Document(SquadContents contents)
     {
         IReadOnlyList<SquadMember> members = SquadOrder.WorstFirst(contents.Members);
+        IReadOnlyList<string> common = CautionsSection.Common([.. members.Select(member => member.Analysis)]);
         var sections = new List<Section> { Rows(members) };
+        if (contents.LeftOut.Count > 0)
+            sections.Add(new("Not on this sheet", new Bullets([.. contents.LeftOut.Select(PlainText.Line)])));
         if (members.Count > 0)
-            sections.Add(new("This week's cards", new Cards([.. members.Select(Card)])));
-        sections.Add(CautionsSection.Of([]));
+            sections.Add(new("This week's cards", new Cards([.. members.Select(member => Card(member, common))])));
+        sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
             $"{Said.Count(members.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore, then failed checks, then gain left.",
@@ -52,12 +55,12 @@ public static class SquadSheet
     private static string ToGo(OutingsToGo toGo) =>
         toGo.Low == toGo.High ? $"{toGo.Median}" : $"{toGo.Median} ({toGo.Low}–{toGo.High}{(toGo.High >= OutingsToGo.Most ? "+" : "")})";
 
-    private static CardToFill Card(SquadMember member)
+    private static CardToFill Card(SquadMember member, IReadOnlyList<string> common)
     {
         Analysis analysis = member.Analysis;
         string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}"
             + (analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
-        string? caution = analysis.Cautions.Count == 0 ? null : PlainText.Line(string.Join(" ", analysis.Cautions));
-        return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), caution);
+        List<string> own = [.. CautionsSection.For(analysis).Except(common)];
+        return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), own.Count == 0 ? null : string.Join(" ", own));
     }
 }

@@ -6,7 +6,18 @@ namespace TrialLog.Reports;
 /// <param name="Card">The card as it was given.</param>
 /// <param name="Paddled">The outing paddled by it; null while there is none.</param>
 /// <param name="Match">How far the outing followed the card.</param>
-public sealed record Advice(GivenCard Card, Outing? Paddled, AdviceMatch Match);
+public sealed record Advice(GivenCard Card, Outing? Paddled, AdviceMatch Match)
+{
+    /// <summary>How far the outing followed the card, in words: <c>as suggested</c>.</summary>
+    public string MatchInWords => Match switch
+    {
+        AdviceMatch.AsSuggested => "as suggested",
+        AdviceMatch.OtherOrder => "another order",
+        AdviceMatch.Partly => "partly as suggested",
+        AdviceMatch.OtherLengths => "other lengths",
+        _ => "not paddled",
+    };
+}
 
 /// <summary>How far an outing followed a card.</summary>
 public enum AdviceMatch

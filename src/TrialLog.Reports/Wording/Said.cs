@@ -65,14 +65,16 @@ internal sealed class Said(LengthUnit unit)
         _ => Math.Round(probability * 100, MidpointRounding.AwayFromZero).ToString("0") + " %",
     };
 
-    /// <summary>Seconds of a race.</summary>
+    /// <summary>Seconds of a race: <c>about 4 s</c>.</summary>
     public static string Seconds(double seconds) => seconds switch
     {
-        < 0.05 => "under 0.1 s",
-        < 9.95 => seconds.ToString("0.0") + " s",
-        < 119.5 => seconds.ToString("0") + " s",
-        _ => Duration(seconds),
+        < 1 => "under 1 s",
+        < 119.5 => $"about {seconds:0} s",
+        _ => $"about {Duration(seconds)}",
     };
+
+    /// <summary>How far a piece lies from the best length's speed: two decimals of a percent.</summary>
+    public static string Deviation(double percent) => Signed(Math.Round(percent, 2) == 0 ? "0.00" : percent.ToString("0.00")) + " %";
 
     /// <summary>Minutes and seconds, or hours, minutes and seconds, to the second.</summary>
     public static string Duration(double seconds)

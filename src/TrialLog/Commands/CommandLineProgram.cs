@@ -63,6 +63,8 @@ internal static class CommandLineProgram
         IncludeCommand.Build(frame),
         DeleteCommand.Build(frame),
         UndoCommand.Build(frame),
+        Coach.ReportCommand.Build(frame),
+        Coach.NoteCommand.Build(frame),
     ];
 
     private static IEnumerable<string> CommandPath(ParseResult parsed)

@@ -13,9 +13,16 @@ internal static class HistoryCommand
         var last = new Option<int?>("--last") { Description = "Only the latest so many outings.", HelpName = "N" };
         var since = new Option<string?>("--since") { Description = "Only from that date on.", HelpName = "DATE" };
         var command = new Command("history", "The outings and their pieces.") { frame.Paddler, frame.Hull, last, since, frame.Json };
+        var advice = new Coach.AdviceOptions(command);
         frame.OnDesk(command, (parsed, desk) =>
         {
             Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            if (advice.Asked(parsed))
+            {
+                advice.Show(frame, parsed, desk, paddler);
+                return;
+            }
+
             Hull? only = parsed.GetValue(frame.Hull) is { } name ? desk.HullNamed(name) : null;
             DateOnly from = parsed.GetValue(since) is { } text ? FindOuting.Date(text, desk.Today) : DateOnly.MinValue;
             IEnumerable<Outing> outings = desk.Logbook.Outings(paddler.Id)

@@ -15,6 +15,9 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
 
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
+    /// <summary>The local day of a moment.</summary>
+    public DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, clock.LocalTimeZone).DateTime);
+
     /// <summary>The unit of a bare length where no paddler is in question: as set, inches at first.</summary>
     public LengthUnit Unit => logbook.Setting(DefaultUnit) == "cm" ? LengthUnit.Centimetres : LengthUnit.Inches;
 

@@ -10,42 +10,48 @@ internal static class NextOuting
     public static Analysis For(Desk desk, Chosen chosen)
     {
         Analysis analysis = Tuner.Analyse(desk.Question(chosen));
-        RecordCard(desk, analysis);
+        Record(desk, [analysis]);
         desk.Remember(chosen.Paddler);
         return analysis;
     }
 
-    /// <summary>
-    /// Notes that a card was given: a coach wants to see what was suggested when. Asking twice for one card gives it once.
-    /// </summary>
-    public static void RecordCard(Desk desk, Analysis analysis)
+    /// <summary>Notes the cards as given: a coach wants to see what was suggested when. Asking twice for one card gives it once.</summary>
+    public static void Record(Desk desk, IReadOnlyList<Analysis> analyses)
     {
         if (desk.Logbook.IsReadOnly)
             return;
-        GivenCard? latest = desk.Logbook.Cards(analysis.Paddler.Id)
-            .Where(card => card.HullId == analysis.Hull.Id && card.PaddleId == analysis.Paddle.Id)
-            .MaxBy(card => card.GivenAt);
-        if (latest is { PaddledAs: null } && latest.Outings == analysis.Outings && latest.Pieces == analysis.Pieces && Same(latest.Card, analysis.Card))
+        ILookup<Guid, GivenCard> before = desk.Logbook.Cards(analyses.Count == 1 ? analyses[0].Paddler.Id : null).ToLookup(card => card.PaddlerId);
+        long change = desk.Logbook.LastChange;
+        List<GivenCard> cards = [.. analyses.Where(analysis => !IsOpen(before[analysis.Paddler.Id], analysis)).Select(analysis => Given(desk, analysis, change))];
+        if (cards.Count == 0)
             return;
-        var given = new GivenCard
-        {
-            Id = Guid.CreateVersion7(desk.Now),
-            PaddlerId = analysis.Paddler.Id,
-            HullId = analysis.Hull.Id,
-            PaddleId = analysis.Paddle.Id,
-            GivenAt = desk.Now,
-            Card = analysis.Card,
-            Best = analysis.Best.Length,
-            LikelyLow = analysis.Best.LikelyLow,
-            LikelyHigh = analysis.Best.LikelyHigh,
-            GainLeftPercent = analysis.GainLeftPercent,
-            DiminishingReturns = analysis.DiminishingReturns,
-            Outings = analysis.Outings,
-            Pieces = analysis.Pieces,
-            AsOfChange = desk.Logbook.LastChange,
-        };
-        desk.Logbook.Note($"Gave {analysis.Paddler.Name} a card for {analysis.Hull.Name}", logbook => logbook.Put(given));
+        string what = cards.Count == 1 ? $"Gave {analyses.First(one => one.Paddler.Id == cards[0].PaddlerId).Paddler.Name} a card" : $"Gave {cards.Count} paddlers a card";
+        desk.Logbook.Note(what, logbook => cards.ForEach(logbook.Put));
     }
+
+    private static bool IsOpen(IEnumerable<GivenCard> before, Analysis analysis)
+    {
+        GivenCard? latest = before.Where(card => card.HullId == analysis.Hull.Id && card.PaddleId == analysis.Paddle.Id).MaxBy(card => card.GivenAt);
+        return latest is { PaddledAs: null } && latest.Outings == analysis.Outings && latest.Pieces == analysis.Pieces && Same(latest.Card, analysis.Card);
+    }
+
+    private static GivenCard Given(Desk desk, Analysis analysis, long change) => new()
+    {
+        Id = Guid.CreateVersion7(desk.Now),
+        PaddlerId = analysis.Paddler.Id,
+        HullId = analysis.Hull.Id,
+        PaddleId = analysis.Paddle.Id,
+        GivenAt = desk.Now,
+        Card = analysis.Card,
+        Best = analysis.Best.Length,
+        LikelyLow = analysis.Best.LikelyLow,
+        LikelyHigh = analysis.Best.LikelyHigh,
+        GainLeftPercent = analysis.GainLeftPercent,
+        DiminishingReturns = analysis.DiminishingReturns,
+        Outings = analysis.Outings,
+        Pieces = analysis.Pieces,
+        AsOfChange = change,
+    };
 
     private static bool Same(TrialCard a, TrialCard b) =>
         a.Lengths.SequenceEqual(b.Lengths) && a.Distance == b.Distance && a.Effort == b.Effort && a.Rest == b.Rest;

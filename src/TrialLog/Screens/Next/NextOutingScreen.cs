@@ -66,7 +66,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         if (analysis is null || ReferenceEquals(analysis, _given))
             return;
         _given = analysis;
-        Session.Shell.Try(() => Session.Version.Aside(() => NextOuting.RecordCard(Session.Desk, analysis)));
+        Session.Shell.Try(() => Session.Version.Aside(() => NextOuting.Record(Session.Desk, [analysis])));
     }
 
     private static int DrawCurve(Brush brush, Analysis analysis, int left)

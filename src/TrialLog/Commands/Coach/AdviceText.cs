@@ -1,0 +1,58 @@
+using TrialLog.Domain;
+using TrialLog.UseCases;
+using TrialLog.UseCases.Coach;
+
+namespace TrialLog.Commands.Coach;
+
+/// <summary>The history of advice as text.</summary>
+internal static class AdviceText
+{
+    private const int Indent = 16;
+
+    public static void Write(CommandFrame frame, Desk desk, IReadOnlyList<NumberedAdvice> all, Paddler paddler,
+        IReadOnlyDictionary<Guid, string> hulls, IReadOnlyDictionary<Guid, string> paddles)
+    {
+        if (all.Count == 0)
+        {
+            frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)} was given no card yet. See: triallog next");
+            return;
+        }
+
+        foreach (NumberedAdvice advice in all)
+        {
+            GivenCard card = advice.Card;
+            frame.Out.WriteLine($"{advice.Number,2}.  {desk.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
+                + $"  from {Count(card.Outings, "outing")}, {Count(card.Pieces, "piece")}");
+            Line(frame, "suggested", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}");
+            Line(frame, "paddled", advice.Advice.Paddled is { } outing
+                ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: {Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} ({advice.Advice.MatchInWords})"
+                : "not yet, as far as the log tells");
+            Line(frame, "best then", $"{card.Best.ToText(paddler.Unit)}, likely {Saying.Range(card.LikelyLow, card.LikelyHigh, paddler.Unit)}; gain left {Saying.Percent(card.GainLeftPercent)}"
+                + (card.DiminishingReturns ? "; returns had diminished" : ""));
+            if (advice.MovedInches is { } moved && moved != 0)
+                Line(frame, "moved", $"{Length.FromInches(Math.Abs(moved)).ToText(paddler.Unit)} {(moved > 0 ? "longer" : "shorter")} than the card before");
+        }
+    }
+
+    public static void Write(CommandFrame frame, Rederived again)
+    {
+        int number = again.Given.Number;
+        string then = $"Card {number}, derived again from the log as it was then (change {again.Given.Card.AsOfChange})";
+        if (again.Same)
+        {
+            frame.Out.WriteLine($"{then}, comes out the same: {Order(again.Again.Card.Lengths, again.Again.Paddler.Unit)}, best length {again.Again.Best.Length.ToText(again.Again.Paddler.Unit)}.");
+            return;
+        }
+
+        frame.Out.WriteLine($"{then}, comes out different, as it may after an update of the program:");
+        foreach ((string what, string given, string now) in again.Differences)
+            Wrapped.Write(frame.Out, $"{what}: given {given}; now {now}", frame.Surroundings.Width, "  ", 4);
+    }
+
+    private static void Line(CommandFrame frame, string label, string text) =>
+        Wrapped.Write(frame.Out, text, frame.Surroundings.Width, $"     {label,-11}", Indent);
+
+    private static string Order(IEnumerable<Length> lengths, LengthUnit unit) => string.Join(", ", lengths.Select(length => length.ToText(unit)));
+
+    private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
+}

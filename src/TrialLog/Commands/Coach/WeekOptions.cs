@@ -1,0 +1,82 @@
+using System.CommandLine;
+using TrialLog.Commands.Json;
+using TrialLog.Domain;
+using TrialLog.Reports;
+using TrialLog.Tuning;
+using TrialLog.UseCases;
+using TrialLog.UseCases.Coach;
+
+namespace TrialLog.Commands.Coach;
+
+/// <summary><c>triallog next --squad</c> for all at once, and <c>next --calendar FILE.ics</c> for the week's card as an entry.</summary>
+internal sealed class WeekOptions
+{
+    private readonly Option<bool> _squad = new("--squad") { Description = "Every paddler, worst first, and this week's cards for all." };
+
+    private readonly Option<string?> _sheet = new("--out") { Description = "With --squad: the printable sheet, as .html, .md or .txt.", HelpName = "FILE" };
+
+    private readonly Option<string?> _calendar = new("--calendar")
+    {
+        Description = "Put the week's card into a calendar file; the same week again updates its entry.",
+        HelpName = "FILE.ics",
+    };
+
+    private readonly Option<string?> _day = new("--on") { Description = "With --calendar: the day to paddle it; today at first.", HelpName = "DATE" };
+
+    public WeekOptions(Command next)
+    {
+        foreach (Option option in new Option[] { _squad, _sheet, _calendar, _day })
+            next.Options.Add(option);
+        next.Validators.Add(result =>
+        {
+            if (result.GetValue(_sheet) is not null && !result.GetValue(_squad))
+                result.AddError("--out goes with --squad; for one paddler: triallog report --out FILE.html");
+            if (result.GetValue(_day) is not null && result.GetValue(_calendar) is null)
+                result.AddError("--on goes with --calendar FILE.ics.");
+        });
+    }
+
+    public bool IsSquad(ParseResult parsed) => parsed.GetValue(_squad);
+
+    /// <summary>Reviews the squad.</summary>
+    public void ShowSquad(CommandFrame frame, ParseResult parsed, Desk desk)
+    {
+        SquadContents squad = SquadReview.Of(desk, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+        List<Analysis> analyses = [.. SquadOrder.WorstFirst(squad.Members).Select(member => member.Analysis)];
+        PutIntoCalendar(parsed, desk, analyses);
+        string? sheet = parsed.GetValue(_sheet);
+        if (sheet is not null)
+        {
+            NewFile.Write(desk, sheet, Path.GetExtension(sheet).ToLowerInvariant() switch
+            {
+                ".txt" => SquadSheet.ToText(squad),
+                ".md" or ".markdown" => SquadSheet.ToMarkdown(squad),
+                _ => SquadSheet.ToHtml(squad),
+            });
+        }
+
+        if (parsed.GetValue(frame.Json))
+            Facts.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. analyses.Select(NextFacts.Of)]);
+        else if (sheet is null)
+            frame.Out.Write(SquadSheet.ToText(squad));
+        else
+            frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {(analyses.Count == 1 ? "1 paddler" : $"{analyses.Count} paddlers")}{(squad.LeftOut.Count == 0 ? "" : $", {squad.LeftOut.Count} left out")}.");
+        SayCalendar(frame, parsed, desk);
+    }
+
+    /// <summary>Puts the cards into the calendar, if one was named.</summary>
+    public void PutIntoCalendar(ParseResult parsed, Desk desk, IEnumerable<Analysis> analyses)
+    {
+        if (parsed.GetValue(_calendar) is { } file)
+            WeekCalendar.Put(desk, analyses, file, Day(parsed, desk));
+    }
+
+    /// <summary>Says where the cards are, if a calendar was named.</summary>
+    public void SayCalendar(CommandFrame frame, ParseResult parsed, Desk desk)
+    {
+        if (parsed.GetValue(_calendar) is { } file && !parsed.GetValue(frame.Json))
+            frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, desk) ?? desk.Today)}; the same week again updates the entry.");
+    }
+
+    private DateOnly? Day(ParseResult parsed, Desk desk) => parsed.GetValue(_day) is { } text ? FindOuting.Date(text, desk.Today) : null;
+}
