@@ -36,6 +36,13 @@ public sealed record TuningSettings
     /// <summary>Standard deviation of the logarithm of the curvature; 0.8. Chosen, no source.</summary>
     public double CurvatureLogSpread { get; init; } = 0.8;
 
+    /// <summary>
+    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.15, so that a curve
+    /// twice as steep on one side an inch and a half away lies about one and a half spreads out. Chosen, no source; 0 makes
+    /// every curve a parabola.
+    /// </summary>
+    public double SkewSpread { get; init; } = 0.15;
+
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;
 

@@ -6,14 +6,14 @@ internal static class CurveGrid
     private const int CurvatureNodes = 15, DurationNodes = 7, MostRounds = 8;
 
     /// <summary>The nodes for these spreads, evaluated there; zooms in until the range stays.</summary>
-    public static CurveNodes Place(PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase)
+    public static CurveNodes Place(PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase, double credit)
     {
         double centre = Math.Log(settings.CurvatureMedian), reach = 4.2 * settings.CurvatureLogSpread, reachKappa = 3.5 * settings.DurationSpreadInches;
         double low = centre - reach, high = centre + reach, lowKappa = -reachKappa, highKappa = reachKappa;
         for (int round = 0; ; round++)
         {
             CurveNodes nodes = new(table, prior, settings, Evenly(low, high, CurvatureNodes), Evenly(lowKappa, highKappa, DurationNodes));
-            nodes.Evaluate(gram, logBase);
+            nodes.Evaluate(gram, logBase, credit);
             if (round == MostRounds)
                 return nodes;
             (double[] curvature, double[] duration) = Marginals(nodes);

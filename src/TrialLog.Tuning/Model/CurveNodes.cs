@@ -51,8 +51,9 @@ internal sealed class CurveNodes
     /// <summary>Fills the nodes; returns the logarithm of the sum of their weights.</summary>
     /// <param name="gram">The Gram matrix, computed; or null where no piece counts.</param>
     /// <param name="logBase">What it returned, with the log density of the spreads.</param>
+    /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see <see cref="HeavyTails.Credit"/>.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Evaluate(ReducedGram? gram, double logBase)
+    public double Evaluate(ReducedGram? gram, double logBase, double credit)
     {
         int hulls = _prior.Hulls, data = _table.HullsWithPieces;
         Span<double> responsePlain = stackalloc double[data], responseSlope = stackalloc double[data];
@@ -73,9 +74,9 @@ internal sealed class CurveNodes
                     for (int a = 0; a < hulls; a++)
                     {
                         for (int b = 0; b <= a; b++)
-                            precision[a * hulls + b] = prior[a * hulls + b] + (a < data ? c * c * slopes[a * data + b] : 0);
+                            precision[a * hulls + b] = prior[a * hulls + b] + (a < data ? credit * c * c * slopes[a * data + b] : 0);
                         precision[a * hulls + a] += _prior.EvidencePrecision[a];
-                        pull[a] = _prior.EvidencePull[a] - (a < data ? c * responseSlope[a] + c * c * plainSlope[a] : 0);
+                        pull[a] = _prior.EvidencePull[a] - (a < data ? credit * (c * responseSlope[a] + c * c * plainSlope[a]) : 0);
                     }
 
                     double logDeterminant = Cholesky.Factor(precision, hulls);
@@ -84,7 +85,7 @@ internal sealed class CurveNodes
                     for (int a = 0; a < hulls; a++)
                         explained += pull[a] * pull[a];
                     Cholesky.Backward(precision, hulls, pull);
-                    double square = responses + 2 * c * responsesPlain + c * c * plains;
+                    double square = responses + credit * (2 * c * responsesPlain + c * c * plains);
                     int node = Node(component, duration, at);
                     double weight = logBase + _prior.LogShares[component] + _logCurvatureDensity[at] + _logDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);

@@ -7,8 +7,8 @@ internal sealed class Fit
 {
     private const int MostRounds = 25;
 
-    private Fit(PieceTable table, Alignment alignment, HeavyTails tails, Posterior posterior, double goalLogDuration, double cardLogDuration) =>
-        (Table, Alignment, Tails, Posterior, GoalLogDuration, CardLogDuration) = (table, alignment, tails, posterior, goalLogDuration, cardLogDuration);
+    private Fit(PieceTable table, Alignment alignment, HeavyTails tails, Posterior posterior, SkewGivenCurve skew, double goalLogDuration, double cardLogDuration) =>
+        (Table, Alignment, Tails, Posterior, Skew, GoalLogDuration, CardLogDuration) = (table, alignment, tails, posterior, skew, goalLogDuration, cardLogDuration);
 
     /// <summary>The pieces.</summary>
     public PieceTable Table { get; }
@@ -21,6 +21,9 @@ internal sealed class Fit
 
     /// <summary>The posterior.</summary>
     public Posterior Posterior { get; }
+
+    /// <summary>What is known of the curve's lopsidedness in the hull asked for.</summary>
+    public SkewGivenCurve Skew { get; }
 
     /// <summary>Logarithm of the goal's duration over the reference duration.</summary>
     public double GoalLogDuration { get; }
@@ -44,46 +47,55 @@ internal sealed class Fit
         BestLengthPrior prior = BestLengthPrior.Of(question, table, alignment, spread);
         HeavyTails tails = new(table, settings);
         PosteriorSum sum;
+        SkewGivenCurve skew = new(0, 0, 0, 0, Square(settings.SkewSpread * settings.CurvatureMedian));
         if (table.Count == 0)
         {
-            CurveNodes nodes = CurveGrid.Place(table, prior, settings, null, 0);
+            CurveNodes nodes = CurveGrid.Place(table, prior, settings, null, 0, 1);
             sum = new(table, nodes, prior, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)], goalLogDuration, cardLogDuration, 0);
-            sum.Add(0, 0);
+            sum.Add(0, 0, 0);
         }
         else
         {
-            sum = Integrate(table, prior, settings, tails, goalLogDuration, cardLogDuration);
+            (sum, SkewGivenCurve given) = Integrate(table, prior, settings, tails, goalLogDuration, cardLogDuration);
+            if (table.AskedHull < table.HullsWithPieces)
+                skew = given;
         }
 
-        return new(table, alignment, tails, sum.Posterior(), goalLogDuration, cardLogDuration);
+        return new(table, alignment, tails, sum.Posterior(), skew, goalLogDuration, cardLogDuration);
     }
 
-    private static PosteriorSum Integrate(PieceTable table, BestLengthPrior prior, TuningSettings settings, HeavyTails tails, double goal, double card)
+    private static double Square(double value) => value * value;
+
+    private static (PosteriorSum Sum, SkewGivenCurve Skew) Integrate(PieceTable table, BestLengthPrior prior, TuningSettings settings, HeavyTails tails, double goal, double card)
     {
         ReducedGram gram = new(table, settings);
+        Skew skew = new(table, settings);
         CurveNodes nodes = null!;
-        NoiseMode mode = new((outing, piece) => nodes.Evaluate(gram, Base(outing, piece)), settings);
+        NoiseMode mode = new((outing, piece) => nodes.Evaluate(gram, Base(outing, piece), 1), settings);
         for (int round = 0; round < MostRounds; round++)
         {
-            nodes = CurveGrid.Place(table, prior, settings, gram, Base(mode.LogOuting, mode.LogPiece));
+            nodes = CurveGrid.Place(table, prior, settings, gram, Base(mode.LogOuting, mode.LogPiece), tails.Credit);
             double moved = mode.Step();
-            nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece));
+            nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece), 1);
             double changed = tails.Update(gram, nodes, Math.Exp(mode.LogOuting), Math.Exp(mode.LogPiece));
-            if (moved < 0.05 && changed < 0.003)
+            double shifted = skew.Update(nodes);
+            if (moved < 0.05 && changed < 0.003 && shifted < 0.01)
                 break;
         }
 
         double[] outings = mode.Axis(outing: true), pieces = mode.Axis(outing: false);
-        double offset = nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece));
+        double offset = nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece), 1);
+        SkewGivenCurve given = skew.Given(gram);
         PosteriorSum sum = new(table, nodes, prior, outings, pieces, goal, card, offset);
         for (int a = 0; a < outings.Length; a++)
             for (int b = 0; b < pieces.Length; b++)
             {
-                nodes.Evaluate(gram, Base(outings[a], pieces[b]));
-                sum.Add(a, b);
+                // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
+                double logBase = Base(outings[a], pieces[b]), density = nodes.Evaluate(gram, logBase, 1);
+                sum.Add(a, b, density - (tails.Credit < 1 ? nodes.Evaluate(gram, logBase, tails.Credit) : density));
             }
 
-        return sum;
+        return (sum, given);
 
         double Base(double logOuting, double logPiece)
         {

@@ -24,6 +24,15 @@ internal sealed class HeavyTails
         _next = new double[table.Count];
     }
 
+    /// <summary>
+    /// The share of the information about the curve that is left once the weights count as unknown. Taken as known they make
+    /// Student's t look like normals of precision E[w]/σ²; its Fisher information about the centre is (ν + 1)/(ν + 3)/σ², and
+    /// E[w] is 1 (Lange, Little and Taylor 1989).
+    /// </summary>
+    public double Credit => double.IsPositiveInfinity(_settings.DegreesOfFreedom)
+        ? 1
+        : (_settings.DegreesOfFreedom + 1) / (_settings.DegreesOfFreedom + 3);
+
     /// <summary>The weight of each piece, about 1 for an ordinary one.</summary>
     public double[] Weights { get; }
 

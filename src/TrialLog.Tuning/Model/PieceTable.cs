@@ -63,6 +63,24 @@ internal sealed class PieceTable
     /// <summary>Pieces.</summary>
     public int Count => Pieces.Count;
 
+    /// <summary>
+    /// Sets the column for a lopsided curve, −s (x − top)³, and the prior spread of its coefficient. The top is the posterior's
+    /// own, found by turns with it, so that the term stays linear.
+    /// </summary>
+    /// <param name="tops">Aligned length of the curve's top in each hull that has pieces.</param>
+    /// <param name="spread">Prior standard deviation of the coefficient.</param>
+    public void SetSkew(double[] tops, double spread)
+    {
+        int column = Covariates.Count;
+        Covariates.PriorSpread[column - 1] = spread;
+        for (int j = 0; j < OutingHull.Length; j++)
+            for (int i = OutingStart[j]; i < OutingStart[j + 1]; i++)
+            {
+                double away = Aligned[i] - tops[OutingHull[j]];
+                Rows[i * Width + column] = -Share[OutingHull[j]] * away * away * away;
+            }
+    }
+
     /// <summary>Collects the pieces of a question that count.</summary>
     public static PieceTable Of(TuningQuestion question, Alignment alignment)
     {

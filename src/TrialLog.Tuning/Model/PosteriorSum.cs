@@ -32,9 +32,9 @@ internal sealed class PosteriorSum
         _durationWeights = new double[nodes.DurationEffects.Length];
     }
 
-    /// <summary>Adds the nodes as evaluated at that pair of spreads.</summary>
+    /// <summary>Adds the nodes as evaluated at that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Add(int outing, int piece)
+    public void Add(int outing, int piece, double raise)
     {
         int hulls = _table.Hulls.Count, asked = _table.AskedHull, curvatures = _nodes.LogCurvatures.Length;
         for (int component = 0; component < _priorComponents; component++)
@@ -42,7 +42,7 @@ internal sealed class PosteriorSum
                 for (int c = 0; c < curvatures; c++)
                 {
                     int node = _nodes.Node(component, duration, c);
-                    double logWeight = _nodes.LogWeights[node] - _offset;
+                    double logWeight = _nodes.LogWeights[node] + raise - _offset;
                     if (logWeight < -25)
                         continue;
                     double weight = Math.Exp(logWeight), kappa = _nodes.DurationEffects[duration];

@@ -36,10 +36,10 @@ internal static class CardPlanner
         double[] aligned = new double[candidates.Count];
         for (int k = 0; k < aligned.Length; k++)
             aligned[k] = fit.Alignment.Align(candidates[k], question.Hull, question.Paddle.Blade);
-        ContrastValue value = new(PlanningCloud.Of(fit.Posterior, CloudLengths));
+        ContrastValue value = new(PlanningCloud.Of(fit.Posterior, CloudLengths), fit.Skew);
         double pieceVariance = PieceVariance(fit.Posterior, settings);
         return question.Paddler.SwapsOnWater
-            ? Mirrored(candidates, aligned, value, Math.Sqrt(4 * pieceVariance / pieces), pieces, fit, settings)
+            ? Mirrored(candidates, aligned, value, 4 * pieceVariance / pieces, pieces, fit, settings)
             : OneLength(candidates, aligned, value, pieceVariance / pieces, pieces, question, fit, habitual);
     }
 
@@ -53,14 +53,14 @@ internal static class CardPlanner
         return tails * posterior.LogPiece.Mean(static log => Math.Exp(2 * log));
     }
 
-    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double spread, int pieces, Fit fit, TuningSettings settings)
+    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double variance, int pieces, Fit fit, TuningSettings settings)
     {
         List<(int Short, int Long, double Value)> tried = [];
         double best = 0;
         for (int a = 0; a < aligned.Length; a++)
             for (int b = a + 1; b < aligned.Length; b++)
             {
-                double worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], spread);
+                double worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), variance);
                 tried.Add((a, b, worth));
                 best = Math.Max(best, worth);
             }
@@ -86,6 +86,8 @@ internal static class CardPlanner
         for (int k = 0; k < pieces; k++)
             lengths.Add(k % 4 is 0 or 3 ? outer : inner);
         return new(lengths, chosen.Value);
+
+        double Cube(double at) => Math.Pow(at - fit.Skew.Top, 3);
     }
 
     /// <summary>
@@ -96,7 +98,7 @@ internal static class CardPlanner
         TuningQuestion question, Fit fit, HabitualLength habitual)
     {
         double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + meanVariance;
-        (int outings, double mean, double meanSquare) = Before(question, fit);
+        (int outings, double mean, double meanSquare, double meanCube) = Before(question, fit);
         int chosen = 0;
         double best = -1, usedTo = double.PositiveInfinity;
         for (int a = 0; a < aligned.Length; a++)
@@ -104,16 +106,18 @@ internal static class CardPlanner
             double away = Math.Abs(candidates[a].Inches - habitual.UsedToInches);
             if (outings > 0)
             {
-                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, Math.Sqrt(outingVariance * (1 + 1.0 / outings))), away);
+                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, Cube(aligned[a]) - meanCube, outingVariance * (1 + 1.0 / outings)), away);
                 continue;
             }
 
             for (int b = 0; b < aligned.Length; b++)
                 if (b != a)
-                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Math.Sqrt(2 * outingVariance)), away);
+                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), 2 * outingVariance), away);
         }
 
         return new([.. Enumerable.Repeat(candidates[chosen], pieces)], Math.Max(0, best));
+
+        double Cube(double at) => Math.Pow(at - fit.Skew.Top, 3);
 
         void Consider(int candidate, double worth, double away)
         {
@@ -122,11 +126,11 @@ internal static class CardPlanner
         }
     }
 
-    /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares.</summary>
-    private static (int Outings, double Mean, double MeanSquare) Before(TuningQuestion question, Fit fit)
+    /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and the cubes around the curve's top.</summary>
+    private static (int Outings, double Mean, double MeanSquare, double MeanCube) Before(TuningQuestion question, Fit fit)
     {
         int outings = 0;
-        double mean = 0, square = 0;
+        double mean = 0, square = 0, cube = 0;
         for (int j = 0; j < fit.Table.Outings.Count; j++)
         {
             if (fit.Table.Outings[j].HullId != question.Hull.Id)
@@ -137,10 +141,11 @@ internal static class CardPlanner
             {
                 mean += fit.Table.Aligned[i] / (to - from);
                 square += fit.Table.Aligned[i] * fit.Table.Aligned[i] / (to - from);
+                cube += Math.Pow(fit.Table.Aligned[i] - fit.Skew.Top, 3) / (to - from);
             }
         }
 
-        return outings == 0 ? (0, 0, 0) : (outings, mean / outings, square / outings);
+        return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, cube / outings);
     }
 
     private static List<Length> Candidates(Reach reach, HabitualLength habitual, TuningSettings settings)

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;
 
@@ -12,12 +13,14 @@ internal sealed class ContrastValue
     private const int Bins = 240;
     private const double FarthestInSpreads = 40, KernelInSpreads = 4.5;
     private readonly PlanningCloud _cloud;
+    private readonly SkewGivenCurve _skew;
     private readonly double _baseline;
     private readonly double[] _place, _curvature, _pull, _kernel = new double[Bins];
 
-    public ContrastValue(PlanningCloud cloud)
+    public ContrastValue(PlanningCloud cloud, SkewGivenCurve skew)
     {
         _cloud = cloud;
+        _skew = skew;
         _place = new double[cloud.Probability.Length];
         _curvature = new double[Bins + 2];
         _pull = new double[Bins + 2];
@@ -38,15 +41,19 @@ internal sealed class ContrastValue
     /// </summary>
     /// <param name="squares">Contrast of the squared lengths.</param>
     /// <param name="lengths">Contrast of the lengths.</param>
-    /// <param name="spread">Standard deviation of the contrast's noise, percent.</param>
+    /// <param name="cubes">Contrast of the cubes of the lengths around the top of the curve, which a lopsided curve answers to.</param>
+    /// <param name="variance">Variance of the contrast's noise, percent squared.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Of(double squares, double lengths, double spread)
+    public double Of(double squares, double lengths, double cubes, double variance)
     {
+        double spread = Math.Sqrt(variance + _cloud.Share * _cloud.Share * cubes * cubes * _skew.Variance);
         double[] place = _place, curvature = _curvature, pull = _pull, kernel = _kernel;
         double low = double.MaxValue, high = double.MinValue, perUnit = -_cloud.Share / spread;
         for (int k = 0; k < place.Length; k++)
         {
-            double at = Math.Clamp(perUnit * _cloud.Curvature[k] * (squares - 2 * _cloud.Card[k] * lengths), -FarthestInSpreads, FarthestInSpreads);
+            double c = _cloud.Curvature[k], best = _cloud.Card[k];
+            double cubic = _skew.Constant + c * (_skew.PerCurvature + _skew.PerProduct * best);
+            double at = Math.Clamp(perUnit * (c * (squares - 2 * best * lengths) + cubic * cubes), -FarthestInSpreads, FarthestInSpreads);
             place[k] = at;
             low = Math.Min(low, at);
             high = Math.Max(high, at);

@@ -6,15 +6,15 @@ namespace TrialLog.Tuning.Wording;
 /// <summary>Numbers the way a paddler says them.</summary>
 internal static class Say
 {
-    private static readonly Length Eighth = Length.FromInches(0.125), Millimetre = Length.FromMillimetres(1);
+    private static readonly Length Sixteenth = Length.FromInches(0.0625), Millimetre = Length.FromMillimetres(1);
 
     /// <summary>A setting of the shaft: as it is in inches, to the millimetre in centimetres.</summary>
     public static string Setting(Length length, LengthUnit unit) =>
         unit == LengthUnit.Centimetres ? length.RoundedTo(Millimetre).ToText(unit) : length.ToText(unit);
 
-    /// <summary>The nearest eighth of an inch, or millimetre, to an uncertain length.</summary>
+    /// <summary>The nearest sixteenth of an inch, or millimetre, to an uncertain length.</summary>
     public static Length Rough(double inches, LengthUnit unit) =>
-        Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Eighth);
+        Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Sixteenth);
 
     /// <summary>A range of lengths: <c>49 ¼ to 50 ½ in</c>.</summary>
     public static string Range(Length low, Length high, LengthUnit unit)

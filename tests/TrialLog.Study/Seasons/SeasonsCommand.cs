@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
 using TrialLog.Study.Seasons.Methods;
+using TrialLog.Tuning;
 
 namespace TrialLog.Study.Seasons;
 
@@ -26,10 +27,11 @@ internal static class SeasonsCommand
         Option<double?> trend = new("--trend") { Description = "Change of speed per week, percent." };
         Option<double?> spoiled = new("--spoiled") { Description = "Share of spoiled pieces, 0 to 1." };
         Option<double?> effort = new("--effort-noise") { Description = "Spread of effort, CR10 points." };
+        Option<string[]> setting = new("--setting") { Description = "A setting of the model, NAME=VALUE, by its name in TuningSettings; may be repeated.", AllowMultipleArgumentsPerToken = true };
         Option<int?> pieces = new("--pieces") { Description = "Pieces an outing, a multiple of four." };
         Command command = new("seasons", "Simulated seasons: mean true loss of speed (%) at the recommended length, every method side by side.")
         {
-            world, paddlers, seed, threads, own, startSpread, curvature, outing, piece, fade, trend, spoiled, effort, pieces,
+            world, paddlers, seed, threads, own, startSpread, curvature, outing, piece, fade, trend, spoiled, effort, pieces, setting,
         };
         command.SetAction(parsed =>
         {
@@ -38,6 +40,12 @@ internal static class SeasonsCommand
             if (chosen.Count == 0)
             {
                 Console.Error.WriteLine($"There is no world “{name}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}, or all.");
+                return 2;
+            }
+
+            if (SettingOverrides.Read(parsed.GetValue(setting) ?? [], out string? problem) is not { } settings)
+            {
+                Console.Error.WriteLine(problem);
                 return 2;
             }
 
@@ -55,7 +63,7 @@ internal static class SeasonsCommand
                     EffortSpread = parsed.GetValue(effort) ?? one.EffortSpread,
                     Pieces = parsed.GetValue(pieces) ?? one.Pieces,
                 };
-                Report(tried, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(own));
+                Report(tried, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(own), settings);
             }
 
             return 0;
@@ -63,14 +71,14 @@ internal static class SeasonsCommand
         return command;
     }
 
-    private static void Report(World world, int paddlers, ulong seed, int threads, bool own)
+    private static void Report(World world, int paddlers, ulong seed, int threads, bool own, TuningSettings settings)
     {
         Console.WriteLine($"### {world.Name}: {world.Says}");
         Console.WriteLine();
         Console.WriteLine("| method | " + string.Join(" | ", Shown) + " |");
         Console.WriteLine("|---|" + string.Concat(Enumerable.Repeat("---|", Shown.Length)));
         SeasonResult[] ours = [];
-        foreach ((string name, Func<World, SimulatedPaddler, ISearchMethod> begin) in SearchMethods.All)
+        foreach ((string name, Func<World, SimulatedPaddler, ISearchMethod> begin) in SearchMethods.With(settings))
         {
             if (own && name != SearchMethods.Own)
                 continue;

@@ -16,9 +16,9 @@ internal sealed class ThisModel : ISearchMethod
     private Fit _fit = null!;
     private Findings _findings = null!;
 
-    public ThisModel(World world, TuningSettings? settings = null)
+    public ThisModel(World world, TuningSettings settings)
     {
-        _settings = (settings ?? TuningSettings.Default) with { CardPieces = world.Pieces };
+        _settings = settings with { CardPieces = world.Pieces };
         _paddler = new()
         {
             Id = new Guid(1, 0, 0, new byte[8]),
