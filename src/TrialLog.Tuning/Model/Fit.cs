@@ -95,13 +95,15 @@ internal sealed class Fit
                 sum.Add(a, b, density - (tails.Credit < 1 ? nodes.Evaluate(gram, logBase, tails.Credit) : density));
             }
 
+        tails.WeighAt(Math.Exp(mode.LogPiece));
         return (sum, given);
 
         double Base(double logOuting, double logPiece)
         {
             double outing = (logOuting - Math.Log(settings.OutingMedian)) / settings.OutingLogSpread;
             double piece = (logPiece - Math.Log(settings.PieceMedian)) / settings.PieceLogSpread;
-            return gram.Compute(Math.Exp(logOuting), Math.Exp(logPiece), tails.Weights) - 0.5 * (outing * outing + piece * piece);
+            double bound = tails.WeighAt(Math.Exp(logPiece));
+            return bound + gram.Compute(Math.Exp(logOuting), Math.Exp(logPiece), tails.Weights) - 0.5 * (outing * outing + piece * piece);
         }
     }
 

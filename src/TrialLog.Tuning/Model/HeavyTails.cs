@@ -12,7 +12,8 @@ internal sealed class HeavyTails
 {
     private readonly PieceTable _table;
     private readonly TuningSettings _settings;
-    private readonly double[] _next;
+    private readonly double[] _squares, _variances;
+    private double _pieceVariance;
 
     public HeavyTails(PieceTable table, TuningSettings settings)
     {
@@ -21,7 +22,8 @@ internal sealed class HeavyTails
         Weights = new double[table.Count];
         Array.Fill(Weights, 1.0);
         Residuals = new double[table.Count];
-        _next = new double[table.Count];
+        _squares = new double[table.Count];
+        _variances = new double[table.Count];
     }
 
     /// <summary>
@@ -39,7 +41,29 @@ internal sealed class HeavyTails
     /// <summary>Posterior mean of each piece's residual, percent.</summary>
     public double[] Residuals { get; }
 
-    /// <summary>Recomputes residuals and weights; returns the largest change of a weight.</summary>
+    /// <summary>
+    /// Sets the weights to what they are at that spread of pieces, and returns what they add to the log density there: the
+    /// bound Σ ν/2 (ln w − w) of the gamma mixing weights, which these weights make largest. Without it the spread would seem
+    /// better known than heavy tails let it be.
+    /// </summary>
+    public double WeighAt(double pieceSpread)
+    {
+        double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, bound = 0;
+        if (double.IsPositiveInfinity(nu) || _pieceVariance == 0)
+            return 0;
+        for (int i = 0; i < Weights.Length; i++)
+        {
+            double known = _table.KnownVariance[i], variance = pieceVariance + known;
+            // How uncertain the fit is goes with the noise; the residual hardly does.
+            double square = _squares[i] + _variances[i] * variance / (_pieceVariance + known);
+            Weights[i] = (nu + 1) / (nu + square / variance);
+            bound += 0.5 * nu * (Math.Log(Weights[i]) - Weights[i]);
+        }
+
+        return bound;
+    }
+
+    /// <summary>Recomputes residuals; returns the largest change of a weight that follows from them.</summary>
     /// <param name="gram">Computed at these spreads with the present weights.</param>
     /// <param name="nodes">Evaluated on it.</param>
     /// <param name="outingSpread">τ.</param>
@@ -112,17 +136,16 @@ internal sealed class HeavyTails
                 for (int k = 0; k < fixedCount; k++)
                     variance += row[k] * row[k];
                 Residuals[i] = residual;
+                _squares[i] = residual * residual;
+                _variances[i] = variance;
                 if (double.IsPositiveInfinity(nu))
                     continue;
                 double weight = (nu + 1) / (nu + (residual * residual + variance) / (pieceVariance + _table.KnownVariance[i]));
                 change = Math.Max(change, Math.Abs(weight - Weights[i]));
-                _next[i] = weight;
             }
         }
 
-        if (double.IsPositiveInfinity(nu))
-            return 0;
-        _next.CopyTo(Weights, 0);
+        _pieceVariance = pieceVariance;
         return change;
 
         void Fixed(int i, int hull, Span<double> into)

@@ -1,0 +1,112 @@
+using MathNet.Numerics.Distributions;
+using TrialLog.Tuning;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tests.Tuning;
+
+/// <summary>
+/// Draw everything from the prior, simulate a log, and ask where the truth lies in the posterior: uniformly, if the
+/// posterior is right. Source: Cook, Gelman and Rubin 2006, J Comput Graph Stat 15(3):675-92; Talts et al. 2018,
+/// arXiv:1804.06788. Uniformity by the Kolmogorov-Smirnov statistic.
+/// </summary>
+public class SimulationBasedRankingTests(ITestOutputHelper output)
+{
+    private const int Logs = 300;
+
+    /// <summary>√n·D is below this 99 times in 100 if all is right (Kolmogorov's limit distribution).</summary>
+    private const double Limit = 1.63;
+
+    [Fact]
+    public void The_truth_ranks_uniformly_in_the_posterior()
+    {
+        Ranks ranks = Run(new TuningSettings(), new TuningSettings());
+        output.WriteLine($"θ {ranks.Best:0.00}, c {ranks.Curvature:0.00}, σ {ranks.Noise:0.00}");
+        Assert.True(ranks.Best < Limit, $"θ: {ranks.Best}");
+        Assert.True(ranks.Curvature < Limit, $"c: {ranks.Curvature}");
+        Assert.True(ranks.Noise < Limit, $"σ: {ranks.Noise}");
+    }
+
+    [Fact]
+    public void A_model_that_believes_in_half_the_noise_is_found_out()
+    {
+        TuningSettings world = new() { PieceLogSpread = 0.05, CurvatureMedian = 1 };
+        Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 2 });
+        output.WriteLine($"half the noise: θ {wrong.Best:0.00}, σ {wrong.Noise:0.00}");
+        Assert.True(wrong.Best > Limit, $"θ: {wrong.Best}");
+        Assert.True(wrong.Noise > Limit, $"σ: {wrong.Noise}");
+    }
+
+    /// <summary>How uneven the ranks of each are, as √n·D.</summary>
+    private sealed record Ranks(double Best, double Curvature, double Noise);
+
+    private static Ranks Run(TuningSettings world, TuningSettings believed)
+    {
+        var random = new Random(20260303);
+        double[] best = new double[Logs], curvature = new double[Logs], noise = new double[Logs];
+        for (int log = 0; log < Logs; log++)
+        {
+            (TuningQuestion question, double theta, double c, double sigma) = Simulate(world, random);
+            Posterior posterior = Fit.Of(question with { Settings = believed }).Posterior;
+            best[log] = posterior.Below(theta);
+            curvature[log] = Below(posterior.LogCurvature, Math.Log(c));
+            noise[log] = Below(posterior.LogPiece, Math.Log(sigma));
+        }
+
+        return new(Unevenness(best), Unevenness(curvature), Unevenness(noise));
+    }
+
+    /// <summary>Three mirrored outings of four pieces of a kilometre, solo, everything drawn from the prior.</summary>
+    private static (TuningQuestion Question, double Theta, double C, double Sigma) Simulate(TuningSettings world, Random random)
+    {
+        double wide = random.NextDouble() < world.StartOutlierShare ? world.StartOutlierFactor : 1;
+        double theta = Normal(0.8 * wide) + Normal(world.HullSpreadInches);
+        double c = world.CurvatureMedian * Math.Exp(Normal(world.CurvatureLogSpread)), kappa = Normal(world.DurationSpreadInches);
+        double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)), sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
+        double order = world.OrderMean + Normal(world.OrderSpread), trend = Normal(world.TrendSpread);
+        double skew = c * Normal(world.SkewSpread);
+        List<Row> rows = [];
+        List<double> logDurations = [];
+        for (int outing = 0; outing < 3; outing++)
+        {
+            double level = Normal(tau);
+            for (int piece = 0; piece < 4; piece++)
+            {
+                double aligned = (piece is 0 or 3 ? -1 : 1) * (outing % 2 == 0 ? 0.75 : -1);
+                const double Seconds = 1000 / 3.0;
+                double known = Math.Pow(100 * world.TimingErrorSeconds / Seconds, 2) + Math.Pow(100 * world.DistanceErrorMetres / 1000, 2);
+                double noise = Math.Sqrt(sigma * sigma + known)
+                    * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1));
+                double t = Math.Log(Seconds / world.ReferenceSeconds), off = aligned - theta - kappa * t;
+                double percent = level + order * piece + trend * outing * 5 / 7 - c * off * off + skew * off * off * off + noise;
+                rows.Add(new(outing, 50 + aligned, percent));
+                logDurations.Add(t - percent / 100);
+            }
+        }
+
+        logDurations.Sort();
+        double goal = 0.5 * (logDurations[5] + logDurations[6]);
+        return (LogOf.Rows(rows), theta + kappa * goal, c, sigma);
+
+        double Normal(double spread) => spread * MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
+    }
+
+    /// <summary>Probability below a value; each grid value stands for the cell around it.</summary>
+    private static double Below(Marginal marginal, double value)
+    {
+        double step = marginal.Values[1] - marginal.Values[0];
+        return marginal.Values.Zip(marginal.Probabilities, (at, p) => p * Math.Clamp((value - at) / step + 0.5, 0, 1)).Sum();
+    }
+
+    /// <summary>
+    /// √n·D of the ranks, and of how far they lie from the middle, whichever is larger: the one sees a posterior that is off to
+    /// one side, the other one that is too narrow or too wide.
+    /// </summary>
+    private static double Unevenness(double[] ranks) => Math.Max(Distance(ranks), Distance([.. ranks.Select(rank => Math.Abs(2 * rank - 1))]));
+
+    private static double Distance(double[] ranks)
+    {
+        double[] sorted = [.. ranks.Order()];
+        double most = sorted.Select((rank, at) => Math.Max(rank - (double)at / sorted.Length, (at + 1.0) / sorted.Length - rank)).Max();
+        return most * Math.Sqrt(sorted.Length);
+    }
+}
