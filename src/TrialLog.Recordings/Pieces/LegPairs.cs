@@ -9,7 +9,7 @@ internal static class LegPairs
     // No sources: chosen. A leg back covers the same water in the opposite direction.
     private const double OppositeCosine = -0.82;
     private const double ShortestShare = 0.5;
-    private const double MostApart = 0.35;
+    private const double MostApart = 0.5;
     private const double Weight = 4;
 
     /// <summary>

@@ -7,6 +7,7 @@ internal static class PieceMeasures
 {
     private const double LoopShare = 0.3;
     private const double DeviceDisagrees = 0.03;
+    private const double LongestSilentBridge = 10;
 
     /// <summary>The piece over these legs, which are in order, do not overlap and last some seconds each.</summary>
     /// <exception cref="InvalidValueException">Its distance, time or speed is beyond what a piece can have.</exception>
@@ -121,6 +122,10 @@ internal static class PieceMeasures
             if (Math.Abs(device / own - 1) > DeviceDisagrees)
                 yield return $"The watch's own speed is {100 * (device / own - 1):+0.0;-0.0} % from that of its positions.";
         }
+
+        double bridged = track.Gaps.Sum(gap => legs.Sum(l => Math.Max(0, Math.Min(gap.End, l.End.TotalSeconds) - Math.Max(gap.Start, l.Start.TotalSeconds))));
+        if (bridged > LongestSilentBridge)
+            yield return $"The watch lost its position for {bridged:0} s of it; the straight way was taken.";
 
         if (legs.Any(l => l.MetresPerSecond > Piece.FastestMetresPerSecond))
             yield return "Faster than any paddled piece; check its edges.";

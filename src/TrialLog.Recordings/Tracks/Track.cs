@@ -36,6 +36,9 @@ internal sealed class Track
     /// <summary>The device's own speed, m/s; NaN where unknown.</summary>
     public required float[] DeviceSpeed { get; init; }
 
+    /// <summary>Dropouts that were bridged, seconds since the first position.</summary>
+    public required IReadOnlyList<(double Start, double End)> Gaps { get; init; }
+
     /// <summary>The number of points.</summary>
     public int Count => Seconds.Length;
 

@@ -73,7 +73,7 @@ internal sealed class TrackGrid
     }
 
     /// <summary>The finished track, with heart rate, stroke rate and device speed held from the last sample for up to ten seconds.</summary>
-    public Track ToTrack(List<Sample> samples)
+    public Track ToTrack(List<Sample> samples, IReadOnlyList<(double Start, double End)> gaps)
     {
         int n = seconds.Count;
         if (n < 2)
@@ -81,6 +81,7 @@ internal sealed class TrackGrid
         var track = new Track
         {
             Blur = blur,
+            Gaps = gaps,
             Seconds = [.. seconds],
             Along = [.. along],
             Speed = [.. speed],

@@ -31,21 +31,24 @@ internal static class TrackMaker
             throw TooFewPositions();
 
         Fix first = fixes[parts[0].Start];
-        (double interval, int dropouts, double dropoutSeconds) = Dropouts(fixes);
+        double interval = UsualInterval(fixes), longest = Math.Max(5, 3 * interval);
+        List<(double Start, double End)> gaps = [.. fixes.Zip(fixes.Skip(1))
+            .Where(p => p.Second.Time - p.First.Time > longest)
+            .Select(p => (p.First.Time - first.Time, p.Second.Time - first.Time))];
         Span<Fix> all = CollectionsMarshal.AsSpan(fixes);
         double noise = FixNoise.Of(all);
         var grid = new TrackGrid(first, parts.Sum(p => fixes[p.End - 1].Time - fixes[p.Start].Time), TrackSmoother.Blur(noise, interval));
         foreach ((int start, int end) in parts)
             grid.Add(TrackSmoother.Smooth(all[start..end], noise));
-        return (grid.ToTrack(samples), first.Time, placed.First(s => s.Time == first.Time).Longitude, new Mended
+        return (grid.ToTrack(samples, gaps), first.Time, placed.First(s => s.Time == first.Time).Longitude, new Mended
         {
             WithoutTime = recording.Samples.Count - timed.Count,
             WithoutPosition = samples.Count - placed.Count,
             DuplicateTimes = duplicates,
             BackwardTimes = backward,
             Jumps = jumps,
-            Dropouts = dropouts,
-            DropoutSeconds = dropoutSeconds,
+            Dropouts = gaps.Count,
+            DropoutSeconds = gaps.Sum(g => g.End - g.Start - interval),
         });
     }
 
@@ -69,14 +72,10 @@ internal static class TrackMaker
         return parts;
     }
 
-    private static (double Interval, int Count, double Seconds) Dropouts(List<Fix> fixes)
+    private static double UsualInterval(List<Fix> fixes)
     {
-        var steps = new double[fixes.Count - 1];
-        for (int i = 0; i < steps.Length; i++)
-            steps[i] = fixes[i + 1].Time - fixes[i].Time;
-        double[] sorted = [.. steps];
-        Array.Sort(sorted);
-        double usual = sorted[sorted.Length / 2], longest = Math.Max(5, 3 * usual);
-        return (usual, steps.Count(s => s > longest), steps.Where(s => s > longest).Sum(s => s - usual));
+        double[] steps = [.. fixes.Zip(fixes.Skip(1), (a, b) => b.Time - a.Time)];
+        Array.Sort(steps);
+        return steps[steps.Length / 2];
     }
 }

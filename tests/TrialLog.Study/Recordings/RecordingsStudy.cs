@@ -13,6 +13,7 @@ internal static class RecordingsStudy
         ("noise × ½", new WatchFaults { NoiseFactor = 0.5 }),
         ("noise × 1", new WatchFaults()),
         ("noise × 2", new WatchFaults { NoiseFactor = 2 }),
+        ("noise × ½, a point every 2 to 8 s", new WatchFaults { NoiseFactor = 0.5, LongestInterval = 8, Glitches = 0 }),
         ("jitter of 1.5 m only", new WatchFaults { White = 1.5, Wander = 0, Slow = 0 }),
         ("jitter of 3 m only", new WatchFaults { White = 3, Wander = 0, Slow = 0 }),
     ];

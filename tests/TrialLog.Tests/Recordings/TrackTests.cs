@@ -75,6 +75,8 @@ public class TrackTests
             mended.Mended);
         Assert.Equal(sound.Kept[0].MetresPerSecond, mended.Kept[0].MetresPerSecond, 0.002);
         Assert.Contains("1 dropout (20 s in all)", mended.Mended.ToString());
+        Assert.Contains(mended.Kept[0].Remarks, r => r.Contains("lost its position for 21 s", StringComparison.Ordinal));
+        Assert.Empty(sound.Kept[0].Remarks);
     }
 
     [Theory]

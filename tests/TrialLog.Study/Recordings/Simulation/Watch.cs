@@ -53,7 +53,17 @@ internal static class Watch
             Array.Fill(lost, true, at, length);
         }
 
-        return [.. points.Where((_, i) => !lost[i])];
+        return Thinned([.. points.Where((_, i) => !lost[i])], faults, random);
+    }
+
+    private static List<RecordedPoint> Thinned(List<RecordedPoint> points, WatchFaults faults, Random random)
+    {
+        if (faults.LongestInterval <= 1)
+            return points;
+        var thinned = new List<RecordedPoint>();
+        for (int i = 0; i < points.Count; i += random.Next(2, faults.LongestInterval + 1))
+            thinned.Add(points[i]);
+        return thinned;
     }
 
     private static void Jump(List<RecordedPoint> points, Random random)

@@ -27,6 +27,9 @@ internal sealed record WatchFaults
     /// <summary>Positions that jump away for a second or two, duplicate and backward times: of each so many an outing, on average.</summary>
     public double Glitches { get; init; } = 2;
 
+    /// <summary>Seconds between points: at random from 2 up to this many if it is more than 1.</summary>
+    public int LongestInterval { get; init; } = 1;
+
     /// <summary>A watch without any fault.</summary>
     public static WatchFaults None { get; } = new() { NoiseFactor = 0, Dropouts = 0, Glitches = 0 };
 }
