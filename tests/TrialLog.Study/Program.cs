@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrialLog.Study.Recordings;
 using TrialLog.Study.Samples;
 using TrialLog.Study.Seasons;
+using TrialLog.Study.Speed;
 
 RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
 {
@@ -11,5 +12,6 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     RecordingCommands.Fuzz(),
     SamplesCommand.Create(),
     CsvSpeedCommand.Create(),
+    ProcessSpeedCommand.Create(),
 };
 return root.Parse(args).Invoke();
