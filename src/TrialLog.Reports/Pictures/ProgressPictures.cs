@@ -18,7 +18,7 @@ internal static class ProgressPictures
         plot.Axes.Add(OutingAxis(progress));
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Left, "Best length", low - room, high + room, said));
 
-        var ranges = new LineSeries { Color = Drawing.Line, StrokeThickness = 5 };
+        var ranges = new LineSeries { Color = Drawing.Line, StrokeThickness = Math.Clamp(100.0 / progress.Count, 1.5, 5) };
         var best = new LineSeries { Color = Drawing.Ink, StrokeThickness = 1.5, LineStyle = LineStyle.Dash };
         foreach (ProgressPoint point in progress)
         {
@@ -79,7 +79,7 @@ internal static class ProgressPictures
             var marks = new ScatterSeries
             {
                 MarkerType = MarkerType.Diamond,
-                MarkerSize = 5,
+                MarkerSize = progress.Count > 30 ? 2.5 : 5,
                 MarkerStroke = Drawing.Ink,
                 MarkerStrokeThickness = 1.5,
                 MarkerFill = diminished ? Drawing.Ink : OxyColors.White,

@@ -65,6 +65,8 @@ internal static class CommandLineProgram
         UndoCommand.Build(frame),
         Coach.ReportCommand.Build(frame),
         Coach.NoteCommand.Build(frame),
+        Coach.ShareCommand.Build(frame),
+        Coach.MergeCommand.Build(frame),
     ];
 
     private static IEnumerable<string> CommandPath(ParseResult parsed)

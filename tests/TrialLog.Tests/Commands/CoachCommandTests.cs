@@ -176,6 +176,8 @@ public class CoachCommandTests
         program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in");
         program.Must("paddler", "add", "Tova Lind", "--reach", "50in");
         Assert.Contains("Tova Lind: The logbook has 2 paddles", program.Must("next", "--squad").ReplaceLineEndings(" "));
+        program.Must("next", "--paddler", "Tova Lind", "--paddle", "Willow");
+        Assert.Contains("3 paddlers", program.Must("next", "--squad"));
         Assert.Equal(2, program.Run("next", "--out", file).Code);
     }
 

@@ -1,5 +1,6 @@
 using TrialLog.Domain;
 using TrialLog.Reports;
+using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Reports;
 
@@ -16,6 +17,17 @@ public class ReportPageTests(Browser browser)
         await using BrowserPage page = await browser.Open(PaddlerReport.ToHtml(SampleContents.Of(outings)));
         await PageLaws.Holds(page);
         await PageLaws.PrintsWhole(page, "The answer", "Method", "TrialLog 0.1.0, 2026-05-03.");
+    }
+
+    [Fact]
+    public async Task The_report_of_a_sample_logbook_holds_to_the_same()
+    {
+        Browser.Required();
+        using TestProgram program = new();
+        program.Must("import", Repository.File("sample-sessions/fleet.csv"));
+        await using BrowserPage page = await browser.Open(program.Must("report", "--out", "-", "--notes"));
+        await PageLaws.Holds(page);
+        await PageLaws.PrintsWhole(page, "The answer", "Response curve", "Health checks", "The classical view", "Other hulls and blades");
     }
 
     [Fact]

@@ -22,7 +22,7 @@ internal static class AdviceText
         {
             GivenCard card = advice.Card;
             frame.Out.WriteLine($"{advice.Number,2}.  {desk.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
-                + $"  from {Count(card.Outings, "outing")}, {Count(card.Pieces, "piece")}");
+                + $"  from {Counted.Of(card.Outings, "outing")}, {Counted.Of(card.Pieces, "piece")}");
             Line(frame, "suggested", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}");
             Line(frame, "paddled", advice.Advice.Paddled is { } outing
                 ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: {Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} ({advice.Advice.MatchInWords})"
@@ -53,6 +53,4 @@ internal static class AdviceText
         Wrapped.Write(frame.Out, text, frame.Surroundings.Width, $"     {label,-11}", Indent);
 
     private static string Order(IEnumerable<Length> lengths, LengthUnit unit) => string.Join(", ", lengths.Select(length => length.ToText(unit)));
-
-    private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
 }

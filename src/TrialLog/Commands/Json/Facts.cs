@@ -40,6 +40,8 @@ internal static class Facts
 [JsonSerializable(typeof(IReadOnlyList<NoteFacts>))]
 [JsonSerializable(typeof(IReadOnlyList<AdviceFacts>))]
 [JsonSerializable(typeof(RederivedFacts))]
+[JsonSerializable(typeof(ShareFacts))]
+[JsonSerializable(typeof(MergeFacts))]
 [JsonSerializable(typeof(StartLengthFacts))]
 [JsonSerializable(typeof(TransferFacts))]
 [JsonSerializable(typeof(TechniqueFacts))]

@@ -16,16 +16,19 @@ internal static class SquadReview
         ILookup<Guid, Outing> outings = desk.Logbook.Outings().ToLookup(outing => outing.PaddlerId);
         var questions = new List<TuningQuestion>();
         var leftOut = new List<string>();
+        ILookup<Guid, GivenCard> cards = desk.Logbook.Cards().ToLookup(card => card.PaddlerId);
         foreach (Paddler paddler in desk.Logbook.Paddlers())
         {
             List<Outing> theirs = [.. outings[paddler.Id]];
             try
             {
-                questions.Add(desk.Question(desk.Choose(paddler, hullName, paddleName, theirs), theirs));
+                Chosen chosen = (theirs.Count == 0 && hullName is null && paddleName is null ? ByLastCard(desk, paddler, cards[paddler.Id]) : null)
+                    ?? desk.Choose(paddler, hullName, paddleName, theirs);
+                questions.Add(desk.Question(chosen, theirs));
             }
             catch (RequestException reason)
             {
-                leftOut.Add($"{paddler.Name}: {reason.Message}");
+                leftOut.Add($"{paddler.Name}: {reason.Message} A first card settles it: triallog next --paddler \"{paddler.Name}\" --paddle NAME");
             }
         }
 
@@ -36,4 +39,12 @@ internal static class SquadReview
             LeftOut = leftOut,
         };
     }
+
+    // Before the first outing, the card that was given tells what is going to be paddled.
+    private static Chosen? ByLastCard(Desk desk, Paddler paddler, IEnumerable<GivenCard> cards) =>
+        cards.MaxBy(card => card.GivenAt) is { } last
+        && desk.Logbook.Hulls().FirstOrDefault(hull => hull.Id == last.HullId) is { } hull
+        && desk.Logbook.Paddles().FirstOrDefault(paddle => paddle.Id == last.PaddleId) is { } paddle
+            ? new Chosen(paddler, hull, paddle)
+            : null;
 }

@@ -1,0 +1,46 @@
+using TrialLog.Domain;
+using TrialLog.Logbook;
+using TrialLog.UseCases;
+
+namespace TrialLog.Commands.Coach;
+
+/// <summary>What a merge does, as text.</summary>
+internal static class MergeText
+{
+    public static void WritePlan(CommandFrame frame, MergePlan plan, bool dryRun)
+    {
+        string would = dryRun ? "Would add" : "Adds", update = dryRun ? "Would update" : "Updates";
+        if (plan.Added.Count > 0)
+            Wrapped.Write(frame.Out, $"{would} {Kinds(plan.Added)}.", frame.Surroundings.Width);
+        if (plan.Updated.Count > 0)
+            Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with a newer version.", frame.Surroundings.Width);
+        if (plan.Same > 0)
+            frame.Out.WriteLine($"{Counted.Of(plan.Same, "record")} the same here already.");
+        foreach (string remark in plan.Remarks)
+            Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.Surroundings.Width, "- ", 2);
+        if (plan.Conflicts.Count > 0)
+            frame.Out.WriteLine($"To decide: {Counted.Of(plan.Conflicts.Count, "conflict")}.");
+        if (plan.Conflicts.Count > 0 && (dryRun || !frame.Surroundings.Interactive))
+        {
+            foreach (MergeConflict conflict in plan.Conflicts)
+                WriteConflict(frame, conflict);
+        }
+    }
+
+    public static void WriteConflict(CommandFrame frame, MergeConflict conflict)
+    {
+        Wrapped.Write(frame.Out, $"{Quoted.Visible(conflict.What)}: {Question(conflict.Question)}", frame.Surroundings.Width, "? ", 2);
+        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Mine), frame.Surroundings.Width, "    mine    ", 12);
+        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Theirs), frame.Surroundings.Width, "    theirs  ", 12);
+    }
+
+    private static string Question(MergeQuestion question) => question switch
+    {
+        MergeQuestion.RemovedHere => "removed here, still in the file",
+        MergeQuestion.PieceOrder => "in another order",
+        _ => "edited on both sides",
+    };
+
+    private static string Kinds(IReadOnlyDictionary<string, int> counts) =>
+        string.Join(", ", counts.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => Counted.Of(one.Value, one.Key)));
+}
