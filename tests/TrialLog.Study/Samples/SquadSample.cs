@@ -16,15 +16,15 @@ internal static class SquadSample
         List<Outing> outings = [];
 
         // Settled, just begun, measured but not begun.
-        (Paddler ilse, Paddle ilses) = Join("Ilse Maro", 50);
-        Season(ilse, new(49.5, 0.7, 3.05), 10, i => i % 2 == 0 ? Mirrored(ilses, 48.5, 50.5) : Mirrored(ilses, 50.25, 48.5));
-        (Paddler jory, Paddle jorys) = Join("Jory Pell", 52);
-        Season(jory, new(52.5, 0.35, 3.1), 1, _ => Mirrored(jorys, 51, 53));
+        (Paddler maren, Paddle marens) = Join("Maren Holt", 50);
+        Season(maren, new(49.5, 0.7, 3.05), 10, i => i % 2 == 0 ? Mirrored(marens, 48.5, 50.5) : Mirrored(marens, 50.25, 48.5));
+        (Paddler dov, Paddle dovs) = Join("Dov Lasker", 52);
+        Season(dov, new(52.5, 0.35, 3.1), 1, _ => Mirrored(dovs, 51, 53));
         Join("Nell Osei", 47.5);
 
         // Sore at the long setting, more so each week.
-        (Paddler tova, Paddle tovas) = Join("Tova Lind", 48.5);
-        Season(tova, new(48.25, 0.4, 2.85), 5, _ => Mirrored(tovas, 47.75, 49.5), (outing, week) => outing with
+        (Paddler pia, Paddle pias) = Join("Pia Renn", 48.5);
+        Season(pia, new(48.25, 0.4, 2.85), 5, _ => Mirrored(pias, 47.75, 49.5), (outing, week) => outing with
         {
             Notes = week == 4 ? "Front of the right shoulder; stopped early." : null,
             Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(piece.Length.Inches > 49 ? Math.Min(1 + 1.5 * week, 6) : 0.5 * week) })],
@@ -35,8 +35,8 @@ internal static class SquadSample
         Season(kit, new(50.5, 0.35, 2.95), 6, i => [(kits, 50 + i / 3), (kits, 50 + i / 3), (kits, 51.5 + i / 3), (kits, 51.5 + i / 3)]);
 
         // Cannot swap on the water: one length an outing.
-        (Paddler bram, Paddle brams) = Join("Bram Okello", 51.5, swaps: false);
-        Season(bram, new(51, 0.35, 2.9), 8, i => Same(brams, i % 2 == 0 ? 50.75 : 52.25, 3));
+        (Paddler tam, Paddle tams) = Join("Tam Ekberg", 51.5, swaps: false);
+        Season(tam, new(51, 0.35, 2.9), 8, i => Same(tams, i % 2 == 0 ? 50.75 : 52.25, 3));
 
         // A flat curve: hardly anything to win by length.
         (Paddler suri, Paddle suris) = Join("Suri Dahl", 49);
