@@ -27,7 +27,7 @@ internal static class HullCommand
         Option<string?> seat = SeatHeight();
         var command = new Command("add", "Add a hull.") { name, crew, seat };
         frame.OnDesk(command, (parsed, desk) =>
-            Say(frame, SetUpHull.Add(desk, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(desk, parsed.GetValue(seat)))));
+            SayAndAsk(frame, desk, SetUpHull.Add(desk, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(desk, parsed.GetValue(seat)))));
         return command;
     }
 
@@ -38,7 +38,7 @@ internal static class HullCommand
         Option<string?> seat = SeatHeight();
         var command = new Command("set", "Change a hull.") { name, crew, seat };
         frame.OnDesk(command, (parsed, desk) =>
-            Say(frame, SetUpHull.Change(desk, parsed.GetRequiredValue(name), parsed.GetValue(crew), Measure(desk, parsed.GetValue(seat)))));
+            SayAndAsk(frame, desk, SetUpHull.Change(desk, parsed.GetRequiredValue(name), parsed.GetValue(crew), Measure(desk, parsed.GetValue(seat)))));
         return command;
     }
 
@@ -54,7 +54,7 @@ internal static class HullCommand
             }
 
             foreach (Hull hull in desk.Logbook.Hulls())
-                Say(frame, hull);
+                Say(frame, hull, desk.Unit);
         });
         return command;
     }
@@ -69,6 +69,13 @@ internal static class HullCommand
 
     private static Length? Measure(Desk desk, string? text) => text is null ? null : Length.Parse(text, desk.Unit);
 
-    private static void Say(CommandFrame frame, Hull hull) => frame.Out.WriteLine(
-        $"{Quoted.Visible(hull.Name)}: crew {hull.Crew}, seat height {(hull.SeatHeight is { } height ? height.ToString() : "by the rule")}");
+    private static void SayAndAsk(CommandFrame frame, Desk desk, Hull hull)
+    {
+        Say(frame, hull, desk.Unit);
+        foreach (string question in HullChecks.Questions(desk.Logbook.Hulls(), desk.Unit))
+            Wrapped.Write(frame.Out, question, frame.Surroundings.Width, "Is that right? ", 2);
+    }
+
+    private static void Say(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(
+        $"{Quoted.Visible(hull.Name)}: crew {hull.Crew}, seat height {(hull.SeatHeight is { } height ? height.ToText(unit) : "by the rule")}");
 }

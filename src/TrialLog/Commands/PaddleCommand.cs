@@ -42,7 +42,7 @@ internal static class PaddleCommand
                 BladeAreaSquareInches = parsed.GetValue(area),
                 Steering = PaddlerCommand.YesOrNo(parsed.GetValue(steering)),
             });
-            Say(frame, paddle);
+            Say(frame, paddle, desk.Unit);
         });
         return command;
     }
@@ -59,7 +59,7 @@ internal static class PaddleCommand
             }
 
             foreach (Paddle paddle in desk.Logbook.Paddles())
-                Say(frame, paddle);
+                Say(frame, paddle, desk.Unit);
         });
         return command;
     }
@@ -72,8 +72,8 @@ internal static class PaddleCommand
         return command;
     }
 
-    private static void Say(CommandFrame frame, Paddle paddle) => frame.Out.WriteLine(
-        $"{Quoted.Visible(paddle.Name)}: blade {paddle.Blade}, " + (paddle.IsFixed
-            ? $"fixed at {paddle.Longest}"
-            : $"{paddle.Shortest} to {paddle.Longest} by {paddle.Step}") + (paddle.Steering ? ", for steering" : ""));
+    private static void Say(CommandFrame frame, Paddle paddle, LengthUnit unit) => frame.Out.WriteLine(
+        $"{Quoted.Visible(paddle.Name)}: blade {paddle.Blade.ToText(unit)}, " + (paddle.IsFixed
+            ? $"fixed at {paddle.Longest.ToText(unit)}"
+            : $"{paddle.Shortest.ToText(unit)} to {paddle.Longest.ToText(unit)} by {paddle.Step.ToText(unit)}") + (paddle.Steering ? ", for steering" : ""));
 }

@@ -18,8 +18,16 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
     /// <summary>The local day of a moment.</summary>
     public DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, clock.LocalTimeZone).DateTime);
 
-    /// <summary>The unit of a bare length where no paddler is in question: as set, inches at first.</summary>
-    public LengthUnit Unit => logbook.Setting(DefaultUnit) == "cm" ? LengthUnit.Centimetres : LengthUnit.Inches;
+    /// <summary>
+    /// The unit of a bare length where no paddler is in question, and of what is shown then: as set, else as the paddler last
+    /// worked with or the only one chose, inches at first.
+    /// </summary>
+    public LengthUnit Unit => logbook.Setting(DefaultUnit) switch
+    {
+        "cm" => LengthUnit.Centimetres,
+        "in" => LengthUnit.Inches,
+        _ => (LatestPaddler() ?? (logbook.Paddlers() is [var only] ? only : null))?.Unit ?? LengthUnit.Inches,
+    };
 
     /// <summary>Sets the unit of a bare length.</summary>
     public void UseUnit(LengthUnit unit) => logbook.SaveSetting(DefaultUnit, unit == LengthUnit.Centimetres ? "cm" : "in");

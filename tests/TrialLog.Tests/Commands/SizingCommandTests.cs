@@ -117,6 +117,27 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void One_who_chose_centimetres_reads_and_types_centimetres_throughout()
+    {
+        using var program = new TestProgram();
+        program.Must("paddler", "add", "Jory Pell", "--unit", "cm", "--reach", "128");
+        Assert.Equal("Reed: blade 47 cm, 118 cm to 134 cm by 0.5 cm\n", program.Must("paddle", "add", "Reed", "--blade", "47", "--range", "118..134", "--step", "0.5").ReplaceLineEndings("\n"));
+        Assert.Contains("OC6: crew 6, seat height 30 cm", program.Must("hull", "set", "OC6", "--seat-height", "30"));
+        foreach (string[] command in new string[][] { ["start-length"], ["transfer"], ["technique", "--hand", "5", "--length", "127"], ["order-sheet"], ["steering", "--blade", "56"] })
+            Assert.DoesNotMatch("[0-9¼½¾] in\\b", program.Must(command));
+    }
+
+    [Fact]
+    public void A_seat_far_above_what_the_crew_suggests_is_asked_about()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("hull", "set", "OC1", "--seat-height", "8in");
+        Assert.Contains("Is that right?", program.Must("hull", "set", "OC6", "--seat-height", "15in"));
+        Assert.Contains("did you mean 30 cm?", program.Run("hull", "set", "OC6", "--seat-height", "30in").Error);
+        Assert.Contains("not believable", program.Run("hull", "set", "OC6", "--seat-height", "3m").Error);
+    }
+
+    [Fact]
     public void A_hand_far_overhead_gets_the_shoulder_caution()
     {
         using TestProgram program = TestProgram.WithIlse();

@@ -33,7 +33,7 @@ internal static class StartLengthCommand
             // Measures without a name are anybody's: a coach on the beach needs no paddler in the logbook for a first length.
             bool anybodys = body.AnyGiven(parsed) && parsed.GetValue(frame.Paddler) is null && !parsed.GetValue(save);
             Paddler? paddler = anybodys ? null : desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? (desk.Logbook.Paddlers() is [var only] ? only.Unit : desk.Unit);
+            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? desk.Unit;
             PaddlerDetails given = body.Read(parsed, shown);
             BodyMeasures measures = given.Over(paddler?.Body ?? BodyMeasures.Unknown);
             StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown);
