@@ -5,6 +5,7 @@ internal sealed class Directions
 {
     // Within 40 degrees of the same, or the opposite, way. No source: chosen.
     private const double SameWayCosine = 0.77;
+    private const int Sectors = 36;
 
     private readonly Dictionary<Stretch, (Heading Course, double Speed)> legs;
     private readonly HashSet<Stretch> compared = [];
@@ -15,17 +16,23 @@ internal sealed class Directions
     {
         legs = all.ToDictionary(leg => leg, leg =>
             (track.Between(leg.First, leg.Last), Steadiness.MeanSpeed(track, Steadiness.SteadyPart(track, leg))));
-        foreach (Stretch leg in all)
+        foreach (IGrouping<int, Stretch> sector in all.GroupBy(leg => Sector(legs[leg].Course)))
         {
+            double angle = sector.Key * 2 * Math.PI / Sectors;
+            var centre = new Heading(Math.Sin(angle), Math.Cos(angle));
             List<(double Speed, double Seconds)> sameWay = [.. legs
-                .Where(other => other.Key == leg || legs[leg].Course.Cosine(other.Value.Course) >= SameWayCosine)
+                .Where(other => centre.Cosine(other.Value.Course) >= SameWayCosine)
                 .Select(other => (other.Value.Speed, (double)other.Key.Seconds))];
+            double slowest = WorkLevel.Slowest * WorkLevel.Of(sameWay);
             if (sameWay.Count > 1)
-                compared.Add(leg);
-            if (legs[leg].Speed >= WorkLevel.Slowest * WorkLevel.Of(sameWay))
-                work.Add(leg);
+                compared.UnionWith(sector);
+            work.UnionWith(sector.Where(leg => !(legs[leg].Speed < slowest)));
         }
     }
+
+    // Comparing by sectors rather than leg by leg keeps a recording of thousands of legs quick.
+    private static int Sector(Heading course) =>
+        ((int)Math.Round(Math.Atan2(course.East, course.North) * Sectors / (2 * Math.PI)) + Sectors) % Sectors;
 
     /// <summary>Whether the leg is about as fast as the work done in its own direction.</summary>
     public bool IsWork(Stretch leg) => work.Contains(leg);

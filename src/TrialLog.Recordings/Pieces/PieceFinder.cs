@@ -16,7 +16,7 @@ internal static class PieceFinder
         double[] speeds = [.. groups.Select(g => g.Count == 2
             ? (Speed(track, g[0]) + Speed(track, g[1])) / 2
             : Speed(track, g[0]) - flow.Length * flow.Cosine(track.Between(g[0].First, g[0].Last)))];
-        double level = WorkLevel.Of([.. groups.Select((g, i) => (speeds[i], (double)g.Sum(l => l.Seconds)))]);
+        double level = WorkLevel.Of(groups.Select((g, i) => (speeds[i], (double)g.Sum(l => l.Seconds))));
         var kept = new List<IReadOnlyList<Stretch>>();
         var easy = new List<IReadOnlyList<Stretch>>(LegPairs.Join(track, legs.Except(work).ToList()));
         for (int i = 0; i < groups.Count; i++)

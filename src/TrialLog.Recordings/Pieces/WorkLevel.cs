@@ -13,22 +13,24 @@ internal static class WorkLevel
     public const double Slowest = 0.92;
 
     /// <summary>The speed at which most of the work was done: the level with the most time, faster time counting more. NaN for none.</summary>
-    public static double Of(IReadOnlyList<(double Speed, double Seconds)> stretches)
+    public static double Of(IEnumerable<(double Speed, double Seconds)> stretches)
     {
-        double best = double.NaN, most = double.NegativeInfinity;
-        foreach ((double level, _) in stretches)
+        (double Speed, double Seconds)[] sorted = [.. stretches.OrderBy(s => s.Speed)];
+        double best = double.NaN, most = double.NegativeInfinity, total = 0;
+        int first = 0, next = 0;
+        foreach ((double level, _) in sorted)
         {
-            double total = 0;
-            foreach ((double speed, double seconds) in stretches)
-            {
-                if (Math.Abs(speed - level) <= SameLevel * level)
-                    total += seconds * Math.Pow(speed, Weight);
-            }
-
+            // Both ends of the window of one level only ever move up.
+            for (; next < sorted.Length && sorted[next].Speed <= (1 + SameLevel) * level; next++)
+                total += Worth(sorted[next]);
+            for (; sorted[first].Speed < (1 - SameLevel) * level; first++)
+                total -= Worth(sorted[first]);
             if (total > most)
                 (best, most) = (level, total);
         }
 
         return best;
     }
+
+    private static double Worth((double Speed, double Seconds) stretch) => stretch.Seconds * Math.Pow(stretch.Speed, Weight);
 }
