@@ -7,7 +7,7 @@ internal static class HealthChecks
 {
     private static readonly IReadOnlyList<ILogCheck> All =
     [
-        new FewLengths(), new CloseLengths(), new OnePieceCarries(), new PiecesDiscounted(),
+        new FewLengths(), new CloseLengths(), new OneLengthOutings(), new OnePieceCarries(), new PiecesDiscounted(),
         new OrderTangled(), new CourseTangled(), new EffortTangled(), new HullTangled(), new BladeTangled(), new CalendarTangled(),
         new Habituated(), new ManyExcluded(), new EffortMissing(),
     ];

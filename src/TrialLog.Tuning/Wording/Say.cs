@@ -16,12 +16,8 @@ internal static class Say
     public static Length Rough(double inches, LengthUnit unit) =>
         Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Sixteenth);
 
-    /// <summary>A range of lengths: <c>49 ¼ to 50 ½ in</c>.</summary>
-    public static string Range(Length low, Length high, LengthUnit unit)
-    {
-        string first = Setting(low, unit), suffix = unit == LengthUnit.Centimetres ? " cm" : " in";
-        return $"{(first.EndsWith(suffix, StringComparison.Ordinal) ? first[..^suffix.Length] : first)} to {Setting(high, unit)}";
-    }
+    /// <summary>A likely range, no finer than a quarter inch: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
 
     /// <summary>A difference in length: <c>¾ in</c>, <c>1.9 cm</c>.</summary>
     public static string Difference(double inches, LengthUnit unit) => Setting(Rough(Math.Abs(inches), unit), unit);

@@ -39,7 +39,7 @@ internal static class DemoCommand
 
         to.WriteLine("1. Where to start");
         StartLength start = StartLength.Of(paddler);
-        Say(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name} with {chosen.Paddle.Name}, an adjustable paddle. {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
+        Say(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of {chosen.Paddle.Name} can be set from {Spoken.Range(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
         to.WriteLine();
 
         to.WriteLine("2. The first trial card, before any outing");

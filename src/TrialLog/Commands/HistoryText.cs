@@ -6,20 +6,21 @@ namespace TrialLog.Commands;
 /// <summary>An outing and its pieces as text.</summary>
 internal static class HistoryText
 {
-    public static void Write(TextWriter to, Outing outing, Hull hull, IReadOnlyDictionary<Guid, Paddle> paddles, LengthUnit unit)
+    public static void Write(TextWriter to, Outing outing, Hull hull, IReadOnlyDictionary<Guid, Paddle> paddles, LengthUnit unit, int width = 80)
     {
         string paddle = string.Join(", ", outing.Pieces.Select(piece => piece.PaddleId).Distinct().Select(id => paddles[id].Name));
         to.WriteLine($"{Quoted.Visible(FindOuting.NameOf(outing))}  {Quoted.Visible(hull.Name)}  {Quoted.Visible(paddle)}"
             + (outing.Place is { } place ? $"  {Quoted.Visible(place)}" : "") + (outing.Wind is { } wind ? $"  wind {wind}" : ""));
         if (outing.Notes is { Length: > 0 } notes)
-            to.WriteLine($"    {Quoted.Visible(notes)}");
+            Wrapped.Write(to, Quoted.Visible(notes), width, "    ", 4);
         foreach (Piece piece in outing.Pieces)
         {
             to.WriteLine($"  {piece.Order,2}.  {piece.Length.ToText(unit),-10}  {piece.Distance,-8}  {piece.Time,-8}  {Saying.Pace(piece),-9}"
                 + (piece.Effort is { } effort ? $"  effort {effort}" : "") + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
                 + (piece.Course == Course.RoundTrip ? "" : $"  {CourseText.Of(piece.Course)}")
-                + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : "")
-                + (piece.Notes is { Length: > 0 } pieceNotes ? $"  {Quoted.Visible(pieceNotes)}" : ""));
+                + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : ""));
+            if (piece.Notes is { Length: > 0 } pieceNotes)
+                Wrapped.Write(to, Quoted.Visible(pieceNotes), width, "        ", 8);
         }
     }
 }

@@ -11,27 +11,31 @@ internal static class Saying
         : string.Create(CultureInfo.InvariantCulture, $"{percent:0.00} %");
 
     /// <summary>A probability in whole percent: <c>62 %</c>, <c>under 1 %</c>, <c>over 99 %</c>.</summary>
-    public static string Chance(double probability) => probability switch
-    {
-        < 0.005 => "under 1 %",
-        > 0.995 => "over 99 %",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:0} %"),
-    };
+    public static string Chance(double probability) => Spoken.Chance(probability);
 
-    /// <summary>A gain over the goal event: <c>about 4 s in 1:02:10</c>, <c>under 1 s in 5:00</c>.</summary>
+    /// <summary>A gain over the goal event: <c>about 4 s in an hour</c>, <c>under 1 s in 20 min</c>.</summary>
     public static string Gain(double seconds, double goalSeconds) =>
-        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + (Math.Abs(goalSeconds - 3600) < 0.5 ? " in an hour" : " in " + Clock(goalSeconds));
+        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Duration(goalSeconds);
+
+    /// <summary>How long an event takes, to the minute: <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
+    public static string Duration(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60);
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, < 2) => $"{seconds:0} s",
+            (0, var rest) => $"{rest} min",
+            (1, 0) => "an hour",
+            (var hours, 0) => $"{hours} h",
+            (var hours, var rest) => $"{hours} h {rest} min",
+        };
+    }
 
     /// <summary>A time without fractions of a second: <c>1:02:10</c>.</summary>
     public static string Clock(double seconds) => PieceTime.FromSeconds(Math.Clamp(Math.Round(seconds), 1, 48 * 3600)).ToString();
 
-    /// <summary>A range of lengths: <c>49 ¼ to 50 ½ in</c>.</summary>
-    public static string Range(Length low, Length high, LengthUnit unit)
-    {
-        string from = low.ToText(unit), to = high.ToText(unit);
-        string suffix = unit == LengthUnit.Centimetres ? " cm" : " in";
-        return low == high ? from : $"{from[..^suffix.Length]} to {to}";
-    }
+    /// <summary>A likely range, no finer than a quarter inch: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
 
     /// <summary>Time per kilometre: <c>5:32 /km</c>.</summary>
     public static string Pace(Piece piece) => Clock(1000 / piece.MetresPerSecond) + " /km";
