@@ -18,7 +18,7 @@ internal static class Opening
     // Enough for the tables and indexes of an import of 40,000 pieces.
     private const int CacheKibibytes = 32 * 1024;
 
-    // Up to this size all pages are looked over at opening (about a millisecond for each quarter of a megabyte).
+    // Up to this size all pages are looked over at opening; beyond, that would slow every start.
     private const long SmallEnoughToCheck = 1 << 20;
 
     public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)

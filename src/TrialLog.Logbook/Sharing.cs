@@ -7,7 +7,7 @@ namespace TrialLog.Logbook;
 /// <summary>Writes a paddler's record, or the squad's, to a file that people and programs can read, and reads it back.</summary>
 public static class Sharing
 {
-    /// <summary>The largest file that is read, in bytes: some 100,000 pieces.</summary>
+    /// <summary>The largest file that is read, in bytes: no source, well beyond a squad's years.</summary>
     public const int LargestFile = 64 * 1024 * 1024;
 
     /// <summary>Writes a record to a file, whole or not at all.</summary>

@@ -12,7 +12,7 @@ namespace TrialLog.Logbook.Shared;
 internal abstract record SharedItem
 {
     /// <summary>Stable across logbooks.</summary>
-    [JsonPropertyOrder(-1)]
+    [JsonPropertyOrder(-2)]
     public required Guid Id { get; init; }
 
     /// <summary>Fingerprints of the versions that this one replaced where it was written, so that a receiver knows the newer from the older.</summary>
@@ -51,5 +51,7 @@ internal abstract record SharedItem
 /// <summary>A record with a name that is unique in a logbook.</summary>
 internal abstract record NamedItem : SharedItem
 {
+    /// <summary>1 to 80 characters.</summary>
+    [JsonPropertyOrder(-1)]
     public required string Name { get; init; }
 }

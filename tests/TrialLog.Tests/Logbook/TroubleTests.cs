@@ -169,6 +169,37 @@ public class TroubleTests
         Assert.Equal(1, log.LastChange);
     }
 
+    [Fact]
+    public void Undoing_a_paddle_takes_the_cards_noted_for_it_along_and_redo_brings_them_back()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.OpenHastily();
+        SampleLog.Begin(log);
+        log.Note("Gave a card", writer => writer.Put(new GivenCard
+        {
+            Id = RandomRecords.Id(5, 1),
+            PaddlerId = SampleLog.Ilse.Id,
+            HullId = SampleLog.Hull.Id,
+            PaddleId = SampleLog.Paddle.Id,
+            GivenAt = DateTimeOffset.UnixEpoch,
+            Card = new TrialCard { Lengths = [SampleLog.Paddle.Shortest], Distance = Distance.FromMetres(1000), Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180), Reason = "" },
+            Best = SampleLog.Paddle.Shortest,
+            LikelyLow = SampleLog.Paddle.Shortest,
+            LikelyHigh = SampleLog.Paddle.Longest,
+            GainLeftPercent = 0.1,
+            DiminishingReturns = false,
+            Outings = 0,
+            Pieces = 0,
+            AsOfChange = 1,
+        }));
+        string before = LogbookModel.Text(log.Everything());
+        Assert.Equal("Added Ilse Maro", log.Undo()!.What);
+        Assert.Empty(log.Cards());
+        Assert.Empty(log.Paddles());
+        Assert.NotNull(log.Redo());
+        Assert.Equal(before, LogbookModel.Text(log.Everything()));
+    }
+
     private static void RefusedUntouched(ScratchFolder folder, string says)
     {
         byte[] before = File.ReadAllBytes(folder.File());
