@@ -24,24 +24,27 @@ public sealed record TuningSettings
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
-    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.1. Chosen, no source.</summary>
-    public double StartOutlierShare { get; init; } = 0.1;
+    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.03. Chosen, no source.</summary>
+    public double StartOutlierShare { get; init; } = 0.03;
 
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
 
-    /// <summary>Median of the curvature, percent of speed per inch squared; 0.35. Chosen, no source.</summary>
-    public double CurvatureMedian { get; init; } = 0.35;
+    /// <summary>
+    /// Median of the curvature, percent of speed per inch squared; 0.25. Chosen, no source: on the flat side, since a curve
+    /// thought sharper than it is makes the range too narrow.
+    /// </summary>
+    public double CurvatureMedian { get; init; } = 0.25;
 
     /// <summary>Standard deviation of the logarithm of the curvature; 0.8. Chosen, no source.</summary>
     public double CurvatureLogSpread { get; init; } = 0.8;
 
     /// <summary>
-    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.15, so that a curve
-    /// twice as steep on one side an inch and a half away lies about one and a half spreads out. Chosen, no source; 0 makes
+    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.1, so that a curve
+    /// twice as steep on one side, an inch and a half away, lies about two spreads out. Chosen, no source; 0 makes
     /// every curve a parabola.
     /// </summary>
-    public double SkewSpread { get; init; } = 0.15;
+    public double SkewSpread { get; init; } = 0.1;
 
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;
@@ -58,8 +61,11 @@ public sealed record TuningSettings
     /// <summary>Standard deviation of its logarithm; 0.7.</summary>
     public double OutingLogSpread { get; init; } = 0.7;
 
-    /// <summary>Median of the spread of a piece, percent; 1.1 (Smith and Hopkins 2011).</summary>
-    public double PieceMedian { get; init; } = 1.1;
+    /// <summary>
+    /// Median of the spread of a piece, percent; 0.9. The published 1.1 % (Smith and Hopkins 2011) is a standard deviation; the
+    /// scale of Student's t with 4 degrees of freedom that fits normal noise best is 0.83 of it.
+    /// </summary>
+    public double PieceMedian { get; init; } = 0.9;
 
     /// <summary>Standard deviation of its logarithm; 0.6.</summary>
     public double PieceLogSpread { get; init; } = 0.6;
@@ -99,8 +105,11 @@ public sealed record TuningSettings
     /// <summary>Error of a piece's distance against the other pieces of its outing, metres; 2. Chosen, no source.</summary>
     public double DistanceErrorMetres { get; init; } = 2;
 
-    /// <summary>How far a card's lengths may lie from the length the paddler is used to, inches; 1.5. Chosen, no source.</summary>
-    public double StepLimitInches { get; init; } = 1.5;
+    /// <summary>How far a card's lengths may lie from the length the paddler is used to, inches; 2. Chosen, no source.</summary>
+    public double StepLimitInches { get; init; } = 2;
+
+    /// <summary>The longest a card's longest length may be above its shortest, inches; 3. Chosen, no source.</summary>
+    public double CardWidthInches { get; init; } = 3;
 
     /// <summary>Pieces on a card of two lengths, a multiple of four; 4.</summary>
     public int CardPieces { get; init; } = 4;

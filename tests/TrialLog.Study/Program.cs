@@ -7,6 +7,7 @@ using TrialLog.Study.Speed;
 RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
 {
     SeasonsCommand.Create(),
+    BenchCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),
     RecordingCommands.Fuzz(),

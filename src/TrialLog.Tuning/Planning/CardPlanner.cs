@@ -55,24 +55,26 @@ internal static class CardPlanner
 
     private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double variance, int pieces, Fit fit, TuningSettings settings)
     {
-        List<(int Short, int Long, double Value)> tried = [];
+        List<(int Short, int Long, CardWorth Worth)> tried = [];
         double best = 0;
         for (int a = 0; a < aligned.Length; a++)
             for (int b = a + 1; b < aligned.Length; b++)
             {
-                double worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), variance);
+                if (aligned[b] - aligned[a] > settings.CardWidthInches + 1e-6)
+                    continue;
+                CardWorth worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), variance);
                 tried.Add((a, b, worth));
-                best = Math.Max(best, worth);
+                best = Math.Max(best, worth.Score);
             }
 
-        (int Short, int Long, double Value) chosen = default;
+        (int Short, int Long, CardWorth Worth) chosen = default;
         double narrowest = double.PositiveInfinity;
-        foreach ((int Short, int Long, double Value) pair in tried)
+        foreach ((int Short, int Long, CardWorth Worth) pair in tried)
         {
             double width = aligned[pair.Long] - aligned[pair.Short];
-            if (pair.Value < best * (1 - settings.CardTolerance))
+            if (pair.Worth.Score < best * (1 - settings.CardTolerance))
                 continue;
-            if (width < narrowest - 1e-6 || (width < narrowest + 1e-6 && pair.Value > chosen.Value))
+            if (width < narrowest - 1e-6 || (width < narrowest + 1e-6 && pair.Worth.Score > chosen.Worth.Score))
             {
                 narrowest = Math.Min(narrowest, width);
                 chosen = pair;
@@ -85,7 +87,7 @@ internal static class CardPlanner
         List<Length> lengths = [];
         for (int k = 0; k < pieces; k++)
             lengths.Add(k % 4 is 0 or 3 ? outer : inner);
-        return new(lengths, chosen.Value);
+        return new(lengths, chosen.Worth.Value);
 
         double Cube(double at) => Math.Pow(at - fit.Skew.Top, 3);
     }
@@ -106,13 +108,13 @@ internal static class CardPlanner
             double away = Math.Abs(candidates[a].Inches - habitual.UsedToInches);
             if (outings > 0)
             {
-                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, Cube(aligned[a]) - meanCube, outingVariance * (1 + 1.0 / outings)), away);
+                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, Cube(aligned[a]) - meanCube, outingVariance * (1 + 1.0 / outings)).Value, away);
                 continue;
             }
 
             for (int b = 0; b < aligned.Length; b++)
                 if (b != a)
-                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), 2 * outingVariance), away);
+                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), 2 * outingVariance).Value, away);
         }
 
         return new([.. Enumerable.Repeat(candidates[chosen], pieces)], Math.Max(0, best));

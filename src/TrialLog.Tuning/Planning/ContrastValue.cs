@@ -3,6 +3,18 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;
 
+/// <summary>What a card is worth.</summary>
+/// <param name="Value">Expected fall of the expected loss, percent of speed.</param>
+/// <param name="Curvature">Expected fall of the variance of the curvature, in squares of its mean.</param>
+internal readonly record struct CardWorth(double Value, double Curvature)
+{
+    /// <summary>
+    /// What cards are compared by. The value looks one outing ahead, where the curvature hardly matters; how sure the length is
+    /// hangs on it all the same, so a card that tells it too counts for more.
+    /// </summary>
+    public double Score => Value * (1 + Curvature);
+}
+
 /// <summary>
 /// Expected value of information of one contrast: how far the expected loss falls, on average over what the contrast may turn out,
 /// when the length is chosen after seeing it. The loss is quadratic, so with the contrast known the best choice is E[cθ]/E[c]
@@ -14,14 +26,15 @@ internal sealed class ContrastValue
     private const double FarthestInSpreads = 40, KernelInSpreads = 4.5;
     private readonly PlanningCloud _cloud;
     private readonly SkewGivenCurve _skew;
-    private readonly double _baseline;
-    private readonly double[] _place, _curvature, _pull, _kernel = new double[Bins];
+    private readonly double _baseline, _meanCurvature;
+    private readonly double[] _place, _density, _curvature, _pull, _kernel = new double[Bins];
 
     public ContrastValue(PlanningCloud cloud, SkewGivenCurve skew)
     {
         _cloud = cloud;
         _skew = skew;
         _place = new double[cloud.Probability.Length];
+        _density = new double[Bins + 2];
         _curvature = new double[Bins + 2];
         _pull = new double[Bins + 2];
         double curvature = 0, pull = 0;
@@ -33,10 +46,11 @@ internal sealed class ContrastValue
         }
 
         _baseline = pull * pull / curvature;
+        _meanCurvature = curvature;
     }
 
     /// <summary>
-    /// The value, percent of speed, of a contrast whose mean is −s c (<paramref name="squares"/> − 2 θ <paramref name="lengths"/>):
+    /// What a contrast is worth whose mean is −s c (<paramref name="squares"/> − 2 θ <paramref name="lengths"/>):
     /// for two lengths A and B, A² − B² and A − B.
     /// </summary>
     /// <param name="squares">Contrast of the squared lengths.</param>
@@ -44,10 +58,10 @@ internal sealed class ContrastValue
     /// <param name="cubes">Contrast of the cubes of the lengths around the top of the curve, which a lopsided curve answers to.</param>
     /// <param name="variance">Variance of the contrast's noise, percent squared.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Of(double squares, double lengths, double cubes, double variance)
+    public CardWorth Of(double squares, double lengths, double cubes, double variance)
     {
         double spread = Math.Sqrt(variance + _cloud.Share * _cloud.Share * cubes * cubes * _skew.Variance);
-        double[] place = _place, curvature = _curvature, pull = _pull, kernel = _kernel;
+        double[] place = _place, density = _density, curvature = _curvature, pull = _pull, kernel = _kernel;
         double low = double.MaxValue, high = double.MinValue, perUnit = -_cloud.Share / spread;
         for (int k = 0; k < place.Length; k++)
         {
@@ -63,13 +77,16 @@ internal sealed class ContrastValue
         high += KernelInSpreads;
         double step = Math.Max(0.2, (high - low) / (Bins - 1));
         int used = Math.Min(Bins, (int)((high - low) / step) + 2), reach = (int)(KernelInSpreads / step);
+        Array.Clear(density);
         Array.Clear(curvature);
         Array.Clear(pull);
         for (int k = 0; k < place.Length; k++)
         {
             double position = (place[k] - low) / step;
             int bin = (int)position;
-            double upper = position - bin, weight = _cloud.Probability[k] * _cloud.Curvature[k], weighted = weight * _cloud.Goal[k];
+            double upper = position - bin, probability = _cloud.Probability[k], weight = probability * _cloud.Curvature[k], weighted = weight * _cloud.Goal[k];
+            density[bin] += probability * (1 - upper);
+            density[bin + 1] += probability * upper;
             curvature[bin] += weight * (1 - upper);
             curvature[bin + 1] += weight * upper;
             pull[bin] += weighted * (1 - upper);
@@ -83,22 +100,28 @@ internal sealed class ContrastValue
             kernelSum += d == 0 ? kernel[d] : 2 * kernel[d];
         }
 
-        double value = 0;
+        double value = 0, curvatureSquare = 0;
         for (int outcome = 0; outcome < used; outcome++)
         {
-            double c = 0, b = 0;
+            double p = 0, c = 0, b = 0;
             int from = Math.Max(0, outcome - reach), to = Math.Min(used - 1, outcome + reach);
             for (int bin = from; bin <= to; bin++)
             {
-                double density = kernel[Math.Abs(outcome - bin)];
-                c += density * curvature[bin];
-                b += density * pull[bin];
+                double height = kernel[Math.Abs(outcome - bin)];
+                p += height * density[bin];
+                c += height * curvature[bin];
+                b += height * pull[bin];
             }
 
-            if (c > 1e-300)
+            if (c > 1e-300 && p > 1e-300)
+            {
                 value += b * b / c;
+                curvatureSquare += c * c / p;
+            }
         }
 
-        return Math.Max(0, _cloud.Share * (value / kernelSum - _baseline));
+        return new(
+            Math.Max(0, _cloud.Share * (value / kernelSum - _baseline)),
+            Math.Max(0, curvatureSquare / kernelSum / (_meanCurvature * _meanCurvature) - 1));
     }
 }

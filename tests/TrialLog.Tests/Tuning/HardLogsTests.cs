@@ -1,0 +1,218 @@
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Tests.Tuning;
+
+/// <summary>Logs that tell little or the wrong thing: each gets a finite, sensible, explained answer and no false certainty.</summary>
+public class HardLogsTests
+{
+    private static readonly double[] Pair = [49, 51, 51, 49];
+
+    [Fact]
+    public void An_empty_log_works_from_the_start_length_alone()
+    {
+        Analysis analysis = Sensible(LogOf.Rows());
+        Assert.Equal(Length.FromInches(50), analysis.Best.Length);
+        Assert.False(analysis.DiminishingReturns);
+        Assert.Contains("start length", analysis.Verdict);
+        Assert.InRange(Width(analysis), 2, 3.5);
+        Assert.Equal(100, analysis.Best.LikelyLow.Inches + analysis.Best.LikelyHigh.Inches, 0.07);
+    }
+
+    [Fact]
+    public void One_piece_changes_nothing() =>
+        Assert.Equal(Width(Sensible(LogOf.Rows())), Width(Sensible(LogOf.Rows(new Row(0, 51)))), 0.13);
+
+    [Fact]
+    public void One_length_leaves_the_range_of_the_start_length() =>
+        Assert.InRange(Width(Sensible(LogOf.Rows(Outings(8, [50, 50, 50, 50])))), 0.9 * Width(Sensible(LogOf.Rows())), 4);
+
+    [Fact]
+    public void Two_lengths_narrow_it_and_give_no_false_certainty()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Outings(6, Pair)));
+        Assert.InRange(Width(analysis), 0.3, 0.9 * Width(Sensible(LogOf.Rows())));
+    }
+
+    [Fact]
+    public void With_every_piece_excluded_the_start_length_stands()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Outings(4, Pair).Select(row => row with { Excluded = "wash" })));
+        Assert.Equal(0, analysis.Pieces);
+        Assert.Equal(Sensible(LogOf.Rows()).Best.LikelyHigh, analysis.Best.LikelyHigh);
+    }
+
+    [Fact]
+    public void Lengths_all_on_one_side_leave_the_other_side_open()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Outings(6, [51, 53, 53, 51])));
+        Assert.True(analysis.Best.Length < Length.FromInches(51.5));
+        Assert.True(analysis.Best.WithinQuarterInch < 0.6);
+    }
+
+    [Fact]
+    public void An_outing_of_sixty_pieces_is_one_outing() =>
+        Assert.Equal(1, Sensible(LogOf.Rows(Enumerable.Range(0, 60).Select(at => new Row(0, Pair[at % 4], -0.2 * at)))).Outings);
+
+    [Fact]
+    public void Identical_times_make_nothing_certain()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Outings(5, Pair).Select(row => row with { Percent = 0 })));
+        Assert.True(analysis.Best.WithinQuarterInch < 0.99);
+    }
+
+    [Fact]
+    public void Pieces_from_half_a_minute_to_five_hours_go_together() =>
+        Sensible(LogOf.Rows(Enumerable.Range(0, 16).Select(at => new Row(at / 4, Pair[at % 4], at % 3) { Metres = (at % 4) switch { 0 => 90, 1 => 1000, 2 => 12_000, _ => 54_000 } })));
+
+    [Fact]
+    public void Effort_told_in_part_counts_for_what_it_is_worth()
+    {
+        Row[] rows = [.. Outings(6, Pair).Select((row, at) => row with { Effort = at % 3 == 0 ? null : 5.5 + at % 3 })];
+        Assert.True(Width(Sensible(LogOf.Rows(rows))) >= Width(Sensible(LogOf.Rows(rows.Select(row => row with { Effort = 6 })))) - 0.2);
+    }
+
+    [Fact]
+    public void A_hull_never_used_takes_the_answer_over_less_surely()
+    {
+        TuningQuestion question = LogOf.Rows(Outings(10, Pair));
+        Analysis tuned = Sensible(question), carried = Sensible(question with { Hull = StandardHulls.All[1] });
+        Assert.True(Width(carried) > Width(tuned));
+        Assert.Equal(-1, carried.Best.Length.InchesMoreThan(tuned.Best.Length), 0.26);
+    }
+
+    [Fact]
+    public void A_six_seat_log_says_that_it_can_hardly_tell()
+    {
+        TuningQuestion question = LogOf.Rows(Outings(8, Pair).Select(row => row with { Hull = 2 }));
+        Analysis analysis = Sensible(question with { Hull = StandardHulls.All[2] });
+        Assert.Contains("hardly tell", analysis.Verdict);
+        Assert.True(Width(analysis) > 1.5);
+    }
+
+    [Fact]
+    public void A_start_length_four_inches_off_is_found_out()
+    {
+        double[][] cards = [[49, 51, 51, 49], [50, 52, 52, 50], [52, 54, 54, 52], [53, 55, 55, 53], [53, 55, 55, 53], [52, 55.5, 55.5, 52]];
+        Analysis analysis = Sensible(LogOf.Rows(cards.SelectMany((card, outing) =>
+            card.Select((inches, at) => new Row(outing, inches, 0.5 * outing - 0.4 * (inches - 54) * (inches - 54) + Noise(outing, at))))));
+        Assert.InRange(analysis.Best.Length.Inches, 53, 55);
+        Assert.True(analysis.Best.LikelyLow < Length.FromInches(54) && analysis.Best.LikelyHigh > Length.FromInches(53.5));
+    }
+
+    [Fact]
+    public void A_start_length_four_inches_off_is_not_told_from_one_outing_with_certainty()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Pair.Select((inches, at) => new Row(0, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(0, at)))));
+        Assert.False(analysis.DiminishingReturns);
+        Assert.True(Width(analysis) > 1);
+    }
+
+    [Fact]
+    public void A_paddle_that_cannot_be_set_gets_its_one_length()
+    {
+        TuningQuestion question = LogOf.Rows(Outings(2, Pair));
+        Paddle fixedPaddle = question.Paddle with { Shortest = Length.FromInches(50), Longest = Length.FromInches(50) };
+        Analysis analysis = Sensible(question with { Paddle = fixedPaddle });
+        Assert.Equal(Length.FromInches(50), analysis.Best.Length);
+        Assert.All(analysis.Card.Lengths, length => Assert.Equal(Length.FromInches(50), length));
+        Assert.Equal(0, analysis.ProbabilityWorthwhileLeft);
+    }
+
+    [Fact]
+    public void A_wide_range_in_millimetre_steps_is_planned_all_the_same()
+    {
+        TuningQuestion question = LogOf.Rows(Outings(3, Pair));
+        Analysis analysis = Sensible(question with
+        {
+            Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
+            Paddle = question.Paddle with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
+        });
+        Assert.Contains(" cm", analysis.Verdict);
+        Assert.DoesNotContain(" in,", analysis.Verdict);
+    }
+
+    [Fact]
+    public void Nothing_longer_than_what_did_not_hurt_is_proposed_and_the_caution_says_why()
+    {
+        Analysis analysis = Sensible(Sore(inches => inches > 50 ? 6 : 0));
+        Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
+        Assert.True(analysis.Best.Length <= Length.FromInches(49));
+        Assert.Contains(analysis.Cautions, caution => caution.Contains("did not hurt"));
+    }
+
+    [Fact]
+    public void Sore_at_every_length_the_shortest_of_late_is_the_limit()
+    {
+        Analysis analysis = Sensible(Sore(_ => 5));
+        Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
+        Assert.Contains(analysis.Cautions, caution => caution.Contains("every length") && caution.Contains("clinician"));
+    }
+
+    [Fact]
+    public void Soreness_of_long_ago_sets_no_limit()
+    {
+        TuningQuestion question = Sore(_ => 8);
+        Assert.DoesNotContain(Sensible(question with { Today = question.Today.AddDays(60) }).Cautions, caution => caution.Contains("sore"));
+    }
+
+    [Fact]
+    public void A_goal_far_longer_than_the_pieces_widens_the_range()
+    {
+        TuningQuestion question = LogOf.Rows(Outings(10, Pair));
+        Analysis near = Sensible(question), far = Sensible(question with
+        {
+            Paddler = question.Paddler with { Goal = new() { HullId = question.Hull.Id, Time = PieceTime.FromSeconds(4 * 3600) } },
+        });
+        Assert.True(Width(far) > Width(near) + 0.1);
+        Assert.Equal(4 * 3600, far.GoalSeconds);
+    }
+
+    private static IEnumerable<Row> Outings(int count, double[] card) =>
+        from outing in Enumerable.Range(0, count)
+        from at in Enumerable.Range(0, card.Length)
+        select new Row(outing, card[at], outing % 3 - 0.35 * (card[at] - 50.2) * (card[at] - 50.2) - 0.3 * at + Noise(outing, at));
+
+    private static TuningQuestion Sore(Func<double, double> soreness)
+    {
+        TuningQuestion question = LogOf.Rows(Outings(3, Pair));
+        return question with
+        {
+            Today = LogOf.FirstDay.AddDays(12),
+            Outings = [.. question.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(soreness(piece.Length.Inches)) })] })],
+        };
+    }
+
+    /// <summary>Noise of spread about 0.8 % that needs no generator.</summary>
+    private static double Noise(int outing, int at) => 1.15 * Math.Sin(12.9898 * outing + 78.233 * at + 1);
+
+    private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);
+
+    private static Analysis Sensible(TuningQuestion question)
+    {
+        Analysis analysis = Tuner.Analyse(question);
+        BestLength best = analysis.Best;
+        double[] numbers =
+        [
+            best.WithinQuarterInch, analysis.GainFromMovingPercent, analysis.GainFromMovingSeconds, analysis.GainLeftPercent, analysis.GainLeftSeconds,
+            analysis.GoalSeconds, analysis.ProbabilityWorthwhileLeft, analysis.Curvature.Low, analysis.Curvature.Median, analysis.Curvature.High,
+            .. analysis.Curve.Points.SelectMany(point => (double[])[point.Percent, point.Low, point.High]),
+            .. analysis.Curve.Pieces.SelectMany(piece => (double[])[piece.Percent, piece.Weight]),
+        ];
+        Assert.All(numbers, number => Assert.True(double.IsFinite(number)));
+        Assert.True(question.Paddle.Reaches(best.Length));
+        Assert.True(best.LikelyLow < best.LikelyHigh);
+        Assert.InRange(best.WithinQuarterInch, 0, 1);
+        Assert.InRange(analysis.ProbabilityWorthwhileLeft, 0, 1);
+        Assert.InRange(best.Probabilities.Sum(one => one.Probability), 0.9, 1.0001);
+        Assert.True(analysis.Curvature.Low < analysis.Curvature.Median && analysis.Curvature.Median < analysis.Curvature.High);
+        Assert.All(analysis.Curve.Points, point => Assert.True(point.Low <= point.High));
+        Assert.True(analysis.OutingsToGo.Low <= analysis.OutingsToGo.Median && analysis.OutingsToGo.Median <= analysis.OutingsToGo.High);
+        Assert.True(analysis.GainFromMovingPercent >= 0 && analysis.GainLeftPercent >= 0);
+        Assert.All(analysis.Card.Lengths, length => Assert.True(question.Paddle.Reaches(length)));
+        Assert.NotEmpty(analysis.Card.Reason);
+        Assert.DoesNotContain("NaN", analysis.Verdict + analysis.Card.Reason + string.Concat(analysis.Cautions));
+        Assert.EndsWith(".", analysis.Verdict);
+        return analysis;
+    }
+}

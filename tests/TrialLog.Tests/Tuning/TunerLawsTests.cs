@@ -1,0 +1,143 @@
+using CsCheck;
+using TrialLog.Domain;
+using TrialLog.Tuning;
+
+namespace TrialLog.Tests.Tuning;
+
+/// <summary>What must hold of an answer whatever the log.</summary>
+public class TunerLawsTests
+{
+    private static readonly Gen<Row[]> Logs =
+        Gen.Select(Gen.Int[0, 5], Gen.Int[-12, 12], Gen.Double[-4, 4], Gen.Int[8, 16], static (outing, quarters, percent, halves) =>
+            new Row(outing, 50 + quarters / 4.0, percent, halves / 2.0)).Array[1, 24];
+
+    [Fact]
+    public void Making_every_length_and_the_start_longer_makes_the_answer_longer_by_as_much() =>
+        Gen.Select(Logs, Gen.Int[-8, 8]).Sample((rows, quarters) =>
+        {
+            double longer = quarters / 4.0;
+            TuningQuestion question = LogOf.Rows(rows);
+            Analysis before = Tuner.Analyse(question), after = Tuner.Analyse(Longer(question, longer));
+            Assert.Equal(before.Best.Length.PlusInches(longer), after.Best.Length);
+            Assert.Equal(before.Best.LikelyLow.PlusInches(longer), after.Best.LikelyLow);
+            Assert.Equal(before.Best.LikelyHigh.PlusInches(longer), after.Best.LikelyHigh);
+            Assert.Equal(before.GainLeftPercent, after.GainLeftPercent, 1e-6);
+            Assert.Equal(before.Card.Lengths.Select(length => length.PlusInches(longer)), after.Card.Lengths);
+        }, iter: 25);
+
+    [Fact]
+    public void The_order_in_which_outings_were_entered_does_not_matter() =>
+        Logs.Sample(rows =>
+        {
+            TuningQuestion question = LogOf.Rows(rows);
+            Same(Tuner.Analyse(question), Tuner.Analyse(question with { Outings = [.. question.Outings.Reverse()] }));
+        }, iter: 15);
+
+    [Fact]
+    public void Excluded_pieces_do_not_matter() =>
+        Gen.Select(Logs, Gen.Int[1, 3]).Sample((rows, each) =>
+        {
+            TuningQuestion excluded = LogOf.Rows(rows.Select((row, at) => at % (each + 1) == 0 ? row with { Excluded = "wash" } : row));
+            TuningQuestion gone = excluded with
+            {
+                Outings = [.. excluded.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(piece => piece.ExcludedBecause is null)] })],
+            };
+            Same(Tuner.Analyse(excluded), Tuner.Analyse(gone));
+        }, iter: 15);
+
+    [Fact]
+    public void The_same_outings_once_more_narrow_the_range() =>
+        Gen.Int[1, 1000].Sample(seed =>
+        {
+            TuningQuestion once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
+            TuningQuestion twice = once with { Outings = [.. once.Outings, .. once.Outings.Select(outing => outing with { Id = Again(outing.Id), Label = "again" })] };
+            Assert.True(Width(Tuner.Analyse(twice)) < Width(Tuner.Analyse(once)));
+        }, iter: 15);
+
+    [Fact]
+    public void A_card_is_mirrored_within_reach_and_within_the_step_limit() =>
+        Logs.Sample(rows =>
+        {
+            TuningQuestion question = LogOf.Rows(rows);
+            IReadOnlyList<Length> lengths = Tuner.Analyse(question).Card.Lengths;
+            Assert.Equal(lengths, lengths.Reverse());
+            Assert.Equal(2, lengths.Distinct().Count());
+            Assert.All(lengths, length => Assert.True(question.Paddle.Reaches(length)));
+            Assert.True(lengths.Max().InchesMoreThan(lengths.Min()) <= 2 * question.Settings.StepLimitInches + 1e-9);
+        }, iter: 25);
+
+    [Fact]
+    public void Whoever_cannot_swap_on_the_water_gets_one_length_an_outing() =>
+        Logs.Sample(rows =>
+        {
+            TuningQuestion question = LogOf.Rows(rows);
+            question = question with { Paddler = question.Paddler with { SwapsOnWater = false } };
+            Assert.Single(Tuner.Analyse(question).Card.Lengths.Distinct());
+        }, iter: 15);
+
+    [Fact]
+    public void However_many_threads_ask_the_answer_is_the_same_to_the_last_digit()
+    {
+        TuningQuestion[] questions = [.. Enumerable.Range(1, 8).Select(seed => LogOf.Rows(LogOf.Healthy(outings: 5, seed)))];
+        Analysis[] alone = [.. questions.Select(Tuner.Analyse)], together = new Analysis[questions.Length];
+        Parallel.For(0, questions.Length, at => together[at] = Tuner.Analyse(questions[at]));
+        for (int at = 0; at < questions.Length; at++)
+            Same(alone[at], together[at]);
+    }
+
+    [Fact]
+    public void The_last_point_of_progress_is_what_an_analysis_says()
+    {
+        TuningQuestion question = LogOf.Rows(LogOf.Healthy(outings: 5));
+        IReadOnlyList<ProgressPoint> progress = Tuner.Progress(question);
+        Analysis analysis = Tuner.Analyse(question);
+        Assert.Equal(6, progress.Count);
+        Assert.Equal(analysis.Best.Length, progress[^1].Best);
+        Assert.Equal(analysis.GainLeftPercent, progress[^1].GainLeftPercent);
+        Assert.Equal(analysis.ProbabilityWorthwhileLeft, progress[^1].ProbabilityWorthwhileLeft);
+    }
+
+    [Fact]
+    public void A_longer_blade_carries_the_same_answer_as_much_longer()
+    {
+        TuningQuestion question = LogOf.Rows(LogOf.Healthy());
+        IReadOnlyList<CarriedLength> carried = Tuner.Carry(question, [question.Hull], question.Paddles);
+        Assert.Equal(2, carried[1].Best.InchesMoreThan(carried[0].Best), 9);
+        Assert.Equal(carried[0].WithinQuarterInch, carried[1].WithinQuarterInch, 1e-9);
+    }
+
+    private static TuningQuestion Longer(TuningQuestion question, double inches)
+    {
+        Paddle paddle = Stretched(question.Paddle);
+        return question with
+        {
+            Paddler = question.Paddler with { KnownLength = question.Paddler.KnownLength!.Value.PlusInches(inches) },
+            Paddle = paddle,
+            Paddles = [.. question.Paddles.Select(Stretched)],
+            Outings = [.. question.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Length = piece.Length.PlusInches(inches) })] })],
+        };
+
+        Paddle Stretched(Paddle one) => one with { Shortest = one.Shortest.PlusInches(inches), Longest = one.Longest.PlusInches(inches) };
+    }
+
+    private static void Same(Analysis a, Analysis b)
+    {
+        Assert.Equal(a.Best.Length, b.Best.Length);
+        Assert.Equal(a.Best.WithinQuarterInch, b.Best.WithinQuarterInch);
+        Assert.Equal(a.GainLeftPercent, b.GainLeftPercent);
+        Assert.Equal(a.ProbabilityWorthwhileLeft, b.ProbabilityWorthwhileLeft);
+        Assert.Equal(a.OutingsToGo, b.OutingsToGo);
+        Assert.Equal(a.Card.Lengths, b.Card.Lengths);
+        Assert.Equal(a.Curve.Points, b.Curve.Points);
+        Assert.Equal(a.Verdict, b.Verdict);
+    }
+
+    private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);
+
+    private static Guid Again(Guid id)
+    {
+        byte[] bytes = id.ToByteArray();
+        bytes[15]++;
+        return new(bytes);
+    }
+}
