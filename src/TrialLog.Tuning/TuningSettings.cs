@@ -24,8 +24,8 @@ public sealed record TuningSettings
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
-    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.03. Chosen, no source.</summary>
-    public double StartOutlierShare { get; init; } = 0.03;
+    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.05. Chosen, no source.</summary>
+    public double StartOutlierShare { get; init; } = 0.05;
 
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
@@ -40,11 +40,11 @@ public sealed record TuningSettings
     public double CurvatureLogSpread { get; init; } = 0.8;
 
     /// <summary>
-    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.1, so that a curve
+    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.11, so that a curve
     /// twice as steep on one side, an inch and a half away, lies about two spreads out. Chosen, no source; 0 makes
     /// every curve a parabola.
     /// </summary>
-    public double SkewSpread { get; init; } = 0.1;
+    public double SkewSpread { get; init; } = 0.11;
 
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;

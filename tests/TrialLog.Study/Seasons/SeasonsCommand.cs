@@ -115,7 +115,7 @@ internal static class SeasonsCommand
         List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
         return $"Diminishing returns: said in {100.0 * stopped.Count / results.Length:0} % of seasons, "
             + $"after a median of {Outings(after[after.Count / 2])} outings (80 %: {Outings(after[after.Count / 10])} to {Outings(after[after.Count * 9 / 10])}); "
-            + $"wrong stops (true loss above {WrongAbove} %): {Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} %.";
+            + $"wrong stops (true loss above {WrongAbove} %): {Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} % of them.";
     }
 
     private static string Ranges(SeasonResult[] results) =>
@@ -125,5 +125,5 @@ internal static class SeasonsCommand
 
     private static string Outings(int after) => after == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : after.ToString(CultureInfo.InvariantCulture);
 
-    private static string Text(Estimate estimate, string digits) => $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
+    private static string Text(Estimate estimate, string digits) => double.IsNaN(estimate.Mean) ? "none" : $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
 }

@@ -29,7 +29,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     [Fact]
     public void A_model_that_believes_in_half_the_noise_is_found_out()
     {
-        TuningSettings world = new() { PieceLogSpread = 0.05, CurvatureMedian = 1 };
+        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, StartOutlierShare = 0.1 };
         Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 2 });
         output.WriteLine($"half the noise: θ {wrong.Best:0.00}, σ {wrong.Noise:0.00}");
         Assert.True(wrong.Best > Limit, $"θ: {wrong.Best}");
