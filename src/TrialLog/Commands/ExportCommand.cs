@@ -25,7 +25,7 @@ internal static class ExportCommand
                 return;
             }
 
-            WholeFile.Write(file, written.ToArray());
+            NewFile.Write(desk, file, written.ToArray());
             frame.Out.WriteLine($"{outings.Sum(outing => outing.Pieces.Count):N0} pieces in {outings.Count:N0} outings written to {Quoted.Brief(file, 200)}.");
         });
         return command;

@@ -33,7 +33,7 @@ internal static class ImportCommand
                         SkipBad = parsed.GetValue(skipBad),
                         Paddler = parsed.GetValue(frame.Paddler),
                         Paddle = parsed.GetValue(frame.Paddle),
-                    }, quiet: parsed.GetValue(frame.Json)));
+                    }, parsed.GetValue(recording.Again), quiet: parsed.GetValue(frame.Json)));
             }
 
             if (parsed.GetValue(frame.Json))
@@ -64,9 +64,9 @@ internal static class ImportCommand
         }
     }
 
-    private static ImportFacts Csv(CommandFrame frame, Desk desk, FileStream stream, string name, CsvReadOptions options, bool quiet)
+    private static ImportFacts Csv(CommandFrame frame, Desk desk, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)
     {
-        CsvAdditions additions = ImportCsv.From(desk, stream, name, options);
+        CsvAdditions additions = ImportCsv.From(desk, stream, name, options, again);
         if (!quiet)
         {
             frame.Out.WriteLine($"{Quoted.Brief(name, 80)}: {additions.Says()}");

@@ -12,7 +12,7 @@ internal static class ImportRecordingCommand
     public static ImportFacts Run(CommandFrame frame, ParseResult parsed, Desk desk, RecordingOptions options, Stream stream, string name)
     {
         Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-        RecordedOuting recording = ImportRecording.Read(desk, stream, name);
+        RecordedOuting recording = ImportRecording.Read(desk, stream, name, parsed.GetValue(options.Again));
         foreach (string number in (parsed.GetValue(options.Drop) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             recording = recording.Drop(RecordingQuestions.Place(recording, number));
         bool quiet = parsed.GetValue(frame.Json);

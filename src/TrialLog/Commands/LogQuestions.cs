@@ -112,7 +112,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
         try
         {
             date = FindOuting.Date(text, desk.Today);
-            problem = LogOuting.ProblemWithDate(desk, date);
+            problem = Plausible.ProblemWithDate(date, desk.Today);
         }
         catch (InvalidValueException wrong)
         {

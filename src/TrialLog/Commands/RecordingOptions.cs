@@ -2,7 +2,7 @@ using System.CommandLine;
 
 namespace TrialLog.Commands;
 
-/// <summary>The options of <c>import</c> for what a recording cannot tell.</summary>
+/// <summary>The options of <c>import</c> beyond the common ones, most of them for what a recording cannot tell.</summary>
 internal sealed class RecordingOptions
 {
     public Option<string?> Lengths { get; } = PaddlerCommand.Text("--lengths", "Recording: the length of each piece in order; else the open card's.", "L,L,...");
@@ -17,5 +17,7 @@ internal sealed class RecordingOptions
 
     public Option<string?> Place { get; } = PaddlerCommand.Text("--place", "Recording: a coarse place, as you call it. Positions are never kept.", "TEXT");
 
-    public IEnumerable<Option> All => [Lengths, Drop, Effort, Soreness, Wind, Place];
+    public Option<bool> Again { get; } = new("--again") { Description = "Also a file that was imported before, to bring back what was deleted since." };
+
+    public IEnumerable<Option> All => [Again, Lengths, Drop, Effort, Soreness, Wind, Place];
 }

@@ -12,8 +12,9 @@ internal static class CorrectOuting
     {
         IReadOnlyList<Paddle> paddles = desk.Logbook.Paddles();
         var problems = new List<string>();
-        if (LogOuting.ProblemWithDate(desk, changed.Date) is { } wrongDate)
+        if (Plausible.ProblemWithDate(changed.Date, desk.Today) is { } wrongDate)
             problems.Add(wrongDate);
+        problems.AddRange(LogOuting.ProblemsWithTexts(changed.Place, changed.Water, changed.Notes, changed.Pieces.Select(piece => (piece.Order, piece.Notes))));
         foreach (Piece piece in changed.Pieces)
         {
             Paddle paddle = paddles.First(known => known.Id == piece.PaddleId);

@@ -8,11 +8,11 @@ namespace TrialLog.UseCases;
 internal static class ImportCsv
 {
     /// <exception cref="RequestException">Rows are wrong and were not to be skipped; nothing was imported.</exception>
-    public static CsvAdditions From(Desk desk, Stream file, string fileName, CsvReadOptions options, IProgress<int>? rowsRead = null, CancellationToken stop = default)
+    public static CsvAdditions From(Desk desk, Stream file, string fileName, CsvReadOptions options, bool again = false, IProgress<int>? rowsRead = null, CancellationToken stop = default)
     {
         CsvLogContents contents = CsvLog.Read(file, options, rowsRead, stop);
-        if (desk.Logbook.HasImported(contents.FileHash))
-            return new CsvAdditions { Warnings = [$"{Quoted.Brief(fileName, 80)} was imported before; nothing was added."] };
+        if (!again && desk.Logbook.HasImported(contents.FileHash))
+            return new CsvAdditions { Warnings = [$"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"] };
         LogbookFile logbook = desk.Logbook;
         var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
         CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(desk.Now));

@@ -25,7 +25,7 @@ internal static class ImportRecording
 {
     /// <summary>Reads a recording and finds its pieces.</summary>
     /// <exception cref="RequestException">It cannot be read, or was imported before.</exception>
-    public static RecordedOuting Read(Desk desk, Stream stream, string fileName)
+    public static RecordedOuting Read(Desk desk, Stream stream, string fileName, bool again = false)
     {
         RecordedOuting recording;
         try
@@ -37,8 +37,8 @@ internal static class ImportRecording
             throw new RequestException(failure.Message);
         }
 
-        return desk.Logbook.HasImported(recording.Hash)
-            ? throw new RequestException($"{recording.FileName} was imported before; nothing was added.")
+        return !again && desk.Logbook.HasImported(recording.Hash)
+            ? throw new RequestException($"{recording.FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.")
             : recording;
     }
 

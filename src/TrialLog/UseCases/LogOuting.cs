@@ -56,8 +56,9 @@ internal static class LogOuting
     public static IReadOnlyList<string> Problems(Desk desk, OutingEntry entry)
     {
         var problems = new List<string>();
-        if (ProblemWithDate(desk, entry.Date) is { } wrongDate)
+        if (Plausible.ProblemWithDate(entry.Date, desk.Today) is { } wrongDate)
             problems.Add(wrongDate);
+        problems.AddRange(ProblemsWithTexts(entry.Place, entry.Water, entry.Notes, entry.Pieces.Select((piece, index) => (index + 1, piece.Notes))));
         if (entry.Pieces.Count is 0 or > MostPieces)
             problems.Add($"An outing has 1 to {MostPieces} pieces; this one has {entry.Pieces.Count}.");
         for (int i = 0; i < entry.Pieces.Count; i++)
@@ -79,11 +80,21 @@ internal static class LogOuting
         ?? (paddle.Reaches(length) ? null
             : $"{length} is outside what {paddle.Name} can be set to ({paddle.Shortest} to {paddle.Longest}); if its range is wrong: triallog paddle set \"{paddle.Name}\" --range L..L");
 
-    /// <summary>What is wrong with a date, or null. Tomorrow is let through, for clocks in another zone.</summary>
-    public static string? ProblemWithDate(Desk desk, DateOnly date) =>
-        date > desk.Today.AddDays(1) ? $"{date:yyyy-MM-dd} lies in the future; check the date."
-        : date.Year < 1950 ? $"{date:yyyy-MM-dd} lies before 1950; check the date."
-        : null;
+    /// <summary>What is wrong with the texts of an outing and its pieces, each in a sentence.</summary>
+    public static IEnumerable<string> ProblemsWithTexts(string? place, string? water, string? notes, IEnumerable<(int Order, string? Notes)> pieces)
+    {
+        foreach ((string? text, string kind) in new[] { (place, "place"), (water, "water"), (notes, "note") })
+        {
+            if (!NoteRule.TryCheck(text, kind, out _, out string? problem))
+                yield return problem;
+        }
+
+        foreach ((int order, string? text) in pieces)
+        {
+            if (!NoteRule.TryCheck(text, "note", out _, out string? problem))
+                yield return $"Piece {order}: {problem}";
+        }
+    }
 
     /// <summary>Saves the outing in one piece.</summary>
     /// <param name="desk">The logbook.</param>

@@ -37,7 +37,7 @@ internal static class OrderSheetCommand
                 return;
             }
 
-            WholeFile.Write(path, written.ToString());
+            NewFile.Write(desk, path, written.ToString());
             frame.Out.WriteLine($"Wrote {Path.GetFullPath(path)}");
         });
         return command;

@@ -88,7 +88,7 @@ internal sealed class OutingFields
     {
         try
         {
-            return LogOuting.ProblemWithDate(_desk, FindOuting.Date(text, _desk.Today));
+            return Plausible.ProblemWithDate(FindOuting.Date(text, _desk.Today), _desk.Today);
         }
         catch (InvalidValueException wrong)
         {

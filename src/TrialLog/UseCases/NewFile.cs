@@ -1,6 +1,6 @@
 using TrialLog.Domain;
 
-namespace TrialLog.UseCases.Coach;
+namespace TrialLog.UseCases;
 
 /// <summary>A file that the user named for something new: never the logbook itself.</summary>
 internal static class NewFile
@@ -11,6 +11,14 @@ internal static class NewFile
     {
         Refuse(desk, file);
         WholeFile.Write(file, text);
+    }
+
+    /// <summary>Writes it whole or not at all.</summary>
+    /// <exception cref="RequestException">It is the logbook, or cannot be written; what was there is untouched.</exception>
+    public static void Write(Desk desk, string file, byte[] contents)
+    {
+        Refuse(desk, file);
+        WholeFile.Write(file, contents);
     }
 
     /// <exception cref="RequestException">It is the logbook, or has no name.</exception>
