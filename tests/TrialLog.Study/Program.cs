@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Study.Recordings;
 using TrialLog.Study.Samples;
+using TrialLog.Study.Screens;
 using TrialLog.Study.Seasons;
 using TrialLog.Study.Speed;
 
@@ -14,5 +15,6 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     SamplesCommand.Create(),
     CsvSpeedCommand.Create(),
     ProcessSpeedCommand.Create(),
+    ScreensSpeedCommand.Create(),
 };
 return root.Parse(args).Invoke();

@@ -12,7 +12,7 @@ namespace TrialLog.Screens;
 internal static class ScreensProgram
 {
     /// <summary>Loop passes a second: a key is answered within one of them.</summary>
-    private const ushort PassesPerSecond = 60;
+    public const ushort PassesPerSecond = 60;
 
     /// <summary>Runs the screens over an open logbook.</summary>
     /// <param name="logbook">The open logbook.</param>
@@ -34,6 +34,7 @@ internal static class ScreensProgram
     {
         var look = new Look(StrokesOf.Environment(environment), Palette.Of(environment));
         var version = new LogVersion(desk.Logbook);
-        return new ShellWindow(new Session(desk, version, look, new Findings(desk, version, analyses, app.Invoke)));
+        var outings = new OutingsRead(desk.Logbook, version);
+        return new ShellWindow(new Session(desk, version, outings, look, new Findings(desk, version, outings, analyses, app.Invoke)));
     }
 }

@@ -24,15 +24,20 @@ internal static class UsualChoice
         IReadOnlyList<Hull> hulls = desk.Logbook.Hulls();
         if (paddles.Count == 0 || hulls.Count == 0)
             return null;
-        IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
-        Outing? latest = outings.Count > 0 ? outings[^1] : null;
-        Hull hull = hulls.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastHull + paddler.Id))
-            ?? hulls.FirstOrDefault(known => known.Id == latest?.HullId)
-            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
-            ?? hulls[0];
-        Paddle paddle = paddles.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastPaddle + paddler.Id))
-            ?? paddles.FirstOrDefault(known => latest is not null && latest.Pieces.Any(piece => piece.PaddleId == known.Id))
-            ?? paddles[0];
+        Hull? hull = hulls.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastHull + paddler.Id));
+        Paddle? paddle = paddles.FirstOrDefault(known => known.Id.ToString() == desk.Logbook.Setting(LastPaddle + paddler.Id));
+        if (hull is null || paddle is null)
+        {
+            // Only now is the whole log read: it may be long.
+            IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
+            Outing? latest = outings.Count > 0 ? outings[^1] : null;
+            hull ??= hulls.FirstOrDefault(known => known.Id == latest?.HullId)
+                ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+                ?? hulls[0];
+            paddle ??= paddles.FirstOrDefault(known => latest is not null && latest.Pieces.Any(piece => piece.PaddleId == known.Id))
+                ?? paddles[0];
+        }
+
         return new Chosen(paddler, hull, paddle);
     }
 

@@ -51,7 +51,7 @@ internal sealed class CurveScreen(Session session) : Screen(session)
             ($"; within a quarter inch with {Saying.Chance(analysis.Best.WithinQuarterInch)}", Tone.Plain));
         brush.Runs(1, row++,
             ("▲ ", Tone.Now), ($"moving from {analysis.Current.Say(unit)} is worth {Saying.Percent(analysis.GainFromMovingPercent)}, {Saying.Gain(analysis.GainFromMovingSeconds, analysis.GoalSeconds)}", Tone.Plain));
-        brush.Text(1, row++, "▘ pieces adjusted for all but length   ░ no worthwhile difference   █ probability of each setting", Tone.Dim);
+        brush.Text(1, row++, "▘ pieces, adjusted   ░ no worthwhile difference   █ chance of each setting", Tone.Dim);
         if (words > 3)
             brush.Words(1, row, Math.Min(110, brush.Columns - 2), analysis.Verdict, analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
     }

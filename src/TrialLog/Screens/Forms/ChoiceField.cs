@@ -70,7 +70,7 @@ internal sealed class ChoiceField : Canvas, IInput
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (!mouse.IsSingleClicked)
+        if (!mouse.IsSingleDoubleOrTripleClicked)
             return false;
         SetFocus();
         Step(mouse.Position is { X: 0 } ? -1 : 1);

@@ -70,7 +70,9 @@ internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<Logb
     private (string Text, Tone Tone) OfPiece(Brush brush, Piece piece)
     {
         string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(piece.Length.Say(unit), 13) + brush.Cell(piece.Distance.ToString(), 10)
-            + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Saying.Pace(piece), 11) + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12);
-        return piece.ExcludedBecause is { } reason ? (line + "✗ left out: " + reason, Tone.Dim) : (line + piece.Notes, Tone.Plain);
+            + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Saying.Pace(piece), 11);
+        return piece.ExcludedBecause is { } reason
+            ? (line + "✗ out: " + reason, Tone.Dim)
+            : (line + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12) + piece.Notes, Tone.Plain);
     }
 }

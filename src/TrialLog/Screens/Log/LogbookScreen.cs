@@ -112,7 +112,7 @@ internal sealed class LogbookScreen : Screen
 
     protected override void Paint(Brush brush)
     {
-        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Desk)}" : $"{_outings} outings";
+        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Desk)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
         brush.Runs(1, 0, (shown, _selection.IsNarrowed ? Tone.Now : Tone.Strong), ($"   {OrderNames[(int)_selection.Order]}", Tone.Dim));
         if (_rows is { Count: > 0 } && _list.SelectedItem is { } at)
             brush.TextTo(brush.Columns - 1, 0, $"line {at + 1} of {_rows.Count}", Tone.Dim);

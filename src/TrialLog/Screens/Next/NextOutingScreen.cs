@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Domain;
 using TrialLog.Plots;
+using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 using TrialLog.Tuning;
@@ -76,12 +77,14 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         return rows;
     }
 
-    private static void DrawVerdict(Brush brush, NextFacts facts, int row)
+    private void DrawVerdict(Brush brush, NextFacts facts, int row)
     {
         int width = Math.Min(brush.Columns - 3, 110);
         brush.Runs(1, row++, ("◆ best ", Tone.Best), (facts.Best, Tone.Best), ("   likely ", Tone.Dim), (facts.Likely, Tone.Strong));
         brush.Runs(1, row++, ("gain left ", Tone.Dim), (facts.GainLeft, Tone.Plain), (facts.ToGo.Length > 0 ? "   outings to go " : "", Tone.Dim), (facts.ToGo, Tone.Plain));
         brush.Text(1, row++, facts.RestsOn, Tone.Dim);
+        if (EntryScreen.HasDraft(Session))
+            brush.Text(1, row++, "An outing is half typed. Enter goes on with it.", Tone.Now);
         row = brush.Words(1, row, width, facts.Verdict, facts.Stop ? Tone.Best : Tone.Strong, most: 3);
         foreach (string caution in facts.Cautions)
         {

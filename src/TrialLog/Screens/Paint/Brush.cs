@@ -49,16 +49,34 @@ internal readonly ref struct Brush(View view, Look look)
     /// <summary>Draws a plot.</summary>
     public void Picture(int column, int row, Sketch sketch)
     {
+        var run = new System.Text.StringBuilder();
+        int columns = Math.Min(sketch.Columns, Columns - column);
         for (int y = 0; y < sketch.Rows && row + y < Rows; y++)
         {
-            for (int x = 0; x < sketch.Columns && column + x < Columns; x++)
+            int from = 0;
+            Tone tone = Tone.Plain;
+            for (int x = 0; x < columns; x++)
             {
                 PlotCell cell = sketch[x, y];
-                if (cell.Glyph == ' ')
-                    continue;
-                view.SetAttribute(look.Palette[Palette.ToneOf(cell.Ink)]);
-                view.AddStr(column + x, row + y, cell.Glyph.ToString());
+                if (cell.Glyph != ' ' && Palette.ToneOf(cell.Ink) is var own && own != tone)
+                {
+                    Flush(view, look, run, column + from, row + y, tone);
+                    (from, tone) = (x, own);
+                }
+
+                run.Append(cell.Glyph);
             }
+
+            Flush(view, look, run, column + from, row + y, tone);
+        }
+
+        static void Flush(View view, Look look, System.Text.StringBuilder run, int column, int row, Tone tone)
+        {
+            if (run.Length == 0)
+                return;
+            view.SetAttribute(look.Palette[tone]);
+            view.AddStr(column, row, run.ToString());
+            run.Clear();
         }
     }
 

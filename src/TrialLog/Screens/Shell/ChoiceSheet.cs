@@ -61,7 +61,7 @@ internal sealed class ChoiceSheet : Sheet
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (!mouse.IsSingleClicked || mouse.Position is not { } at || at.Y < 2 || _top + at.Y - 2 >= _choices.Count)
+        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < 2 || _top + at.Y - 2 >= _choices.Count)
             return false;
         Pick(_top + at.Y - 2);
         return true;

@@ -12,6 +12,7 @@ internal sealed class Findings : IDisposable
 {
     private readonly Desk _desk;
     private readonly LogVersion _version;
+    private readonly OutingsRead _outings;
     private readonly Analyses _analyses;
     private readonly Action<Action> _onScreenThread;
     private readonly Dictionary<(Guid Paddler, Guid Hull, Guid Paddle, FindingKind Kind), object> _found = [];
@@ -24,11 +25,12 @@ internal sealed class Findings : IDisposable
 
     /// <param name="desk">The open logbook.</param>
     /// <param name="version">Tells the state of the log: another number after each change.</param>
+    /// <param name="outings">The outings that are looked at.</param>
     /// <param name="analyses">How things are worked out.</param>
     /// <param name="onScreenThread">Runs an action on the thread that owns the screens.</param>
-    public Findings(Desk desk, LogVersion version, Analyses analyses, Action<Action> onScreenThread)
+    public Findings(Desk desk, LogVersion version, OutingsRead outings, Analyses analyses, Action<Action> onScreenThread)
     {
-        (_desk, _version, _analyses, _onScreenThread) = (desk, version, analyses, onScreenThread);
+        (_desk, _version, _outings, _analyses, _onScreenThread) = (desk, version, outings, analyses, onScreenThread);
     }
 
     /// <summary>Something was found, or waiting for it was stopped.</summary>
@@ -96,7 +98,7 @@ internal sealed class Findings : IDisposable
         if (_found.TryGetValue(key, out object? known))
             return (T)known;
         if (!Stopped && _wanted.Add(key))
-            Begin(key, _desk.Question(chosen), work);
+            Begin(key, _desk.Question(chosen, _outings.Of(chosen.Paddler)), work);
         return null;
     }
 

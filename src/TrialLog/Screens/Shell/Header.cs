@@ -54,7 +54,7 @@ internal sealed class Header : Canvas
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (!mouse.IsSingleClicked || mouse.Position is not { Y: 0 } at)
+        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { Y: 0 } at)
             return false;
         foreach ((int from, int to, int index) in _places)
         {

@@ -46,7 +46,7 @@ internal sealed class KeyLine : Canvas
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (!mouse.IsSingleClicked || mouse.Position is not { } at)
+        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at)
             return false;
         if (_places.Find(place => at.X >= place.From && at.X < place.To).Hint is { } hint)
             hint.Do();

@@ -7,13 +7,11 @@ namespace TrialLog.Screens.Shell;
 /// <summary>What all screens share: the open logbook, whose length is looked at, and what was found so far.</summary>
 internal sealed class Session
 {
-    private int _outingsOfVersion = -1;
-    private Guid _outingsOf;
-    private IReadOnlyList<Outing> _outings = [];
+    private readonly OutingsRead _outings;
 
-    public Session(Desk desk, LogVersion version, Look look, Findings findings)
+    public Session(Desk desk, LogVersion version, OutingsRead outings, Look look, Findings findings)
     {
-        (Desk, Version, Look, Findings) = (desk, version, look, findings);
+        (Desk, Version, _outings, Look, Findings) = (desk, version, outings, look, findings);
         Chosen = Choose();
         findings.Found += () => Shell?.Redraw();
     }
@@ -39,18 +37,7 @@ internal sealed class Session
     public event Action? Changed;
 
     /// <summary>The chosen paddler's outings; read again only when the log changed.</summary>
-    public IReadOnlyList<Outing> Outings()
-    {
-        if (Chosen is not { } chosen)
-            return [];
-        if (_outingsOfVersion != Version.Now || _outingsOf != chosen.Paddler.Id)
-        {
-            _outings = Desk.Logbook.Outings(chosen.Paddler.Id);
-            (_outingsOfVersion, _outingsOf) = (Version.Now, chosen.Paddler.Id);
-        }
-
-        return _outings;
-    }
+    public IReadOnlyList<Outing> Outings() => Chosen is { } chosen ? _outings.Of(chosen.Paddler) : [];
 
     /// <summary>Whose log it is, in a line.</summary>
     public string Whose() => Chosen is { } chosen ? $"{chosen.Paddler.Name} · {chosen.Hull.Name} · {chosen.Paddle.Name}" : "";

@@ -1,0 +1,167 @@
+using Terminal.Gui.Input;
+using TrialLog.Domain;
+
+namespace TrialLog.Tests.Screens;
+
+/// <summary>Typing the card's outing, and mending the log, as a person at the keyboard or with a mouse would.</summary>
+[Collection(nameof(ScreensTests))]
+public sealed class OutingTests : IDisposable
+{
+    private static readonly Guid Ilse = new(1, 0, 0, new byte[8]);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("triallog-screens-").FullName;
+
+    private string Logbook => Path.Combine(_folder, "logbook.db");
+
+    [Fact]
+    public void The_cards_outing_takes_one_key_a_time_and_an_effort_a_piece_soreness_once_and_one_key()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Press(Key.Enter);
+        string[] times = ["5:34.2", "5:31.8", "5:33", "5:36.1"];
+        foreach (string time in times)
+            terminal.Type(time).Press(Key.Enter).Type("6.5").Press(Key.Enter);
+        terminal.Type("2").Press(Key.F9).Shows("Saved the outing of 2026-11-25");
+        Outing saved = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        Assert.Equal(times, saved.Pieces.Select(piece => piece.Time.ToString()));
+        Assert.Equal([49.25, 50.75, 50.75, 49.25], saved.Pieces.Select(piece => piece.Length.Inches));
+        Assert.All(saved.Pieces, piece => Assert.Equal((Effort.FromPoints(6.5), Soreness.FromPoints(2)), (piece.Effort, piece.Soreness)));
+        Assert.Equal(saved.Id, Assert.Single(terminal.Desk.Logbook.Cards(Ilse), card => card.PaddledAs is not null).PaddledAs);
+        Assert.Null(terminal.Desk.Logbook.Draft($"outing:{Ilse}"));
+    }
+
+    [Fact]
+    public void Wrong_input_is_marked_beside_itself_in_words_as_it_is_typed_and_is_not_saved()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Press(Key.Enter).Type("5:3x").Shows("✗ is not a time").Press(Key.F9).Shows("Piece 1: “5:3x” is not a time");
+        terminal.Press(Key.Backspace, Key.Backspace, Key.Backspace, Key.Backspace).Type("1:01").Shows("faster than any");
+        Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);
+    }
+
+    [Fact]
+    public void What_was_typed_of_an_outing_is_there_after_the_terminal_is_gone_until_it_is_saved_or_thrown_away()
+    {
+        SampleLog.Write(Logbook);
+        using (AtTheTerminal before = Known())
+            before.Press(Key.Enter).Type("5:41").Press(Key.Enter).Type("7");
+        using AtTheTerminal after = Known();
+        after.Shows("half typed").Press(Key.Enter).Shows("5:41 /km").Shows("as you left it").Press(Key.F5).ShowsNot("5:41");
+    }
+
+    [Fact]
+    public void Pieces_are_added_and_dropped_and_a_second_outing_of_a_day_is_kept_apart()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        for (int outing = 0; outing < 2; outing++)
+        {
+            terminal.Press(Key.Enter, Key.F8, Key.F8, Key.F7);
+            for (int piece = 0; piece < 3; piece++)
+                terminal.Press(Key.Home).Type("");
+            terminal.Press(Key.CursorUp, Key.CursorUp).Type("5:30").Press(Key.Enter, Key.Enter).Type("5:31").Press(Key.Enter, Key.Enter).Type("5:32").Press(Key.F9);
+        }
+
+        Outing[] today = [.. terminal.Desk.Logbook.Outings(Ilse).Where(outing => outing.Date == new DateOnly(2026, 11, 25))];
+        Assert.Equal(["", "2"], today.Select(outing => outing.Label));
+        Assert.All(today, outing => Assert.Equal(3, outing.Pieces.Count));
+    }
+
+    [Fact]
+    public void A_logged_outing_is_changed_in_the_same_form_and_keeps_what_the_form_does_not_show()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        Outing before = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        terminal.Type("3").Type("e").Shows("changing a logged outing").Press(Key.Tab.WithShift).Press(Key.Tab.WithShift);
+        terminal.Press(Key.F9).Shows("Saved the outing");
+        Outing after = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        Assert.Equal(before with { Pieces = [] }, after with { Pieces = [] });
+        Assert.Equal(before.Pieces, after.Pieces);
+    }
+
+    [Fact]
+    public void A_piece_is_left_out_for_a_reason_counts_again_is_deleted_and_every_step_is_taken_back()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Type("3").Press(Key.Enter, Key.CursorDown).Type("x").Shows("Why does piece 1 of 2026-11-22 not count?").Press(Key.Enter).Shows("Say why");
+        terminal.Type("weed on the rudder").Press(Key.Enter).Shows("✗ out: weed on the rudder").Shows("4, 1 out");
+        terminal.Type("x").ShowsNot("✗ out:").Type("d").Shows("Deleted piece 1");
+        Assert.Equal(3, terminal.Desk.Logbook.Outings(Ilse)[^1].Pieces.Count);
+        terminal.Type("u").Shows("Taken back: Deleted piece 1").Type("u").Shows("✗ out: weed on the rudder").Type("u").ShowsNot("✗ out:");
+        terminal.Press(Key.Home).Type("d").Shows("Deleted the outing of 2026-11-22").Shows("5 outings").Type("u").Shows("6 outings").Type("y").Shows("5 outings");
+    }
+
+    [Fact]
+    public void The_logbook_is_filtered_and_sorted()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Type("3").Type("f").Press(Key.CursorRight, Key.CursorRight, Key.CursorRight, Key.F9).Shows("1 of 6 outings: in OC6").Shows("2026-11-19");
+        terminal.Type("f").Press(Key.CursorLeft, Key.CursorLeft, Key.CursorLeft, Key.CursorDown, Key.CursorDown).Type("2026-11-1x").Shows("✗ “2026-11-1x” is not a date")
+            .Press(Key.Backspace).Type("5").Press(Key.F9).Shows("3 of 6 outings: from 2026-11-15").ShowsNot("2026-11-13");
+        terminal.Type("s").Shows("oldest first").Type("s").Shows("longest paddle first").Type("s").Shows("fastest piece first");
+    }
+
+    [Fact]
+    public void Everything_is_within_reach_of_the_mouse()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Click("3 Logbook").Shows("6 outings").Click("2026-11-13").Shows("line 4 of 6").Click("d delete").Shows("Deleted the outing of 2026-11-13")
+            .Click("u undo").Shows("6 outings").Click("4 Curve").Shows("chance of each setting").Click("F1 help").Shows("The small squares").Click("Esc back")
+            .Click("h hull").Shows("In which hull?").Click("OC6").Shows("Ilse Maro · OC6").Click("2 Enter").Shows("soreness");
+    }
+
+    [Fact]
+    public void A_terminal_of_any_size_is_drawn_to_its_edges_and_no_further()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        foreach (char number in "1234567")
+        {
+            terminal.Press(new Key(number).WithAlt);
+            foreach ((int columns, int rows) in new[] { (200, 60), (80, 24), (40, 10), (20, 5), (111, 33), (80, 24) })
+            {
+                terminal.Resize(columns, rows);
+                Assert.True(terminal.Lines.Count(line => line.Length > 0) > 1 || rows < 6, terminal.Shown);
+                Assert.All(terminal.Lines, line => Assert.True(line.Length <= columns, line));
+            }
+
+            terminal.Shows("7 Squad").Shows("quit");
+        }
+    }
+
+    [Fact]
+    public void Ten_thousand_outings_scroll_as_fast_as_sixty()
+    {
+        double sixty = PageDown(60), many = PageDown(10_000);
+        Assert.True(many < 4 * sixty + 20, $"A page down takes {many:0.0} ms with 10,000 outings and {sixty:0.0} ms with 60.");
+
+        double PageDown(int outings)
+        {
+            string path = Path.Combine(_folder, $"{outings}.db");
+            SampleLog.Write(path, outings);
+            using var terminal = new AtTheTerminal(path, analyses: SampleLog.Known);
+            terminal.Type("3").Shows($"{outings} outings").Press(Key.PageDown, Key.Home);
+            double[] times = new double[25];
+            for (int time = 0; time < times.Length; time++)
+            {
+                var since = System.Diagnostics.Stopwatch.StartNew();
+                terminal.Press(time % 2 == 0 ? Key.PageDown : Key.PageUp);
+                times[time] = since.Elapsed.TotalMilliseconds;
+            }
+
+            terminal.Press(Key.End).Shows($"line {outings} of {outings}");
+            Array.Sort(times);
+            return times[times.Length / 2];
+        }
+    }
+
+    private AtTheTerminal Known() => new(Logbook, analyses: SampleLog.Known);
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
