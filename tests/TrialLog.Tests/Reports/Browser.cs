@@ -103,6 +103,9 @@ public sealed class BrowserPage(ClientWebSocket socket) : IAsyncDisposable
     public Task Resize(int width, int height) => Call("Emulation.setDeviceMetricsOverride",
         new JsonObject { ["width"] = width, ["height"] = height, ["deviceScaleFactor"] = 1, ["mobile"] = width < 700 });
 
+    /// <summary>Whether the page is laid out as for print.</summary>
+    public Task AsPrinted(bool printed) => Call("Emulation.setEmulatedMedia", new JsonObject { ["media"] = printed ? "print" : "" });
+
     /// <summary>The value of a script's expression, as text.</summary>
     public async Task<string> Evaluate(string script)
     {

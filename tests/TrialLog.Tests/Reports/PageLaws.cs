@@ -72,6 +72,7 @@ internal static partial class PageLaws
         foreach (string paper in new[] { A4, Letter })
         {
             (double width, double height) = Inches(paper);
+            await Fits(page, paper, width);
             string file = Path.GetTempFileName();
             try
             {
@@ -91,6 +92,20 @@ internal static partial class PageLaws
                 File.Delete(file);
             }
         }
+    }
+
+    // Laid out for print on the sheet's own width, nothing may stick out: a browser that prints would cut it off or shrink the page.
+    private static async Task Fits(BrowserPage page, string paper, double width)
+    {
+        const double margins = 2 * 14 / 25.4;
+        await page.AsPrinted(true);
+        await page.Resize((int)Math.Floor(96 * (width - margins)), 900);
+        string widest = await page.Evaluate("""
+            [...document.querySelectorAll('body *')].map(e => [e.getBoundingClientRect().right, e]).filter(([right, e]) => right > window.innerWidth + 1 && !e.closest('svg'))
+                .map(([right, e]) => `${e.tagName} “${e.textContent.slice(0, 40)}” ends at ${Math.round(right)} of ${window.innerWidth}`)[0] ?? ''
+            """);
+        await page.AsPrinted(false);
+        Assert.True(widest.Length == 0, $"On {paper}, {widest}");
     }
 
     private static double Number(Match word, string name) => double.Parse(word.Groups[name].Value, CultureInfo.InvariantCulture);
