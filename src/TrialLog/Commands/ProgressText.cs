@@ -12,9 +12,9 @@ internal static class ProgressText
         to.WriteLine("  after        best        likely range          gain left   worthwhile left");
         foreach (ProgressPoint point in points)
         {
-            to.WriteLine($"  {(point.Date is { } date ? $"{date:yyyy-MM-dd}" : "the start"),-10}   {point.Best.ToText(unit),-10}  "
+            to.WriteLine(($"  {(point.Date is { } date ? $"{date:yyyy-MM-dd}" : "the start"),-10}   {point.Best.ToText(unit),-10}  "
                 + $"{Saying.Range(point.LikelyLow, point.LikelyHigh, unit),-20}  {Saying.Percent(point.GainLeftPercent),-10}  "
-                + $"{Saying.Chance(point.ProbabilityWorthwhileLeft),-8}{(point.DiminishingReturns ? "  diminishing returns" : "")}");
+                + $"{Saying.Chance(point.ProbabilityWorthwhileLeft),-8}{(point.DiminishingReturns ? "  diminishing returns" : "")}").TrimEnd());
         }
     }
 }
