@@ -26,7 +26,8 @@ internal static class ScreensProgram
         using IApplication app = Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
         using ShellWindow window = Window(app, new Desk(logbook, clock), Analyses.OfTheTuning, environment);
-        app.Run(window);
+        // A full disk or a logbook that became read-only must not take the screens, and what is on them, away.
+        app.Run(window, window.Says);
     }
 
     /// <summary>Makes the window for an application that is initialised.</summary>

@@ -23,9 +23,11 @@ internal sealed class AtTheTerminal : IDisposable
     private readonly ShellWindow _window;
     private readonly LogbookFile _logbook;
     private readonly SessionToken _session;
+    private readonly bool _waits;
 
-    public AtTheTerminal(string logbook, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8", Analyses? analyses = null)
+    public AtTheTerminal(string logbook, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8", Analyses? analyses = null, bool waits = true)
     {
+        _waits = waits;
         Dictionary<string, string> variables = environment.Split(' ').Select(pair => pair.Split('=')).ToDictionary(pair => pair[0], pair => pair[1]);
         _logbook = LogbookFile.Open(logbook);
         Desk = new Desk(_logbook, new FixedClock(new DateOnly(2026, 11, 25)));
@@ -91,6 +93,18 @@ internal sealed class AtTheTerminal : IDisposable
         return this;
     }
 
+    /// <summary>Waits until that text stands somewhere.</summary>
+    public AtTheTerminal WaitFor(string text)
+    {
+        for (int look = 0; look < 2000 && !Shown.Contains(text, StringComparison.Ordinal); look++)
+        {
+            Thread.Sleep(5);
+            Settle();
+        }
+
+        return Shows(text);
+    }
+
     public AtTheTerminal ShowsNot(string text)
     {
         Assert.False(Shown.Contains(text, StringComparison.Ordinal), $"“{text}” is on the screen:\n{Shown}");
@@ -105,7 +119,7 @@ internal sealed class AtTheTerminal : IDisposable
         {
             _app.TimedEvents!.RunTimers();
             _app.LayoutAndDraw();
-            if (!_window.IsWorkingItOut)
+            if (!_waits || !_window.IsWorkingItOut)
                 break;
             Thread.Sleep(2);
         }

@@ -200,8 +200,8 @@ internal sealed class EntryScreen : Screen
         SetNeedsDraw();
     }
 
-    private void SaveDraft() => Session.Desk.Logbook.SaveDraft(
-        DraftName, JsonSerializer.Serialize(_fields.ToDraft(Paddler.Id, _editing, _rows), DraftJson.Default.OutingDraft));
+    private void SaveDraft() => Session.Shell.Try(() => Session.Desk.Logbook.SaveDraft(
+        DraftName, JsonSerializer.Serialize(_fields.ToDraft(Paddler.Id, _editing, _rows), DraftJson.Default.OutingDraft)));
 
     private void TakeDraft(string text)
     {

@@ -127,8 +127,8 @@ internal sealed class FirstRunScreen : Screen
         SetNeedsDraw();
     }
 
-    private void SaveDraft() =>
-        Session.Desk.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft));
+    private void SaveDraft() => Session.Shell.Try(() =>
+        Session.Desk.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft)));
 
     private void TakeDraft()
     {

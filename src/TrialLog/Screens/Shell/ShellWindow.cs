@@ -111,11 +111,19 @@ internal sealed class ShellWindow : Runnable, IShell
             action();
             return true;
         }
-        catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException or IOException)
+        catch (Exception failure) when (Says(failure))
         {
-            Say(failure.Message.ReplaceLineEndings(" "), Tone.Problem);
             return false;
         }
+    }
+
+    /// <summary>Says what went wrong, if it is of a kind that the user can do something about.</summary>
+    public bool Says(Exception failure)
+    {
+        if (failure is not (RequestException or InvalidValueException or LogbookException or IOException or UnauthorizedAccessException))
+            return false;
+        Say(failure.Message.ReplaceLineEndings(" "), Tone.Problem);
+        return true;
     }
 
     /// <inheritdoc/>
