@@ -70,11 +70,7 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
     /// <summary>As <see cref="Choose(string?, string?, string?)"/>, for a paddler whose outings are at hand.</summary>
     public Chosen Choose(Paddler paddler, string? hullName, string? paddleName, IReadOnlyList<Outing> outings)
     {
-        IReadOnlyList<Hull> hulls = logbook.Hulls();
-        Hull? hull = hullName is null ? null : HullNamed(hullName);
-        hull ??= hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
-            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
-            ?? hulls.First(known => known.Id == StandardHulls.All[0].Id);
+        Hull hull = hullName is null ? UsualHull(paddler, outings) : HullNamed(hullName);
         return new Chosen(paddler, hull, paddleName is not null ? PaddleNamed(paddleName) : UsualPaddle(hull, outings));
     }
 
@@ -101,14 +97,29 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
             logbook.SaveSetting(LastPaddler, paddler.Id.ToString());
     }
 
+    /// <summary>The hull of the paddler's latest outing, else the goal event's, else OC1.</summary>
+    public Hull UsualHull(Paddler paddler, IReadOnlyList<Outing> outings)
+    {
+        IReadOnlyList<Hull> hulls = logbook.Hulls();
+        return hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == StandardHulls.All[0].Id)
+            ?? hulls[0];
+    }
+
+    /// <summary>The paddle last used in that hull, else last used at all; null where none was, or only for steering.</summary>
+    public Paddle? LatestPaddle(Hull hull, IReadOnlyList<Outing> outings)
+    {
+        Dictionary<Guid, Paddle> paddles = logbook.Paddles().Where(paddle => !paddle.Steering).ToDictionary(paddle => paddle.Id);
+        IEnumerable<Outing> latestFirst = outings.Reverse();
+        return latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
+            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId)).FirstOrDefault(paddle => paddle is not null);
+    }
+
     private Paddle UsualPaddle(Hull hull, IReadOnlyList<Outing> outings)
     {
         List<Paddle> paddles = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
-        IEnumerable<Outing> latestFirst = outings.Reverse();
-        Guid? used = latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
-            .SelectMany(outing => outing.Pieces).Select(piece => (Guid?)piece.PaddleId)
-            .FirstOrDefault(id => paddles.Exists(paddle => paddle.Id == id));
-        return paddles.Find(paddle => paddle.Id == used) ?? paddles.Count switch
+        return LatestPaddle(hull, outings) ?? paddles.Count switch
         {
             1 => paddles[0],
             0 => throw new RequestException("The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"),

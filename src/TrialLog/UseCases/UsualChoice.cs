@@ -30,12 +30,8 @@ internal static class UsualChoice
         {
             // Only now is the whole log read: it may be long.
             IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
-            Outing? latest = outings.Count > 0 ? outings[^1] : null;
-            hull ??= hulls.FirstOrDefault(known => known.Id == latest?.HullId)
-                ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
-                ?? hulls[0];
-            paddle ??= paddles.FirstOrDefault(known => latest is not null && latest.Pieces.Any(piece => piece.PaddleId == known.Id))
-                ?? paddles[0];
+            hull ??= desk.UsualHull(paddler, outings);
+            paddle ??= desk.LatestPaddle(hull, outings) ?? paddles[0];
         }
 
         return new Chosen(paddler, hull, paddle);
