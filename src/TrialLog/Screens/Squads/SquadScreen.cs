@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Domain;
 using TrialLog.Plots;
+using TrialLog.Reports;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 using TrialLog.Tuning;
@@ -15,6 +16,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
 
     private IReadOnlyList<SquadLine> _lines = [];
     private int _ofVersion = -1;
+    private bool _worstFirst;
     private int _at;
     private int _top;
 
@@ -30,7 +32,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     ];
 
     public override string Explanation =>
-        "One row a paddler, each in the hull and with the paddle they last looked at or last paddled.\n\n" +
+        "One row a paddler, each in the hull and with the paddle they last looked at or last paddled; once all are reckoned, worst first: sore, then what looks wrong, then most gain left.\n\n" +
         "# best, likely\n" +
         "The best length so far and the range that holds the truly best one with 90 % probability.\n\n" +
         "# left\n" +
@@ -48,10 +50,32 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         {
             _lines = SquadLine.All(Session.Desk);
             _ofVersion = Session.Version.Now;
+            _worstFirst = false;
             _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == Session.Chosen?.Paddler.Id));
         }
 
+        if (!_worstFirst)
+            OrderWorstFirst();
         SetNeedsDraw();
+    }
+
+    // By name until every analysis is there, so that rows do not jump about under the reader's eye; then once, worst first.
+    private void OrderWorstFirst()
+    {
+        Dictionary<Guid, SquadLine> analysed = [];
+        List<SquadMember> members = [];
+        foreach (SquadLine line in _lines.Where(line => line.Chosen is not null))
+        {
+            if (Session.Findings.Analysis(line.Chosen!) is not { } analysis)
+                return;
+            analysed.Add(line.Paddler.Id, line);
+            members.Add(new SquadMember(analysis, null, line.Soreness));
+        }
+
+        Guid? selected = _at < _lines.Count ? _lines[_at].Paddler.Id : null;
+        _lines = [.. SquadOrder.WorstFirst(members).Select(member => analysed[member.Analysis.Paddler.Id]), .. _lines.Where(line => line.Chosen is null)];
+        _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == selected));
+        _worstFirst = true;
     }
 
     protected override void Paint(Brush brush)
@@ -100,7 +124,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
             + brush.Cell(analysis.DiminishingReturns ? "0" : $"{analysis.OutingsToGo.Median}", ToGoWidth)
             + brush.Cell(line.Soreness?.ToString() ?? "", SoreWidth)
             + (analysis.Checks.Count > 0 ? $"{analysis.Checks.Count}" : "");
-        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.Soreness is { Points: >= 4 } ? Tone.Caution : analysis.DiminishingReturns ? Tone.Best : Tone.Plain);
+        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : SquadOrder.IsSore(line.Soreness) ? Tone.Caution : analysis.DiminishingReturns ? Tone.Best : Tone.Plain);
     }
 
     private void Move(int by)
