@@ -10,15 +10,16 @@ namespace TrialLog.UseCases;
 internal sealed record SquadLine(Chosen? Chosen, Paddler Paddler, string LastOuting, Soreness? Soreness)
 {
     /// <summary>The squad by name.</summary>
-    public static IReadOnlyList<SquadLine> All(Desk desk) =>
-        [.. desk.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase).Select(paddler => Of(desk, paddler))];
+    /// <param name="desk">The open logbook.</param>
+    /// <param name="outingsOf">A paddler's outings, wherever they are at hand.</param>
+    public static IReadOnlyList<SquadLine> All(Desk desk, Func<Paddler, IReadOnlyList<Outing>> outingsOf) =>
+        [.. desk.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase).Select(paddler => Of(desk, paddler, outingsOf(paddler)))];
 
-    private static SquadLine Of(Desk desk, Paddler paddler)
+    private static SquadLine Of(Desk desk, Paddler paddler, IReadOnlyList<Outing> outings)
     {
-        IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
         Outing? last = outings.Count > 0 ? outings[^1] : null;
         Soreness? worst = last?.Pieces.Where(piece => piece.Soreness is not null).Select(piece => piece.Soreness).MaxBy(sore => sore!.Value.Halves);
-        return new SquadLine(UsualChoice.Of(desk, paddler), paddler, last is null ? "never" : Ago(desk.Today.DayNumber - last.Date.DayNumber), worst);
+        return new SquadLine(UsualChoice.Of(desk, paddler, outings), paddler, last is null ? "never" : Ago(desk.Today.DayNumber - last.Date.DayNumber), worst);
     }
 
     private static string Ago(int days) => days switch

@@ -17,8 +17,8 @@ internal static class UsualChoice
         return paddlers.Count == 0 ? null : Of(desk, desk.LatestPaddler() ?? paddlers[0]);
     }
 
-    /// <summary>As <see cref="Of(Desk)"/>, for that paddler.</summary>
-    public static Chosen? Of(Desk desk, Paddler paddler)
+    /// <summary>As <see cref="Of(Desk)"/>, for that paddler, whose outings may be at hand.</summary>
+    public static Chosen? Of(Desk desk, Paddler paddler, IReadOnlyList<Outing>? atHand = null)
     {
         IReadOnlyList<Paddle> paddles = [.. desk.Logbook.Paddles().Where(paddle => !paddle.Steering)];
         IReadOnlyList<Hull> hulls = desk.Logbook.Hulls();
@@ -29,7 +29,7 @@ internal static class UsualChoice
         if (hull is null || paddle is null)
         {
             // Only now is the whole log read: it may be long.
-            IReadOnlyList<Outing> outings = desk.Logbook.Outings(paddler.Id);
+            IReadOnlyList<Outing> outings = atHand ?? desk.Logbook.Outings(paddler.Id);
             hull ??= desk.UsualHull(paddler, outings);
             paddle ??= desk.LatestPaddle(hull, outings) ?? paddles[0];
         }

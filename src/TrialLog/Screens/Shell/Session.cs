@@ -39,6 +39,9 @@ internal sealed class Session
     /// <summary>The chosen paddler's outings; read again only when the log changed.</summary>
     public IReadOnlyList<Outing> Outings() => Chosen is { } chosen ? _outings.Of(chosen.Paddler) : [];
 
+    /// <summary>A paddler's outings; read again only when the log changed.</summary>
+    public IReadOnlyList<Outing> OutingsOf(Paddler paddler) => _outings.Of(paddler);
+
     /// <summary>Whose log it is, in a line.</summary>
     public string Whose() => Chosen is { } chosen ? $"{chosen.Paddler.Name} · {chosen.Hull.Name} · {chosen.Paddle.Name}" : "";
 

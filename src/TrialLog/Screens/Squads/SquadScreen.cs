@@ -48,7 +48,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     {
         if (_ofVersion != Session.Version.Now)
         {
-            _lines = SquadLine.All(Session.Desk);
+            _lines = SquadLine.All(Session.Desk, Session.OutingsOf);
             _ofVersion = Session.Version.Now;
             _worstFirst = false;
             _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == Session.Chosen?.Paddler.Id));
