@@ -44,6 +44,23 @@ public static class Spoken
         _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + " %",
     };
 
+    /// <summary>How long an event takes, to the minute, after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
+    public static string Duration(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60);
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, < 2) => seconds.ToString("0", CultureInfo.InvariantCulture) + " s",
+            (0, var rest) => $"{rest} min",
+            (1, 0) => "an hour",
+            (var hours, 0) => $"{hours} h",
+            (var hours, var rest) => $"{hours} h {rest} min",
+        };
+    }
+
+    /// <summary>A count with its noun: <c>1 outing</c>, <c>3 outings</c>.</summary>
+    public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
+
     /// <summary>The words of a text, a number kept together with its fraction and its unit, for breaking it into lines.</summary>
     public static IEnumerable<string> Unbroken(string text)
     {

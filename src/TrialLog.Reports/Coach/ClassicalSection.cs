@@ -1,3 +1,4 @@
+using TrialLog.Domain;
 using TrialLog.Tuning;
 
 namespace TrialLog.Reports;
@@ -21,7 +22,7 @@ internal static class ClassicalSection
                 new("Between outings", Said.Percent(fit.OutingSd), "standard deviation"),
                 new("Between pieces of an outing", Said.Percent(fit.PieceSd), "standard deviation"),
             ]));
-            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Said.Count(fit.Pieces, "piece")} in {Said.Count(fit.Outings, "outing")}",
+            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Spoken.Count(fit.Pieces, "piece")} in {Spoken.Count(fit.Outings, "outing")}",
                 [new("Effect"), new("Estimate", true), new("Standard error", true)],
                 [.. fit.Coefficients.Select(effect => (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
         }
@@ -32,9 +33,9 @@ internal static class ClassicalSection
     private static string Interval(FiellerInterval? interval, Said said) => interval?.Shape switch
     {
         null => "no interval",
-        FiellerShape.Bounded => $"{Said.Chance(interval.Level)} interval (Fieller): {said.EstimateInches(interval.Low)} to {said.EstimateInches(interval.High)}",
-        FiellerShape.Outside => $"{Said.Chance(interval.Level)} set (Fieller), open-ended: below {said.EstimateInches(interval.Low)} or above {said.EstimateInches(interval.High)}",
-        _ => $"{Said.Chance(interval.Level)} set (Fieller): any length at all",
+        FiellerShape.Bounded => $"{Spoken.Chance(interval.Level)} interval (Fieller): {said.EstimateInches(interval.Low)} to {said.EstimateInches(interval.High)}",
+        FiellerShape.Outside => $"{Spoken.Chance(interval.Level)} set (Fieller), open-ended: below {said.EstimateInches(interval.Low)} or above {said.EstimateInches(interval.High)}",
+        _ => $"{Spoken.Chance(interval.Level)} set (Fieller): any length at all",
     };
 
     private static string Figure(double value) => value.ToString("0.000").Replace('-', '\u2212');

@@ -37,7 +37,7 @@ internal static class ReportDocument
         };
         return new Document(
             $"Paddle length of {PlainText.Line(analysis.Paddler.Name)}",
-            $"In {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. {Said.Count(analysis.Outings, "outing")}, {Said.Count(analysis.Pieces, "piece")} that count.",
+            $"In {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. {Spoken.Count(analysis.Outings, "outing")}, {Spoken.Count(analysis.Pieces, "piece")} that count.",
             [.. sections.OfType<Section>()],
             $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
     }
@@ -48,11 +48,11 @@ internal static class ReportDocument
         return new("The answer",
             new Paragraph(PlainText.Line(analysis.Verdict), Answers: true),
             new Facts([
-                new("Best length", said.Setting(best.Length), $"within a quarter inch: {Said.Chance(best.WithinQuarterInch)}"),
-                new("Likely range", said.Range(best.LikelyLow, best.LikelyHigh), $"central {Said.Chance(best.Level)}"),
+                new("Best length", said.Setting(best.Length), $"within a quarter inch: {Spoken.Chance(best.WithinQuarterInch)}"),
+                new("Likely range", said.Range(best.LikelyLow, best.LikelyHigh), $"central {Spoken.Chance(best.Level)}"),
                 new("Now", said.Setting(analysis.Current), analysis.Current == best.Length ? "this is the best length" : $"moving wins {Said.Percent(analysis.GainFromMovingPercent)}, {Said.Seconds(analysis.GainFromMovingSeconds)} over the goal event"),
                 new("Gain left", Said.Percent(analysis.GainLeftPercent), $"{Said.Seconds(analysis.GainLeftSeconds)} in {Said.Duration(analysis.GoalSeconds)}, the goal event; worthwhile is {Said.Percent(analysis.WorthwhilePercent)}"),
-                new("A worthwhile gain is left", Said.Chance(analysis.ProbabilityWorthwhileLeft), analysis.DiminishingReturns ? "returns have diminished" : "testing still pays"),
+                new("A worthwhile gain is left", Spoken.Chance(analysis.ProbabilityWorthwhileLeft), analysis.DiminishingReturns ? "returns have diminished" : "testing still pays"),
                 new("Outings to go", Said.OutingsToGo(analysis.OutingsToGo), "until returns diminish; a range is the central 80 %"),
             ]));
     }
@@ -81,7 +81,7 @@ internal static class ReportDocument
             [.. contents.Carried.Select(carried => (IReadOnlyList<string>)
             [
                 PlainText.Line(carried.Hull.Name), PlainText.Line(carried.Paddle.Name), said.Setting(carried.Paddle.Blade), said.Setting(carried.Best),
-                said.Range(carried.LikelyLow, carried.LikelyHigh), Said.Chance(carried.WithinQuarterInch), $"{carried.Pieces}", Remarks(carried),
+                said.Range(carried.LikelyLow, carried.LikelyHigh), Spoken.Chance(carried.WithinQuarterInch), $"{carried.Pieces}", Remarks(carried),
             ])]));
 
     private static string Remarks(CarriedLength carried)

@@ -83,7 +83,7 @@ internal static class TrialsSection
         ? $"no: {PlainText.Line(reason)}"
         : adjusted switch
         {
-            { Weight: < ResponsePicture.LittleWeight } => $"little, {Said.Chance(adjusted.Weight)}: far off the rest",
+            { Weight: < ResponsePicture.LittleWeight } => $"little, {Spoken.Chance(adjusted.Weight)}: far off the rest",
             _ => "yes",
         };
 }

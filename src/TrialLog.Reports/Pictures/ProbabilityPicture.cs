@@ -36,8 +36,8 @@ internal static class ProbabilityPicture
         string title = "Probability of each setting";
         string description = "The probability that each setting is the nearest to the truly best length. Most likely first: "
             + string.Join(", ", steps.OrderByDescending(step => step.Probability).ThenBy(step => step.Length).Take(5)
-                .Select(step => $"{said.Setting(step.Length)} {Said.Chance(step.Probability)}"))
-            + $". Within a quarter inch of {said.Setting(analysis.Best.Length)}: {Said.Chance(analysis.Best.WithinQuarterInch)}.";
+                .Select(step => $"{said.Setting(step.Length)} {Spoken.Chance(step.Probability)}"))
+            + $". Within a quarter inch of {said.Setting(analysis.Best.Length)}: {Spoken.Chance(analysis.Best.WithinQuarterInch)}.";
         return new Picture(title, description, "Dark bar: the best length, which loses the least on average and need not be the tallest.",
             Drawing.Of(plot, "probability", title, description));
     }

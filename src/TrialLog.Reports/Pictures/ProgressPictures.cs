@@ -50,7 +50,7 @@ internal static class ProgressPictures
         plot.Series.Add(line);
         AddMarks(plot, progress, point => point.GainLeftPercent);
         string title = "Gain left by outing";
-        string description = $"The worthwhile change is {Said.Percent(worthwhilePercent)}. {From(progress, point => $"gain left {Said.Percent(point.GainLeftPercent)}, probability that a worthwhile gain is left {Said.Chance(point.ProbabilityWorthwhileLeft)}")}";
+        string description = $"The worthwhile change is {Said.Percent(worthwhilePercent)}. {From(progress, point => $"gain left {Said.Percent(point.GainLeftPercent)}, probability that a worthwhile gain is left {Spoken.Chance(point.ProbabilityWorthwhileLeft)}")}";
         return new Picture(title, description,
             "Diamond: expected loss of speed at the best length known then; filled once returns had diminished. Dashed: the worthwhile change.",
             Drawing.Of(plot, "gain-left", title, description));
@@ -58,10 +58,10 @@ internal static class ProgressPictures
 
     private static string From(IReadOnlyList<ProgressPoint> progress, Func<ProgressPoint, string> state)
     {
-        string first = progress[0].Outings == 0 ? "Before any outing" : $"After {Said.Count(progress[0].Outings, "outing")}";
+        string first = progress[0].Outings == 0 ? "Before any outing" : $"After {Spoken.Count(progress[0].Outings, "outing")}";
         return progress.Count == 1
             ? $"{first}: {state(progress[0])}."
-            : $"{first}: {state(progress[0])}. After {Said.Count(progress[^1].Outings, "outing")}: {state(progress[^1])}.";
+            : $"{first}: {state(progress[0])}. After {Spoken.Count(progress[^1].Outings, "outing")}: {state(progress[^1])}.";
     }
 
     private static LinearAxis OutingAxis(IReadOnlyList<ProgressPoint> progress)

@@ -112,7 +112,7 @@ internal static class ResponsePicture
                 text += $" One inch {side} is slower by {Said.Percent(Math.Max(0, -point.Percent))} (central 90 %: {Said.Percent(-point.High)} to {Said.Percent(-point.Low)}).";
         }
 
-        text += $" {Said.Count(analysis.Curve.Pieces.Count, "piece")} shown.";
+        text += $" {Spoken.Count(analysis.Curve.Pieces.Count, "piece")} shown.";
         return beyond == 0 ? text : text + $" {beyond} of them beyond the picture.";
     }
 

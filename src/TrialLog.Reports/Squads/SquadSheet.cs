@@ -1,3 +1,4 @@
+using TrialLog.Domain;
 using TrialLog.Tuning;
 
 namespace TrialLog.Reports;
@@ -26,7 +27,7 @@ public static class SquadSheet
         sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
-            $"{Said.Count(members.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore, then failed checks, then gain left.",
+            $"{Spoken.Count(members.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore, then failed checks, then gain left.",
             sections,
             $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
     }

@@ -26,12 +26,8 @@ internal sealed class Said(LengthUnit unit)
         ? length.Centimetres.ToString("0.0") + " cm"
         : length.RoundedTo(Length.FromInches(1 / 8.0)).ToText();
 
-    /// <summary>A range of estimates: <c>49 ¼ to 50 ½ in</c>.</summary>
-    public string Range(Length low, Length high)
-    {
-        string from = Estimate(low), to = Estimate(high);
-        return from == to ? $"about {to}" : $"{from[..from.LastIndexOf(' ')]} to {to}";
-    }
+    /// <summary>A likely range, no finer than a quarter inch: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public string Range(Length low, Length high) => Spoken.Range(low, high, unit);
 
     /// <summary>A length in plain inches, as <see cref="Estimate"/>; outside what can be held, plain decimals.</summary>
     public string EstimateInches(double inches) =>
@@ -55,14 +51,6 @@ internal sealed class Said(LengthUnit unit)
         < 0.005 => "under 0.01 %",
         < 9.95 => Signed(percent.ToString("0.00")) + " %",
         _ => Signed(percent.ToString("0")) + " %",
-    };
-
-    /// <summary>A probability: whole percents, and never a certainty.</summary>
-    public static string Chance(double probability) => probability switch
-    {
-        < 0.005 => "under 1 %",
-        > 0.995 => "over 99 %",
-        _ => Math.Round(probability * 100, MidpointRounding.AwayFromZero).ToString("0") + " %",
     };
 
     /// <summary>Seconds of a race: <c>about 4 s</c>.</summary>
@@ -99,9 +87,6 @@ internal sealed class Said(LengthUnit unit)
 
     /// <summary>A day: <c>2026-05-03</c>.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    /// <summary>A number and its noun: <c>1 piece</c>, <c>4 pieces</c>.</summary>
-    public static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
 
     /// <summary>Lengths in the order to paddle them: <c>49 ¼, 50 ¾, 50 ¾, 49 ¼ in</c>.</summary>
     public string Order(IEnumerable<Length> lengths)

@@ -34,21 +34,4 @@ internal static class Say
         < 90 => $"about {Math.Round(seconds / 5) * 5:0} s",
         _ => $"about {seconds / 60:0.#} min",
     };
-
-    /// <summary>A duration after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 30 min</c>.</summary>
-    public static string Duration(double seconds)
-    {
-        long minutes = (long)Math.Round(seconds / 60);
-        return (minutes / 60, minutes % 60) switch
-        {
-            (0, < 2) => $"{seconds:0} s",
-            (0, var rest) => $"{rest} min",
-            (1, 0) => "an hour",
-            (var hours, 0) => $"{hours} h",
-            (var hours, var rest) => $"{hours} h {rest} min",
-        };
-    }
-
-    /// <summary>A count with its noun: <c>1 outing</c>, <c>3 outings</c>.</summary>
-    public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
 }

@@ -51,14 +51,14 @@ internal static class Verdict
     {
         if (facts.Best.Length == facts.Current || facts.PiecesInHull == 0 || facts.GainFromMoving < 0.02)
             return "";
-        return $" Moving from {Say.Setting(facts.Current, facts.Question.Paddler.Unit)} gains {Say.Percent(facts.GainFromMoving)}, {Say.Seconds(facts.GainFromMovingSeconds)} in {Say.Duration(facts.GoalSeconds)}.";
+        return $" Moving from {Say.Setting(facts.Current, facts.Question.Paddler.Unit)} gains {Say.Percent(facts.GainFromMoving)}, {Say.Seconds(facts.GainFromMovingSeconds)} in {Spoken.Duration(facts.GoalSeconds)}.";
     }
 
     private static string ToGo(VerdictFacts facts)
     {
         (int median, int low, int high) = (facts.ToGo.Median, facts.ToGo.Low, facts.ToGo.High);
         string most = high >= OutingsToGo.Most ? $"{OutingsToGo.Most} or more" : high.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        string range = low == high ? Say.Count(Math.Max(1, median), "more outing") : $"{Math.Max(1, low)} to {most} more outings";
+        string range = low == high ? Spoken.Count(Math.Max(1, median), "more outing") : $"{Math.Max(1, low)} to {most} more outings";
         return $"Another length may still be faster by {Say.Percent(facts.Worthwhile)} (chance {Spoken.Chance(facts.Left)}); reckon with {range} before it is worth stopping.";
     }
 }

@@ -16,6 +16,6 @@ internal static class LengthWords
         ? length.Centimetres.ToString("0.0##", CultureInfo.InvariantCulture)
         : Math.Round(length.Inches, 4).ToString("0.####", CultureInfo.InvariantCulture);
 
-    /// <summary>Two ends of a range: <c>49 ¼ to 50 ½ in</c>.</summary>
-    public static string SayRange(Length low, Length high, LengthUnit unit) => $"{low.Say(unit)[..^3]} to {high.Say(unit)}";
+    /// <summary>Two ends of a likely range, no finer than a quarter inch: <c>49 ¼ to 50 ½ in</c>.</summary>
+    public static string SayRange(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
 }

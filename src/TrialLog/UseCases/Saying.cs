@@ -15,21 +15,7 @@ internal static class Saying
 
     /// <summary>A gain over the goal event: <c>about 4 s in an hour</c>, <c>under 1 s in 20 min</c>.</summary>
     public static string Gain(double seconds, double goalSeconds) =>
-        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Duration(goalSeconds);
-
-    /// <summary>How long an event takes, to the minute: <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
-    public static string Duration(double seconds)
-    {
-        long minutes = (long)Math.Round(seconds / 60);
-        return (minutes / 60, minutes % 60) switch
-        {
-            (0, < 2) => $"{seconds:0} s",
-            (0, var rest) => $"{rest} min",
-            (1, 0) => "an hour",
-            (var hours, 0) => $"{hours} h",
-            (var hours, var rest) => $"{hours} h {rest} min",
-        };
-    }
+        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Spoken.Duration(goalSeconds);
 
     /// <summary>A time without fractions of a second: <c>1:02:10</c>.</summary>
     public static string Clock(double seconds) => PieceTime.FromSeconds(Math.Clamp(Math.Round(seconds), 1, 48 * 3600)).ToString();

@@ -46,7 +46,7 @@ public class SquadSheetTests(Browser browser)
     {
         string text = SquadSheet.ToText(Squad(Member(0, "Ilse Maro", 5), Member(1, "Bram Okello", null, 1)));
         string[] lines = text.Split('\n');
-        Assert.Matches("^Ilse Maro +OC1 +49 ¾ in +49 ¼ to 50 ⅜ in +0.10 % +none yet +2 \\(1–4\\) +! 5 ", lines.First(line => line.StartsWith("Ilse Maro ", StringComparison.Ordinal)));
+        Assert.Matches("^Ilse Maro +OC1 +49 ¾ in +49 ¼ to 50 ½ in +0.10 % +none yet +2 \\(1–4\\) +! 5 ", lines.First(line => line.StartsWith("Ilse Maro ", StringComparison.Ordinal)));
         Assert.Matches("habituation$", lines.First(line => line.StartsWith("Bram Okello ", StringComparison.Ordinal)));
         Assert.Equal(2, lines.Count(line => line.StartsWith("  1. 49 ¼ in ", StringComparison.Ordinal)));
         Assert.Equal(text, SquadSheet.ToText(Squad(Member(1, "Bram Okello", null, 1), Member(0, "Ilse Maro", 5))));
