@@ -9,6 +9,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
 {
     SeasonsCommand.Create(),
     BenchCommand.Create(),
+    SensitivityCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),
     RecordingCommands.Fuzz(),

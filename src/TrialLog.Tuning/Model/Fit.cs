@@ -102,8 +102,8 @@ internal sealed class Fit
         {
             double outing = (logOuting - Math.Log(settings.OutingMedian)) / settings.OutingLogSpread;
             double piece = (logPiece - Math.Log(settings.PieceMedian)) / settings.PieceLogSpread;
-            double bound = tails.WeighAt(Math.Exp(logPiece));
-            return bound + gram.Compute(Math.Exp(logOuting), Math.Exp(logPiece), tails.Weights) - 0.5 * (outing * outing + piece * piece);
+            double added = tails.WeighAt(Math.Exp(logPiece));
+            return added + gram.Compute(Math.Exp(logOuting), Math.Exp(logPiece), tails.Weights) - 0.5 * (outing * outing + piece * piece);
         }
     }
 

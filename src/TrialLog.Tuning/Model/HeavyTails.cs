@@ -42,25 +42,29 @@ internal sealed class HeavyTails
     public double[] Residuals { get; }
 
     /// <summary>
-    /// Sets the weights to what they are at that spread of pieces, and returns what they add to the log density there: the
-    /// bound Σ ν/2 (ln w − w) of the gamma mixing weights, which these weights make largest. Without it the spread would seem
-    /// better known than heavy tails let it be.
+    /// Sets the weights to what they are at that spread of pieces, and returns what they add to the log density there. Without
+    /// it the spread would seem better known than heavy tails let it be. It is Laplace's approximation to the integral over the
+    /// logarithms of the gamma mixing weights: ν/2 (ln w − w) at their most probable values, less half the log determinant of the
+    /// curvature there, of which the diagonal is kept. Source: Tierney and Kadane 1986, J Am Stat Assoc 81(393):82-6.
     /// </summary>
     public double WeighAt(double pieceSpread)
     {
-        double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, bound = 0;
+        double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, added = 0;
         if (double.IsPositiveInfinity(nu) || _pieceVariance == 0)
             return 0;
         for (int i = 0; i < Weights.Length; i++)
         {
             double known = _table.KnownVariance[i], variance = pieceVariance + known;
             // How uncertain the fit is goes with the noise; the residual hardly does.
-            double square = _squares[i] + _variances[i] * variance / (_pieceVariance + known);
-            Weights[i] = (nu + 1) / (nu + square / variance);
-            bound += 0.5 * nu * (Math.Log(Weights[i]) - Weights[i]);
+            double uncertain = _variances[i] / (_pieceVariance + known), square = _squares[i] / variance;
+            double weight = (nu + 1) / (nu + square + uncertain);
+            double misfit = weight * square, leverage = weight * uncertain;
+            added += 0.5 * nu * (Math.Log(weight) - weight)
+                - 0.5 * Math.Log(Math.Max(0.1, 1 - leverage * (leverage + 2 * misfit) / (nu + 1)));
+            Weights[i] = weight;
         }
 
-        return bound;
+        return added;
     }
 
     /// <summary>Recomputes residuals; returns the largest change of a weight that follows from them.</summary>

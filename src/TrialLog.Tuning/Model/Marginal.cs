@@ -1,3 +1,5 @@
+using MathNet.Numerics.Interpolation;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>The posterior of one quantity on evenly spaced values.</summary>
@@ -14,19 +16,23 @@ internal sealed record Marginal(double[] Values, double[] Probabilities)
         return sum;
     }
 
-    /// <summary>The value below which that share of the probability lies; each value stands for the cell around it.</summary>
+    /// <summary>
+    /// The value below which that share of the probability lies. Between the values the density follows a cubic spline through
+    /// its logarithm, so that a coarse grid still gives smooth quantiles.
+    /// </summary>
     public double Quantile(double share)
     {
-        if (Values.Length == 1)
-            return Values[0];
-        double step = Values[1] - Values[0], below = 0;
-        for (int k = 0; k < Values.Length; k++)
-        {
-            if (below + Probabilities[k] >= share && Probabilities[k] > 0)
-                return Values[k] + step * ((share - below) / Probabilities[k] - 0.5);
-            below += Probabilities[k];
-        }
-
-        return Values[^1];
+        const int Finer = 16;
+        if (Values.Length < 5)
+            return Values[Values.Length / 2];
+        double floor = 1e-12 * Probabilities.Max(), step = (Values[1] - Values[0]) / Finer;
+        var logDensity = CubicSpline.InterpolateNaturalSorted(Values, [.. Probabilities.Select(probability => Math.Log(Math.Max(probability, floor)))]);
+        double[] below = new double[(Values.Length - 1) * Finer];
+        double sum = 0;
+        for (int k = 0; k < below.Length; k++)
+            below[k] = sum += Math.Exp(logDensity.Interpolate(Values[0] + (k + 0.5) * step));
+        int cell = Array.FindIndex(below, upTo => upTo >= share * sum);
+        double before = cell <= 0 ? 0 : below[cell - 1];
+        return cell < 0 ? Values[^1] : Values[0] + step * (cell + (share * sum - before) / (below[cell] - before));
     }
 }

@@ -1,0 +1,101 @@
+using System.CommandLine;
+using System.Globalization;
+using TrialLog.Study.Seasons.Methods;
+using TrialLog.Tuning;
+
+namespace TrialLog.Study.Seasons;
+
+/// <summary>
+/// <c>sensitivity</c>: what happens if a chosen constant of the model is wrong. Each is halved and doubled in turn (or set as
+/// told), the same simulated paddlers search again, and what they lose by it is told.
+/// </summary>
+internal static class SensitivityCommand
+{
+    private const int LossAfter = 5;
+    private const double WrongAbove = 0.3;
+
+    /// <summary>Constant, and the values tried in its place.</summary>
+    private static readonly (string Name, double[] Values)[] Tried =
+    [
+        ("StartSpreadInches", [0.4, 1.6]),
+        ("StartOutlierShare", [0, 0.2]),
+        ("CurvatureMedian", [0.175, 0.7]),
+        ("CurvatureLogSpread", [0.4, 1.6]),
+        ("SkewSpread", [0, 0.3]),
+        ("DurationSpreadInches", [0.075, 0.3]),
+        ("HullSpreadInches", [0.175, 0.7]),
+        ("OutingMedian", [1.25, 5]),
+        ("PieceMedian", [0.55, 2.2]),
+        ("PieceLogSpread", [0.3, 1.2]),
+        ("DegreesOfFreedom", [3, double.PositiveInfinity]),
+        ("OrderMean", [0, -0.6]),
+        ("OrderSpread", [0.25, 1]),
+        ("TrendSpread", [0.15, 0.6]),
+        ("DistanceErrorMetres", [0, 4]),
+        ("StepLimitInches", [0.75, 3]),
+        ("StopBelow", [0.025, 0.1]),
+        ("WorthwhilePercent", [0.15, 0.6]),
+    ];
+
+    public static Command Create()
+    {
+        Option<string> world = new("--world") { Description = "One of " + string.Join(", ", World.All.Select(one => one.Name)) + ".", DefaultValueFactory = _ => "main" };
+        Option<int> paddlers = new("--paddlers") { Description = "Paddlers for each value.", DefaultValueFactory = _ => 100 };
+        Option<ulong> seed = new("--seed") { Description = "Seed of all chance.", DefaultValueFactory = _ => 1 };
+        Option<int> threads = new("--threads") { Description = "Threads; the result is the same for any number.", DefaultValueFactory = _ => Environment.ProcessorCount };
+        Command command = new("sensitivity", "What happens if a chosen constant of the model is wrong: the same simulated paddlers, one constant changed.")
+        {
+            world, paddlers, seed, threads,
+        };
+        command.SetAction(parsed =>
+        {
+            if (World.All.FirstOrDefault(one => one.Name == parsed.GetValue(world)) is not { } chosen)
+            {
+                Console.Error.WriteLine($"There is no world “{parsed.GetValue(world)}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}.");
+                return 2;
+            }
+
+            Report(chosen, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads));
+            return 0;
+        });
+        return command;
+    }
+
+    private static void Report(World world, int paddlers, ulong seed, int threads)
+    {
+        Console.WriteLine($"World {world.Name}: {world.Says}. {paddlers} paddlers, seed {seed}; ± is the Monte Carlo error.");
+        Console.WriteLine();
+        Console.WriteLine($"| constant | value | loss after {LossAfter} outings, % | change, the same paddlers | ranges held, % | stop after | wrong stops, % |");
+        Console.WriteLine("|---|---|---|---|---|---|---|");
+        SeasonResult[] usual = Run(TuningSettings.Default);
+        Row("all as chosen", "", usual);
+        foreach ((string name, double[] values) in Tried)
+            foreach (double value in values)
+            {
+                string text = value.ToString("R", CultureInfo.InvariantCulture);
+                TuningSettings settings = SettingOverrides.Read([$"{name}={text}"], out string? problem) ?? throw new InvalidOperationException(problem);
+                Row(name, double.IsInfinity(value) ? "∞ (normal)" : text, Run(settings));
+            }
+
+        SeasonResult[] Run(TuningSettings settings) =>
+            SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), paddlers, seed, threads, _ => { });
+
+        void Row(string name, string value, SeasonResult[] results)
+        {
+            List<SeasonResult> stopped = [.. results.Where(one => one.StoppedAfter is not null)];
+            List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
+            int median = after[after.Count / 2];
+            Console.WriteLine($"| {name} | {value} | {Text(results.Select(one => one.Loss[LossAfter]), "0.000")} "
+                + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, (now, then) => now.Loss[LossAfter] - then.Loss[LossAfter]), "+0.000;-0.000"))} "
+                + $"| {Text(results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0)), "0.0")} "
+                + $"| {(median == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : median)} "
+                + $"| {(stopped.Count == 0 ? "no stop" : Text(stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} |");
+        }
+    }
+
+    private static string Text(IEnumerable<double> values, string digits)
+    {
+        Estimate estimate = Estimate.Of([.. values]);
+        return $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString("0.0##", CultureInfo.InvariantCulture)}";
+    }
+}

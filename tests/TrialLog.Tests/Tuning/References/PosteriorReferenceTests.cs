@@ -1,0 +1,65 @@
+using System.Text.Json;
+using TrialLog.Domain;
+using TrialLog.Tuning;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tests.Tuning;
+
+/// <summary>The posterior against long chains of JAGS on the sample logbooks. docs/checks.md tells the measured agreement.</summary>
+public class PosteriorReferenceTests(ITestOutputHelper output)
+{
+    private static readonly JsonElement Reference = ReferenceFile.Json("posterior/posterior.json");
+
+    /// <summary>
+    /// How far a mean or quantile may lie from that of the chains, beside four Monte Carlo errors, as a share of the posterior's
+    /// standard deviation. With normal noise what is left is the grid; with heavy tails, the approximation of their weights.
+    /// </summary>
+    private static double Allowed(string noise, string what) => (noise, what) switch
+    {
+        ("normal", "best") => 0.03,
+        ("normal", _) => 0.03,
+        (_, "best") => 0.2,
+        _ => 0.35,
+    };
+
+    public static TheoryData<string, string> Runs =>
+        [.. Reference.GetProperty("runs").EnumerateArray().Select(run => (run.Text("logbook"), run.Text("noise")))];
+
+    [Theory, MemberData(nameof(Runs))]
+    public void The_posterior_agrees_with_JAGS(string logbook, string noise)
+    {
+        JsonElement run = Reference.GetProperty("runs").EnumerateArray().Single(one => one.Text("logbook") == logbook && one.Text("noise") == noise);
+        string[] hulls = [.. run.GetProperty("hulls").EnumerateArray().Select(hull => hull.GetString()!)];
+        for (int at = 0; at < hulls.Length; at++)
+        {
+            TuningQuestion question = ReferenceLogbook.Read(logbook, hulls[at], Length.FromInches(run.Number("start")));
+            question = question with { Settings = question.Settings with { SkewSpread = 0, DegreesOfFreedom = noise == "t4" ? 4 : double.PositiveInfinity } };
+            Posterior posterior = Fit.Of(question).Posterior;
+            Compare(noise, "best", run.GetProperty("best")[at], posterior.Mean, posterior.Quantile);
+            if (at > 0)
+                continue;
+            Compare(noise, "ln c", run.GetProperty("ln_c"), posterior.LogCurvature);
+            Compare(noise, "kappa", run.GetProperty("kappa"), posterior.DurationEffect);
+            Compare(noise, "ln tau", run.GetProperty("ln_tau"), posterior.LogOuting);
+            Compare(noise, "ln sigma", run.GetProperty("ln_sigma"), posterior.LogPiece);
+        }
+    }
+
+    private void Compare(string noise, string what, JsonElement expected, Marginal actual) =>
+        Compare(noise, what, expected, actual.Mean(value => value), actual.Quantile);
+
+    private void Compare(string noise, string what, JsonElement expected, double mean, Func<double, double> quantile)
+    {
+        double sd = expected.Number("sd");
+        double[] levels = Reference.Numbers("levels"), quantiles = expected.Numbers("quantiles"), errors = expected.Numbers("quantiles_mcse");
+        (string Name, double Actual, double Expected, double Error)[] all =
+        [
+            ("mean", mean, expected.Number("mean"), expected.Number("mean_mcse")),
+            .. levels.Select((level, at) => ($"{level:0.00}", quantile(level), quantiles[at], errors[at])),
+        ];
+        output.WriteLine($"{what,-9}" + string.Concat(all.Select(one => $" {one.Name}: {one.Actual,7:0.000} ({one.Expected,7:0.000} ± {one.Error:0.000}, {(one.Actual - one.Expected) / sd,5:0.00} sd)")));
+        Assert.All(all, one => Assert.True(
+            Math.Abs(one.Actual - one.Expected) <= 4 * one.Error + Allowed(noise, what) * sd,
+            $"{what} {one.Name}: {one.Actual:0.0000} where {one.Expected:0.0000} ± {one.Error:0.0000} was expected, sd {sd:0.000}"));
+    }
+}
