@@ -14,27 +14,25 @@ internal static class SensitivityCommand
     private const int LossAfter = 5;
     private const double WrongAbove = 0.3;
 
+    /// <summary>Constants that are halved and doubled in turn.</summary>
+    private static readonly string[] HalvedAndDoubled =
+    [
+        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
+        "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
+        "StopBelow", "WorthwhilePercent",
+    ];
+
     /// <summary>Constant, and the values tried in its place.</summary>
     private static readonly (string Name, double[] Values)[] Tried =
     [
         ("StartSpreadInches", [0.4, 1.6]),
-        ("StartOutlierShare", [0, 0.2]),
-        ("CurvatureMedian", [0.175, 0.7]),
-        ("CurvatureLogSpread", [0.4, 1.6]),
-        ("SkewSpread", [0, 0.3]),
-        ("DurationSpreadInches", [0.075, 0.3]),
-        ("HullSpreadInches", [0.175, 0.7]),
-        ("OutingMedian", [1.25, 5]),
-        ("PieceMedian", [0.55, 2.2]),
-        ("PieceLogSpread", [0.3, 1.2]),
         ("DegreesOfFreedom", [3, double.PositiveInfinity]),
         ("OrderMean", [0, -0.6]),
-        ("OrderSpread", [0.25, 1]),
-        ("TrendSpread", [0.15, 0.6]),
-        ("DistanceErrorMetres", [0, 4]),
-        ("StepLimitInches", [0.75, 3]),
-        ("StopBelow", [0.025, 0.1]),
-        ("WorthwhilePercent", [0.15, 0.6]),
+        .. HalvedAndDoubled.Select(name =>
+        {
+            double chosen = (double)typeof(TuningSettings).GetProperty(name)!.GetValue(TuningSettings.Default)!;
+            return (name, new[] { chosen / 2, chosen * 2 });
+        }),
     ];
 
     public static Command Create()
@@ -86,7 +84,7 @@ internal static class SensitivityCommand
             List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
             int median = after[after.Count / 2];
             Console.WriteLine($"| {name} | {value} | {Text(results.Select(one => one.Loss[LossAfter]), "0.000")} "
-                + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, (now, then) => now.Loss[LossAfter] - then.Loss[LossAfter]), "+0.000;-0.000"))} "
+                + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, (now, then) => now.Loss[LossAfter] - then.Loss[LossAfter]), "0.000"))} "
                 + $"| {Text(results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0)), "0.0")} "
                 + $"| {(median == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : median)} "
                 + $"| {(stopped.Count == 0 ? "no stop" : Text(stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} |");
@@ -96,6 +94,6 @@ internal static class SensitivityCommand
     private static string Text(IEnumerable<double> values, string digits)
     {
         Estimate estimate = Estimate.Of([.. values]);
-        return $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString("0.0##", CultureInfo.InvariantCulture)}";
+        return $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
     }
 }

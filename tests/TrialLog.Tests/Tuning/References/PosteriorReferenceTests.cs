@@ -10,6 +10,15 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
 {
     private static readonly JsonElement Reference = ReferenceFile.Json("posterior/posterior.json");
 
+    /// <summary>The priors of tests/reference/posterior/model.jags, which need not be the defaults; a plain parabola.</summary>
+    private static readonly TuningSettings Priors = new()
+    {
+        StartSpreadInches = 0.8, StartOutlierShare = 0.1, StartOutlierFactor = 2.5, CurvatureMedian = 0.35, CurvatureLogSpread = 0.8,
+        SkewSpread = 0, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
+        PieceMedian = 1.1, PieceLogSpread = 0.6, OrderMean = -0.3, OrderSpread = 0.5, EffortMean = 3, EffortSpread = 1.5,
+        DistanceMean = -6, DistanceSpread = 3, TrendSpread = 0.3, TimingErrorSeconds = 0.5, DistanceErrorMetres = 2, ReferenceSeconds = 300,
+    };
+
     /// <summary>
     /// How far a mean or quantile may lie from that of the chains, beside four Monte Carlo errors, as a share of the posterior's
     /// standard deviation. With normal noise what is left is the grid; with heavy tails, the approximation of their weights.
@@ -33,7 +42,7 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
         for (int at = 0; at < hulls.Length; at++)
         {
             TuningQuestion question = ReferenceLogbook.Read(logbook, hulls[at], Length.FromInches(run.Number("start")));
-            question = question with { Settings = question.Settings with { SkewSpread = 0, DegreesOfFreedom = noise == "t4" ? 4 : double.PositiveInfinity } };
+            question = question with { Settings = Priors with { DegreesOfFreedom = noise == "t4" ? 4 : double.PositiveInfinity } };
             Posterior posterior = Fit.Of(question).Posterior;
             Compare(noise, "best", run.GetProperty("best")[at], posterior.Mean, posterior.Quantile);
             if (at > 0)
