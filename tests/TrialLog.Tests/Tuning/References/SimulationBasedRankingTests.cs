@@ -21,7 +21,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     /// </summary>
     private const double Limit = 0.094;
 
-    public static TheoryData<double, double> Models => new() { { double.PositiveInfinity, 0 }, { 4, 0 }, { 4, 0.15 } };
+    public static TheoryData<double, double> Models => new() { { double.PositiveInfinity, 0 }, { 4, 0 }, { 4, TuningSettings.Default.SkewSpread } };
 
     [Theory, MemberData(nameof(Models))]
     public void The_truth_ranks_uniformly_in_the_posterior(double degreesOfFreedom, double skew)
