@@ -5,10 +5,10 @@ using TrialLog.Tests.Commands;
 namespace TrialLog.Tests.Docs;
 
 /// <summary>
-/// The transcripts in the documents are what the program prints: every <c>$ triallog …</c> line of a console block is run,
+/// The console blocks in the documents show what the program prints: every <c>$ triallog …</c> line of a console block is run,
 /// in order, on a logbook of its own, and what stands below it is compared with the output.
 /// </summary>
-public partial class TranscriptTests
+public partial class ConsoleBlockTests
 {
     [GeneratedRegex("(?<=^```console\n).*?(?=^```)", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex ConsoleBlock();
@@ -25,7 +25,7 @@ public partial class TranscriptTests
         using var program = new TestProgram();
         string played = ConsoleBlock().Replace(text, block => Played(program, block.Value));
         // To take over what the program prints now: set the variable, run, and read the difference before committing it.
-        if (Environment.GetEnvironmentVariable("TRIALLOG_REWRITE_TRANSCRIPTS") == "1")
+        if (Environment.GetEnvironmentVariable("TRIALLOG_REWRITE_CONSOLE_BLOCKS") == "1")
             File.WriteAllText(Repository.File(document), played);
         Assert.Equal(text, played);
     }
