@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Commands.Json;
 using TrialLog.Domain;
+using TrialLog.Plots;
 using TrialLog.Tuning;
 using TrialLog.UseCases;
 
@@ -9,6 +10,8 @@ namespace TrialLog.Commands;
 /// <summary><c>triallog curve</c>: speed against length.</summary>
 internal static class CurveCommand
 {
+    private const int MostColumns = 100, PlotRows = 16;
+
     public static Command Build(CommandFrame frame)
     {
         var classical = new Option<bool>("--classical") { Description = "Beside it a mixed model by REML, without a prior." };
@@ -25,22 +28,29 @@ internal static class CurveCommand
             if (parsed.GetValue(frame.Json))
                 Facts.Write(frame.Out, CurveFacts.Of(analysis, fit));
             else
-                Write(frame.Out, analysis, fit, frame.Surroundings.Width);
+                Write(frame.Out, analysis, fit, frame.Surroundings.Width, StrokesOf.Environment(frame.Surroundings.Environment));
         });
         return command;
     }
 
-    private static void Write(TextWriter to, Analysis analysis, ClassicalFit? fit, int width)
+    // Within an inch of the best or of where the paddler is; the plot shows the rest, and --json tells it.
+    private static bool Told(Analysis analysis, Length length) =>
+        Math.Abs(length.InchesMoreThan(analysis.Best.Length)) < 1.01 || length == analysis.Current;
+
+    private static void Write(TextWriter to, Analysis analysis, ClassicalFit? fit, int width, Strokes strokes)
     {
         LengthUnit unit = analysis.Paddler.Unit;
         to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
         to.WriteLine();
-        to.WriteLine("  length        speed, % of best   90 % band            chance of being best");
-        foreach (CurvePoint point in analysis.Curve.Points)
+        foreach (string line in CurvePlot.Draw(analysis, Math.Min(width - 1, MostColumns), PlotRows, strokes).Lines())
+            to.WriteLine(line.TrimEnd());
+        to.WriteLine();
+        to.WriteLine("  length      speed, % of best   90 % band         chance of being best");
+        foreach (CurvePoint point in analysis.Curve.Points.Where(point => Told(analysis, point.Length)))
         {
             double chance = analysis.Best.Probabilities.FirstOrDefault(step => step.Length == point.Length)?.Probability ?? 0;
-            string marks = (point.Length == analysis.Best.Length ? " best" : "") + (point.Length == analysis.Current ? " now" : "");
-            to.WriteLine($"  {point.Length.ToText(unit),-12} {point.Percent,9:+0.00;-0.00;0.00}        {point.Low,6:+0.00;-0.00;0.00} to {point.High,5:+0.00;-0.00;0.00}   {(chance < 0.005 ? "" : $"{chance * 100,3:0} %"),5} {new string('#', (int)Math.Round(chance * 20))}{marks}");
+            string marks = (point.Length == analysis.Best.Length ? "  best" : "") + (point.Length == analysis.Current ? "  now" : "");
+            to.WriteLine($"  {Spoken.ToQuarter(point.Length, unit),-12} {point.Percent,8:+0.00;-0.00;0.00}         {point.Low,5:+0.00;-0.00;0.00} to {point.High,5:+0.00;-0.00;0.00}    {(chance < 0.005 ? "" : Spoken.Chance(chance)),5}{marks}".TrimEnd());
         }
 
         to.WriteLine();

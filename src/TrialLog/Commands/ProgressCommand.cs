@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Commands.Json;
 using TrialLog.Domain;
+using TrialLog.Plots;
 using TrialLog.Tuning;
 using TrialLog.UseCases;
 
@@ -26,6 +27,10 @@ internal static class ProgressCommand
             frame.Out.WriteLine($"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}");
             frame.Out.WriteLine();
             ProgressText.Write(frame.Out, points, unit);
+            frame.Out.WriteLine();
+            double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
+            foreach (string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.Surroundings.Width - 1, 100), 16, StrokesOf.Environment(frame.Surroundings.Environment)).Lines())
+                frame.Out.WriteLine(line.TrimEnd());
         });
         return command;
     }
