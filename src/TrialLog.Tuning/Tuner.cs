@@ -31,11 +31,13 @@ public static class Tuner
         double current = Align(findings.Habitual.Current), best = Align(findings.Best.Length);
         double gain = Math.Max(0, posterior.ExpectedLoss(current) - posterior.ExpectedLoss(best)), left = posterior.ExpectedLoss(best);
         bool flat = posterior.LogCurvature.Mean(log => posterior.Share * Math.Exp(log) < findings.Worthwhile ? 1 : 0) > FlatAbove;
-        OutingsToGo toGo = findings.Stop ? new(0, 0, 0) : ToGo(question, fit, findings, planned);
+        bool swaps = question.Paddler.SwapsOnWater;
+        OutingsToGo toGo = findings.Stop ? new(0, 0, 0) : ToGo(question, fit, findings, planned, swaps);
+        OutingsToGo? ifSwapping = findings.Stop || swaps ? null : ToGo(question, fit, findings, planned, swaps: true);
         ResponseCurve curve = CurveDrawing.Of(question, fit, findings.Best.Length);
         double low = (1 - question.Settings.Level) / 2;
         VerdictFacts facts = new(question, fit.Table.Count, curve.Pieces.Count, findings.Habitual.Current, findings.Best, gain, InSeconds(gain), goalSeconds,
-            findings.Worthwhile, findings.WorthwhileLeft, findings.Stop, flat, toGo, HardlyTells(question, fit));
+            findings.Worthwhile, findings.WorthwhileLeft, findings.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit));
         return new()
         {
             Paddler = question.Paddler,
@@ -154,18 +156,18 @@ public static class Tuner
 
     private static List<T> WithAll<T>(IReadOnlyList<T> first, IReadOnlyList<T> second) => [.. first, .. second];
 
-    private static OutingsToGo ToGo(TuningQuestion question, Fit fit, Findings findings, PlannedLengths planned)
+    /// <summary>
+    /// The forecast, at least one outing since the rule has not stopped yet. Without swaps on the water two outings make the
+    /// contrast that one would.
+    /// </summary>
+    private static OutingsToGo ToGo(TuningQuestion question, Fit fit, Findings findings, PlannedLengths planned, bool swaps)
     {
         double variance = CardPlanner.PieceVariance(fit.Posterior, question.Settings) * 4 / planned.Lengths.Count;
-        double halfWidth = Math.Max(0.125, planned.Spread / 2);
-        if (!question.Paddler.SwapsOnWater)
-        {
-            // Two outings make one contrast between two lengths, so each outing counts for half of it.
-            variance = 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + variance / 4);
-            halfWidth = question.Settings.StepLimitInches;
-        }
-
-        return Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, findings.Worthwhile, question.Settings.StopBelow);
+        double halfWidth = swaps && planned.Spread > 0 ? planned.Spread / 2 : question.Settings.CardWidthInches / 2;
+        if (!swaps)
+            variance += 4 * fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
+        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, findings.Worthwhile, question.Settings.StopBelow);
+        return new(Math.Max(1, toGo.Median), Math.Max(1, toGo.Low), Math.Max(1, toGo.High));
     }
 
     /// <summary>Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.</summary>

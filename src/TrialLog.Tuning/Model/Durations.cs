@@ -25,7 +25,7 @@ internal static class Durations
     public static double? OfGoal(TuningQuestion question, PieceTable table) =>
         GoalSeconds(question, table) is { } seconds ? Math.Log(seconds / question.Settings.ReferenceSeconds) : null;
 
-    /// <summary>Seconds the goal event takes, as known or reckoned from the pieces; null where none is named.</summary>
+    /// <summary>Seconds the goal event takes, as known or reckoned from the pieces in its hull, else from all; null where none is named.</summary>
     public static double? GoalSeconds(TuningQuestion question, PieceTable table)
     {
         if (question.Paddler.Goal is not { } goal)
@@ -34,12 +34,22 @@ internal static class Durations
             return time.Seconds;
         if (goal.Distance is not { } distance)
             return null;
-        List<double> estimates = [];
-        for (int i = 0; i < table.Count; i++)
-            estimates.Add(table.Pieces[i].Time.Seconds * Math.Pow(distance.Metres / table.Pieces[i].Distance.Metres, Riegel));
+        List<double> estimates = Estimates(table, distance, hull => hull.Id == goal.HullId);
+        if (estimates.Count == 0)
+            estimates = Estimates(table, distance, static _ => true);
         if (estimates.Count == 0)
             return distance.Metres / AssumedSpeed;
         estimates.Sort();
         return 0.5 * (estimates[(estimates.Count - 1) / 2] + estimates[estimates.Count / 2]);
+    }
+
+    private static List<double> Estimates(PieceTable table, Distance distance, Func<Hull, bool> counts)
+    {
+        List<double> estimates = [];
+        for (int j = 0; j < table.OutingHull.Length; j++)
+            for (int i = table.OutingStart[j]; i < table.OutingStart[j + 1]; i++)
+                if (counts(table.Hulls[table.OutingHull[j]]))
+                    estimates.Add(table.Pieces[i].Time.Seconds * Math.Pow(distance.Metres / table.Pieces[i].Distance.Metres, Riegel));
+        return estimates;
     }
 }

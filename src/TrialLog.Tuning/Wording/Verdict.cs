@@ -16,10 +16,11 @@ namespace TrialLog.Tuning.Wording;
 /// <param name="Stop">Whether returns have diminished.</param>
 /// <param name="Flat">Whether nothing within an inch matters.</param>
 /// <param name="ToGo">Outings to go.</param>
+/// <param name="ToGoIfSwapping">The same if lengths were changed on the water; null where they are.</param>
 /// <param name="HardlyTells">Whether the log can hardly tell lengths apart for being paddled in large crews.</param>
 internal sealed record VerdictFacts(
     TuningQuestion Question, int Pieces, int PiecesInHull, Length Current, BestLength Best, double GainFromMoving, double GainFromMovingSeconds,
-    double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, bool HardlyTells);
+    double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, OutingsToGo? ToGoIfSwapping, bool HardlyTells);
 
 /// <summary>The answer in one or two plain sentences.</summary>
 internal static class Verdict
@@ -58,7 +59,12 @@ internal static class Verdict
     {
         (int median, int low, int high) = (facts.ToGo.Median, facts.ToGo.Low, facts.ToGo.High);
         string most = high >= OutingsToGo.Most ? $"{OutingsToGo.Most} or more" : high.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        string range = low == high ? Spoken.Count(Math.Max(1, median), "more outing") : $"{Math.Max(1, low)} to {most} more outings";
-        return $"Another length may still be faster by {Say.Percent(facts.Worthwhile)} (chance {Spoken.Chance(facts.Left)}); reckon with {range} before it is worth stopping.";
+        string range = low < high ? $"{low} to {most} more outings"
+            : high >= OutingsToGo.Most ? $"{most} more outings"
+            : Spoken.Count(median, "more outing");
+        string swapping = facts.ToGoIfSwapping is { } other && other.Median < median
+            ? $" With lengths changed on the water, {Spoken.Count(other.Median, "outing")} would likely do."
+            : "";
+        return $"Another length may still be faster by {Say.Percent(facts.Worthwhile)} (chance {Spoken.Chance(facts.Left)}); reckon with {range} before it is worth stopping.{swapping}";
     }
 }

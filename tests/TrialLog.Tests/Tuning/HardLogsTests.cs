@@ -157,6 +157,15 @@ public class HardLogsTests
     }
 
     [Fact]
+    public void Whoever_cannot_swap_on_the_water_is_told_what_that_costs()
+    {
+        TuningQuestion question = LogOf.Rows(new Row(0, 51), new Row(0, 51, -0.3), new Row(1, 49), new Row(1, 49, 0.2));
+        Analysis swaps = Sensible(question), stays = Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } });
+        Assert.True(stays.OutingsToGo.Median > swaps.OutingsToGo.Median);
+        Assert.Contains("changed on the water", stays.Verdict);
+    }
+
+    [Fact]
     public void A_goal_far_longer_than_the_pieces_widens_the_range()
     {
         TuningQuestion question = LogOf.Rows(Outings(10, Pair));
