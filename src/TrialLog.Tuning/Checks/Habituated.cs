@@ -8,17 +8,36 @@ internal sealed class Habituated : ILogCheck
     /// <summary>Share of the pieces at one length from which the others count as hardly tried. Chosen.</summary>
     private const double NearlyAll = 0.8;
 
+    /// <summary>Half a setting's width, inches, and a little for rounding.</summary>
+    private const double Within = 0.125 + 1e-9;
+
     public HealthCheck? Look(CheckedLog log)
     {
         if (log.Counted.Count < EnoughPieces)
             return null;
-        CheckedPiece usual = log.Counted.MaxBy(piece => Near(log, piece))!;
-        int near = Near(log, usual);
+        double[] sorted = [.. log.Counted.Select(piece => piece.Aligned).Order()];
+        CheckedPiece usual = log.Counted.MaxBy(piece => Near(sorted, piece))!;
+        int near = Near(sorted, usual);
         return near >= NearlyAll * log.Counted.Count && near < log.Counted.Count
             ? new("habituated", $"{near} of {log.Counted.Count} pieces are at about {log.Say(usual.LengthInches)}; a length one is used to goes better at first than it deserves, so give the others a fair share.")
             : null;
     }
 
-    private static int Near(CheckedLog log, CheckedPiece to) =>
-        log.Counted.Count(piece => Math.Abs(piece.Aligned - to.Aligned) <= 0.125 + 1e-9);
+    private static int Near(double[] sorted, CheckedPiece to) => UpTo(sorted, to.Aligned + Within) - UpTo(sorted, to.Aligned - Within);
+
+    /// <summary>How many are no greater; the logs of years make it worth halving rather than counting.</summary>
+    private static int UpTo(double[] sorted, double most)
+    {
+        int low = 0, high = sorted.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            if (sorted[middle] <= most)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        return low;
+    }
 }
