@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Plays a whole session on the real program in a real terminal (tmux): an empty logbook, the first run, the first card,
-# an outing typed and saved, the logbook with an undo, the curve, a kill in the middle of typing, and the draft after it.
+# an outing typed and saved, the logbook with an undo, a recording looked at, the curve, a kill in the middle of typing, and the draft after it.
 # Exits non-zero, showing the screen, if something expected is not on it.
 #
 #   tests/screens/play-session.sh [--captures DIR]      DIR gets the screens as text files, for the documentation
@@ -125,6 +125,20 @@ press d
 expect "Deleted piece 1"
 press u
 expect "5:34.2"
+
+echo "a recording looked at, and left"
+press i
+expect "Import which file?"
+type_text "$PWD/sample-sessions/recordings/ilse-round-trips-laps.fi"
+expect "There is no file"
+type_text "t"
+press Enter
+expect "✗ warm-up"
+press d
+expect "The card has"
+capture recording
+press Escape
+expect "nothing was saved"
 
 echo "curve, progress, body and boats, squad"
 press 4

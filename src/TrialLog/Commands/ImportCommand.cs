@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TrialLog.Commands.Json;
 using TrialLog.Domain;
-using TrialLog.Recordings;
 using TrialLog.Recordings.Csv;
 using TrialLog.UseCases;
 
@@ -23,8 +22,8 @@ internal static class ImportCommand
             List<ImportFacts> done = [];
             foreach (string file in parsed.GetRequiredValue(files))
             {
-                using FileStream stream = Open(file);
-                done.Add(LooksLikeRecording(stream)
+                using FileStream stream = FileToImport.Open(file);
+                done.Add(FileToImport.LooksLikeRecording(stream)
                     ? ImportRecordingCommand.Run(frame, parsed, desk, recording, stream, Path.GetFileName(file))
                     : Csv(frame, desk, stream, Path.GetFileName(file), new CsvReadOptions
                     {
@@ -40,28 +39,6 @@ internal static class ImportCommand
                 Facts.Write<IReadOnlyList<ImportFacts>>(frame.Out, done);
         });
         return command;
-    }
-
-    private static bool LooksLikeRecording(FileStream stream)
-    {
-        Span<byte> beginning = stackalloc byte[16];
-        int read = stream.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false);
-        stream.Position = 0;
-        return RecordingReader.LooksLikeRecording(beginning[..read]);
-    }
-
-    private static FileStream Open(string file)
-    {
-        try
-        {
-            return File.OpenRead(file);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            throw new RequestException(Directory.Exists(file) ? $"{Quoted.Brief(file, 200)} is a folder; name the files in it."
-                : File.Exists(file) ? $"{Quoted.Brief(file, 200)} cannot be read: {failure.Message}"
-                : $"There is no file {Quoted.Brief(file, 200)}.");
-        }
     }
 
     private static ImportFacts Csv(CommandFrame frame, Desk desk, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)

@@ -2,6 +2,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using TrialLog.Domain;
+using TrialLog.Screens.Imports;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 using TrialLog.UseCases;
@@ -15,6 +16,7 @@ internal sealed class LogbookScreen : Screen
 
     private readonly ListView _list;
     private readonly HashSet<Guid> _opened = [];
+    private readonly Importing _importing;
     private OutingSelection _selection = OutingSelection.All;
     private LogbookRows? _rows;
     private int _outings;
@@ -22,6 +24,7 @@ internal sealed class LogbookScreen : Screen
     public LogbookScreen(Session session)
         : base(session)
     {
+        _importing = new Importing(session);
         // Letters are keys of this screen; the list must not take them for the beginning of a line.
         _list = new ListView { Y = 2, Width = Dim.Fill(), Height = Dim.Fill(), KeystrokeNavigator = null };
         _list.VerticalScrollBar.VisibilityMode = ScrollBarVisibilityMode.None;
@@ -42,6 +45,7 @@ internal sealed class LogbookScreen : Screen
         new('x', Here is { Piece.ExcludedBecause: not null } ? "count" : "out", LeaveOut),
         new('d', "delete", Delete) { Also = [Key.Delete] },
         new('u', "undo", Undo),
+        new('i', "import", _importing.Begin),
         new('f', "filter", Filter),
         new('s', "sort", Sort),
         new('n', "new", () => Session.Shell.Open(Place.EnterOuting)),
@@ -55,6 +59,8 @@ internal sealed class LogbookScreen : Screen
         "the analyses do not see it. Do not leave pieces out because they were slow: that is how wrong answers are made.\n\n" +
         "# Undo\n" +
         "Whatever was done to the log can be taken back, step by step, the newest first; y does it again.\n\n" +
+        "# Import\n" +
+        "i takes a recording of a watch (GPX, TCX or FIT, also gzipped) or a CSV. Of a recording you see the pieces that were found before anything is saved.\n\n" +
         "# Filter and sort\n" +
         "A filter shows the outings in a hull, with a paddle, or between two days. It does not change what the analyses use.";
 

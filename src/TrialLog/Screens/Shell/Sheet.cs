@@ -20,6 +20,9 @@ internal abstract class Sheet : Canvas
     /// <summary>Whether plain letters are typed into a field.</summary>
     public virtual bool Typing => false;
 
+    /// <summary>What it shows and what its numbers mean, with a heading; null where that is said by the screen below it.</summary>
+    public virtual (string Title, string Text)? Explanation => null;
+
     protected override bool OnKeyDown(Key key)
     {
         if (Keys.FirstOrDefault(hint => hint.Answers(key)) is not { } known)

@@ -20,6 +20,7 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly KeyLine _keyLine;
     private Screen? _up;
     private Sheet? _sheet;
+    private Sheet? _explained;
     private (string Text, Tone Tone) _message = ("", Tone.Plain);
 
     public ShellWindow(Session session)
@@ -58,6 +59,7 @@ internal sealed class ShellWindow : Runnable, IShell
     {
         if (Welcoming)
             return;
+        Lift();
         Lift();
         Show(_screens[(int)place]);
     }
@@ -98,8 +100,18 @@ internal sealed class ShellWindow : Runnable, IShell
         _sheet = null;
         Remove(sheet);
         sheet.Dispose();
-        _up!.Visible = true;
-        _up.SetFocus();
+        if (_explained is { } explained)
+        {
+            (_sheet, _explained) = (explained, null);
+            explained.Visible = true;
+            explained.SetFocus();
+        }
+        else
+        {
+            _up!.Visible = true;
+            _up.SetFocus();
+        }
+
         Redraw();
     }
 
@@ -184,8 +196,17 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private void Explain()
     {
-        string keys = string.Join('\n', _up!.Keys.Select(hint => $"  {hint.Label,-8} {hint.What}"));
-        Lay(new TextSheet(_session.Look, this, _up.Names.Wide, $"{_up.Explanation}\n\n# Keys on this screen\n{keys}\n{Words.KeysEverywhere}"));
+        (string title, string text) = _sheet?.Explanation ?? (_up!.Names.Wide, _up.Explanation);
+        IReadOnlyList<KeyHint> hints = _sheet is { Explanation: not null } ? _sheet.Keys : _up!.Keys;
+        string keys = string.Join('\n', hints.Select(hint => $"  {hint.Label,-8} {hint.What}"));
+        // A sheet that explains itself is still there afterwards, with what was done on it.
+        if (_sheet is { Explanation: not null } explained)
+        {
+            (_explained, _sheet) = (explained, null);
+            explained.Visible = false;
+        }
+
+        Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{Words.KeysEverywhere}"));
     }
 
     private void Show(Screen screen)

@@ -1,0 +1,66 @@
+using TrialLog.Recordings;
+using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Imports;
+
+/// <summary>Asks for a file, reads it, and brings a recording's pieces up to be looked at.</summary>
+internal sealed class Importing(Session session)
+{
+    private RecordingInHand? _inHand;
+
+    private IShell Shell => session.Shell;
+
+    /// <summary>Takes up the recording that was not saved yet, or asks for a file.</summary>
+    public void Begin()
+    {
+        if (_inHand is { } unfinished)
+            Look(unfinished);
+        else
+            Shell.Lay(new QuestionSheet(
+                session.Look, Shell, "Import which file?",
+                "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording nothing is kept but its pieces: no positions.", "",
+                typed => string.IsNullOrWhiteSpace(typed) ? "Type the path of a file." : FileToImport.Problem(FileToImport.Path(typed)),
+                typed => Read(FileToImport.Path(typed))));
+    }
+
+    private void Read(string path)
+    {
+        string name = Path.GetFileName(path);
+        var sheet = new ReadingSheet(session.Look, Shell, name, (rows, stop) =>
+        {
+            using FileStream stream = FileToImport.Open(path);
+            return FileToImport.LooksLikeRecording(stream) ? Recording(stream, name, stop) : Csv(stream, name, rows, stop);
+        });
+        Shell.Lay(sheet);
+        sheet.Begin();
+    }
+
+    private Action Recording(FileStream stream, string name, CancellationToken stop)
+    {
+        RecordedOuting recording = ImportRecording.Read(session.Desk, stream, name);
+        stop.ThrowIfCancellationRequested();
+        return () => Look(_inHand = new RecordingInHand(session, recording));
+    }
+
+    private Action Csv(FileStream stream, string name, IProgress<int> rows, CancellationToken stop)
+    {
+        var options = new CsvReadOptions
+        {
+            Today = session.Desk.Today,
+            Unit = session.Desk.Unit,
+            Paddler = session.Chosen?.Paddler.Name,
+            Paddle = session.Chosen?.Paddle.Name,
+        };
+        CsvAdditions additions = ImportCsv.From(session.Desk, stream, name, options, rowsRead: rows, stop: stop);
+        return () =>
+        {
+            session.LogChanged();
+            Shell.Say(string.Join(" ", additions.Warnings.Prepend(additions.Says())), additions.AddsNothing ? Tone.Plain : Tone.Best);
+        };
+    }
+
+    private void Look(RecordingInHand inHand) => Shell.Lay(new RecordingSheet(session, inHand, () => _inHand = null));
+}

@@ -1,0 +1,98 @@
+using TrialLog.Domain;
+using TrialLog.Recordings;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Imports;
+
+/// <summary>A recording that is being looked at: its pieces as corrected so far, and what was answered.</summary>
+internal sealed class RecordingInHand(Session session, RecordedOuting recording)
+{
+    private IReadOnlyList<Length>? _ofCard;
+
+    public RecordedOuting Recording { get; set; } = recording;
+
+    /// <summary>Which piece is pointed at, from 0.</summary>
+    public int At { get; set; } = recording.Proposals.TakeWhile(piece => !piece.Kept).Count() is var first && first < recording.Proposals.Count ? first : 0;
+
+    /// <summary>Lengths that were typed; null where the card's hold.</summary>
+    public IReadOnlyList<Length>? Typed { get; set; }
+
+    public Effort? Effort { get; set; }
+
+    public Soreness? Soreness { get; set; }
+
+    public Beaufort? Wind { get; set; }
+
+    public string? Place { get; set; }
+
+    /// <summary>The lengths of the pieces that count, in order, as far as they are known.</summary>
+    public IReadOnlyList<Length> Lengths => Typed ?? _ofCard ?? [];
+
+    /// <summary>The piece that is pointed at; null where there is none.</summary>
+    public PieceProposal? Here => At < Recording.Proposals.Count ? Recording.Proposals[At] : null;
+
+    /// <summary>What must be settled before it can be saved, in a sentence; null if nothing.</summary>
+    public string? Question
+    {
+        get
+        {
+            int kept = Recording.Kept.Count;
+            if (kept == 0)
+                return "No piece counts. Keep or add one, or leave without saving.";
+            if (Typed is { } typed && typed.Count != kept)
+                return $"{Counted.Of(typed.Count, "length")} typed, but {Counted.Of(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
+            if (Lengths.Count == 0)
+                return $"No card is open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name}, so say the length of each of the {Counted.Of(kept, "piece")}: l";
+            return Recording.QuestionFor(Lengths.Count);
+        }
+    }
+
+    /// <summary>Looks again which card is open.</summary>
+    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Desk, session.Chosen!);
+
+    /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
+    public Length? LengthOf(int piece)
+    {
+        int order = Recording.Proposals.Take(piece).Count(earlier => earlier.Kept);
+        return Recording.Proposals[piece].Kept && order < Lengths.Count ? Lengths[order] : null;
+    }
+
+    /// <summary>Moves one end of the piece that is pointed at.</summary>
+    /// <exception cref="InvalidValueException">It cannot lie there; nothing is changed.</exception>
+    public void MoveEdge(LegEdge edge, TimeSpan to) =>
+        Recording = Recording.MoveEdge(At, edge == LegEdge.Start ? 0 : Recording.Proposals[At].Legs.Count - 1, edge, to);
+
+    /// <summary>Moves both ends of the piece that is pointed at.</summary>
+    /// <exception cref="InvalidValueException">They cannot lie there; nothing is changed.</exception>
+    public void MoveTo(TimeSpan start, TimeSpan end)
+    {
+        RecordedOuting before = Recording;
+        try
+        {
+            // The edge that makes room goes first.
+            bool later = start > Recording.Proposals[At].Start;
+            MoveEdge(later ? LegEdge.End : LegEdge.Start, later ? end : start);
+            MoveEdge(later ? LegEdge.Start : LegEdge.End, later ? start : end);
+        }
+        catch (InvalidValueException)
+        {
+            Recording = before;
+            throw;
+        }
+    }
+
+    /// <summary>Saves the pieces that count as one outing.</summary>
+    /// <exception cref="RequestException">Something is not settled, or cannot be right; nothing was saved.</exception>
+    public Outing Save() => Question is { } question
+        ? throw new RequestException(question)
+        : ImportRecording.Save(session.Desk, Recording, new RecordingAnswers
+        {
+            Chosen = session.Chosen!,
+            Lengths = Lengths,
+            Effort = Effort,
+            Soreness = Soreness,
+            Wind = Wind,
+            Place = Place,
+        });
+}

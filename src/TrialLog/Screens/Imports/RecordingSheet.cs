@@ -1,0 +1,266 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using TrialLog.Domain;
+using TrialLog.Plots;
+using TrialLog.Recordings;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Paint;
+using TrialLog.Screens.Shell;
+using TrialLog.UseCases;
+
+namespace TrialLog.Screens.Imports;
+
+/// <summary>The pieces found in a recording under its speed: corrected, given lengths, then saved.</summary>
+internal sealed class RecordingSheet : Sheet
+{
+    private const int HeadingRows = 2, BottomRows = 4;
+
+    private readonly Session _session;
+    private readonly RecordingInHand _hand;
+    private readonly Action _done;
+    private Field? _field;
+    private (string Label, string Hint) _asked;
+    private int _top;
+    private int _tableRow;
+
+    /// <param name="session">What the screens share.</param>
+    /// <param name="hand">The recording; it keeps what was corrected when the sheet is lifted.</param>
+    /// <param name="done">The recording was saved, or is to be forgotten.</param>
+    public RecordingSheet(Session session, RecordingInHand hand, Action done)
+        : base(session.Look)
+    {
+        (_session, _hand, _done) = (session, hand, done);
+        hand.TakeCard();
+    }
+
+    // Digits and q must not take a half corrected recording away.
+    public override bool Typing => true;
+
+    public override (string Title, string Text)? Explanation => ("Pieces found in a recording", RecordingWords.Explanation);
+
+    public override IReadOnlyList<KeyHint> Keys => _field is not null
+        ? [new(Key.Enter, "Enter", "do it", () => { }), new(Key.Esc, "Esc", "leave it", EndAsking)]
+        :
+        [
+            new(Key.F9, "F9", "save", Save),
+            new(Key.Esc, "Esc", "leave", Leave),
+            new('d', _hand.Here is { Kept: false } ? "keep" : "drop", DropOrKeep) { Also = [Key.Delete] },
+            new('m', "merge", () => Correct(recording => recording.Merge(_hand.At))),
+            new('s', "split", AskSplit),
+            new(Key.CursorLeft, "←→", "start", () => Nudge(LegEdge.Start, -1)),
+            new('[', "end", () => Nudge(LegEdge.End, -1)) { Label = "[ ]" },
+            new('l', "lengths", AskLengths),
+            new('e', "effort", AskEffort),
+            new('o', "soreness", AskSoreness),
+            new('w', "wind", AskWind),
+            new('p', "place", AskPlace),
+            new('t', "start and end, typed", AskEdges),
+            new('a', "add a piece", AskAdd),
+        ];
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (_field is not null)
+            return false;
+        if (key == Key.CursorDown || key == Key.Tab)
+            Point(_hand.At + 1);
+        else if (key == Key.CursorUp || key == Key.Tab.WithShift)
+            Point(_hand.At - 1);
+        else if (key == Key.CursorRight)
+            Nudge(LegEdge.Start, 1);
+        else if (key == new Key(']'))
+            Nudge(LegEdge.End, 1);
+        else
+            return base.OnKeyDown(key);
+        return true;
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (_field is not null || !mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < _tableRow || at.Y >= Viewport.Height - BottomRows)
+            return false;
+        Point(_top + at.Y - _tableRow);
+        return true;
+    }
+
+    protected override void Paint(Brush brush)
+    {
+        RecordedOuting recording = _hand.Recording;
+        Heading(brush, $"{recording.FileName} · {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm} · {RecordingTable.Clock(recording.Duration)}");
+        int plotRows = Math.Clamp(brush.Rows - HeadingRows - BottomRows - 1 - Math.Max(1, recording.Proposals.Count), 0, Math.Max(7, brush.Rows / 2));
+        if (plotRows is >= 3 and < 7)
+            plotRows = 7;
+        if (plotRows > brush.Rows - HeadingRows - BottomRows - 3)
+            plotRows = 0;
+        if (plotRows > 0)
+            brush.Picture(0, HeadingRows, SpeedPlot.Draw(recording, _hand.At, brush.Columns, plotRows, brush.Strokes));
+        int row = HeadingRows + plotRows;
+        brush.Text(0, row, RecordingTable.Headings, Tone.Dim);
+        _tableRow = row + 1;
+        int room = Math.Max(1, brush.Rows - BottomRows - _tableRow);
+        _top = Math.Clamp(_top, Math.Max(0, _hand.At - room + 1), _hand.At);
+        for (int piece = _top; piece < Math.Min(recording.Proposals.Count, _top + room); piece++)
+            RecordingTable.Row(brush, _tableRow + piece - _top, _hand, piece, _session.Unit);
+        Bottom(brush, brush.Rows - BottomRows);
+    }
+
+    private void Bottom(Brush brush, int row)
+    {
+        RecordedOuting recording = _hand.Recording;
+        if (_hand.Here?.Remarks is [var remark, ..])
+            brush.Text(1, row, "! " + remark, Tone.Caution);
+        else
+            brush.Text(1, row, recording.Mended.IsNothing ? recording.ClockNote : recording.Mended.ToString(), Tone.Dim);
+        brush.Text(1, row + 1, RecordingTable.Answers(_hand), Tone.Plain);
+        if (_field is { } field)
+        {
+            brush.Text(1, row + 2, _asked.Label, Tone.Strong);
+            brush.Text(1, row + 3, field.Typo is { } typo ? "✗ " + typo : _asked.Hint, field.Typo is null ? Tone.Dim : Tone.Problem);
+        }
+        else if (_hand.Question is { } question)
+        {
+            brush.Words(1, row + 2, brush.Columns - 2, question, Tone.Caution, most: 2);
+        }
+    }
+
+    private void Point(int piece)
+    {
+        _hand.At = Math.Clamp(piece, 0, Math.Max(0, _hand.Recording.Proposals.Count - 1));
+        Changed();
+    }
+
+    private void Correct(Func<RecordedOuting, RecordedOuting> correction) => OnPiece(() => _hand.Recording = correction(_hand.Recording));
+
+    private void OnPiece(Action action)
+    {
+        if (_hand.Here is null)
+            _session.Shell.Say("No piece was found. a adds one.", Tone.Problem);
+        else
+            _session.Shell.Try(action);
+        Point(_hand.At);
+    }
+
+    private void DropOrKeep() => Correct(recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At));
+
+    private void Nudge(LegEdge edge, int seconds) => OnPiece(() =>
+        _hand.MoveEdge(edge, (edge == LegEdge.Start ? _hand.Here!.Start : _hand.Here!.End) + TimeSpan.FromSeconds(seconds)));
+
+    private void AskSplit() => OnPiece(() => Ask(
+        "split at", $"Time since the start, between {RecordingTable.Clock(_hand.Here!.Start)} and {RecordingTable.Clock(_hand.Here.End)}.", "",
+        text => TimesTyped.One(text), text => Correct(recording => recording.Split(_hand.At, TimesTyped.One(text)))));
+
+    private void AskEdges() => OnPiece(() => Ask(
+        "from, to", "Times since the start.", $"{RecordingTable.Clock(_hand.Here!.Start)} {RecordingTable.Clock(_hand.Here.End)}",
+        text => TimesTyped.Two(text), text =>
+        {
+            (TimeSpan start, TimeSpan end) = TimesTyped.Two(text);
+            OnPiece(() => _hand.MoveTo(start, end));
+        }));
+
+    private void AskAdd() => Ask(
+        "from, to", "Times since the start, such as 5:32 11:04.", "", text => TimesTyped.Two(text), text =>
+        {
+            (TimeSpan start, TimeSpan end) = TimesTyped.Two(text);
+            _session.Shell.Try(() => _hand.Recording = _hand.Recording.Add(start, end));
+        });
+
+    private void AskLengths() => Ask(
+        "lengths", $"Of the {Counted.Of(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
+        string.Join(", ", _hand.Lengths.Select(length => length.Typed(_session.Unit))),
+        text => RecordingTable.Lengths(text, _session.Unit), text => _hand.Typed = RecordingTable.Lengths(text, _session.Unit), mayBeEmpty: true);
+
+    private void AskEffort() => Ask("effort", "How hard it felt, 0 to 10; may stay empty.", $"{_hand.Effort}",
+        text => Effort.Parse(text), text => _hand.Effort = text.Length == 0 ? null : Effort.Parse(text), mayBeEmpty: true);
+
+    private void AskSoreness() => Ask("soreness", "Shoulder, elbow or back: 0 none to 10 worst; may stay empty.", $"{_hand.Soreness}",
+        text => Soreness.Parse(text), text => _hand.Soreness = text.Length == 0 ? null : Soreness.Parse(text), mayBeEmpty: true);
+
+    private void AskWind() => Ask("wind", "Beaufort, 0 to 12; may stay empty.", $"{_hand.Wind}",
+        text => Wind(text), text => _hand.Wind = text.Length == 0 ? null : Wind(text), mayBeEmpty: true);
+
+    private void AskPlace() => Ask("place", "As you call it; positions are never kept. May stay empty.", _hand.Place ?? "",
+        text => NameRule.Checked(text, "place"), text => _hand.Place = text.Length == 0 ? null : text, mayBeEmpty: true);
+
+    private static Beaufort Wind(string text) => Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
+
+    private void Ask(string label, string hint, string text, Action<string> read, Action<string> answered, bool mayBeEmpty = false)
+    {
+        _asked = (label, hint);
+        _field = new Field(text, Problem) { X = label.Length + 3, Y = Pos.AnchorEnd(2), Width = Dim.Fill(2) };
+        _field.Edited += SetNeedsDraw;
+        _field.KeyFirst = key =>
+        {
+            if (key == Key.Esc)
+            {
+                EndAsking();
+            }
+            else if (key == Key.Enter)
+            {
+                string typed = _field!.Text.Trim();
+                if (typed.Length > 0 && Problem(typed) is { } problem)
+                {
+                    _session.Shell.Say(problem, Tone.Problem);
+                    return true;
+                }
+
+                EndAsking();
+                if (typed.Length > 0 || mayBeEmpty)
+                    answered(typed);
+                Changed();
+            }
+
+            return key == Key.Esc || key == Key.Enter;
+        };
+        Add(_field);
+        _field.SetFocus();
+        Changed();
+
+        string? Problem(string typed)
+        {
+            try
+            {
+                read(typed);
+                return null;
+            }
+            catch (InvalidValueException wrong)
+            {
+                return wrong.Message;
+            }
+        }
+    }
+
+    private void EndAsking()
+    {
+        if (_field is not { } field)
+            return;
+        _field = null;
+        Remove(field);
+        field.Dispose();
+        SetFocus();
+        Changed();
+    }
+
+    private void Changed()
+    {
+        SetNeedsDraw();
+        _session.Shell.Redraw();
+    }
+
+    private void Leave()
+    {
+        _done();
+        _session.Shell.Lift();
+        _session.Shell.Say($"Left {_hand.Recording.FileName}; nothing was saved.");
+    }
+
+    private void Save()
+    {
+        Outing? saved = null;
+        if (!_session.Shell.Try(() => saved = _hand.Save()))
+            return;
+        _done();
+        _session.Shell.Lift();
+        _session.LogChanged();
+        _session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd} with {Counted.Of(saved.Pieces.Count, "piece")}. u takes it back.", Tone.Best);
+    }
+}
