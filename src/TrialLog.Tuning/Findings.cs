@@ -7,6 +7,9 @@ namespace TrialLog.Tuning;
 internal sealed record Findings(
     SorenessCeiling Soreness, Reach Reach, HabitualLength Habitual, BestLength Best, double Worthwhile, double WorthwhileLeft, bool Stop)
 {
+    /// <summary>Lengths nearer than this are one length, inches.</summary>
+    private const double DifferentInches = 0.2;
+
     /// <summary>The findings of a fit.</summary>
     public static Findings Of(TuningQuestion question, Fit fit)
     {
@@ -15,8 +18,17 @@ internal sealed record Findings(
         HabitualLength habitual = HabitualLength.Of(question, fit.Table, fit.Alignment);
         BestLength best = BestSetting.Of(question, fit, reach);
         double worthwhile = question.Paddler.WorthwhilePercent ?? question.Settings.WorthwhilePercent;
-        double left = fit.Posterior.WorthwhileLeft(Align(best.Length), Align(reach.Shortest), Align(reach.Longest), worthwhile);
-        return new(soreness, reach, habitual, best, worthwhile, left, left < question.Settings.StopBelow);
+        // What the paddle or a sore shoulder keeps out of reach may still be faster, so the chance looks beyond both; a fixed
+        // paddle has nothing to test.
+        (double shortest, double longest) = question.Paddle.IsFixed
+            ? (Align(reach.Shortest), Align(reach.Longest))
+            : (double.NegativeInfinity, double.PositiveInfinity);
+        double left = fit.Posterior.WorthwhileLeft(Align(best.Length), shortest, longest, worthwhile);
+        return new(soreness, reach, habitual, best, worthwhile, left,
+            left < question.Settings.StopBelow && soreness.Length is null && Contrasts(fit.Table) && HealthChecks.Tangles(question).Count == 0);
+
+        // Without two lengths there is nothing but the prior to stop on.
+        static bool Contrasts(PieceTable table) => table.Count > 0 && table.Aligned.Max() - table.Aligned.Min() > DifferentInches;
 
         double Align(Domain.Length length) => fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
     }

@@ -37,7 +37,11 @@ public static class Tuner
         ResponseCurve curve = CurveDrawing.Of(question, fit, findings.Best.Length);
         double low = (1 - question.Settings.Level) / 2;
         VerdictFacts facts = new(question, fit.Table.Count, curve.Pieces.Count, findings.Habitual.Current, findings.Best, gain, InSeconds(gain), goalSeconds,
-            findings.Worthwhile, findings.WorthwhileLeft, findings.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit));
+            findings.Worthwhile, findings.WorthwhileLeft, findings.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit))
+        {
+            Sore = findings.Soreness.Length is not null,
+            BeyondPaddle = BeyondPaddle(),
+        };
         return new()
         {
             Paddler = question.Paddler,
@@ -59,12 +63,19 @@ public static class Tuner
             DiminishingReturns = findings.Stop,
             Flat = flat,
             OutingsToGo = toGo,
-            Card = CardWriter.Of(question, fit, planned, findings.Soreness, findings.Best.Length, findings.Stop),
+            Card = CardWriter.Of(question, fit, planned, findings),
             Verdict = Verdict.Of(facts),
             Checks = HealthChecks.Of(question, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, question.Hull, question.Paddle.Blade), Without),
             Cautions = Cautions.Of(question, findings.Soreness),
             Curve = curve,
         };
+
+        // On which side of the paddle's range the length of least loss lies: −1 shorter, 1 longer, 0 within.
+        int BeyondPaddle()
+        {
+            double inches = fit.Alignment.LengthInches(posterior.LeastLoss, question.Hull, question.Paddle.Blade), slack = question.Paddle.Step.Inches / 2;
+            return inches < question.Paddle.Shortest.Inches - slack ? -1 : inches > question.Paddle.Longest.Inches + slack ? 1 : 0;
+        }
 
         double Align(Length length) => fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
         double Curvature(double share) => Math.Exp(posterior.LogCurvature.Quantile(share));

@@ -12,6 +12,15 @@ internal static class HealthChecks
         new Habituated(), new ManyExcluded(), new EffortMissing(),
     ];
 
+    private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled()];
+
+    /// <summary>What tangles lengths with something that itself moves the pace, so that the answer may be that thing's: nobody should stop on it.</summary>
+    public static IReadOnlyList<HealthCheck> Tangles(TuningQuestion question)
+    {
+        var log = new CheckedLog(question, [], 0, null);
+        return [.. Misleading.Select(check => check.Look(log)).OfType<HealthCheck>()];
+    }
+
     /// <summary>The checks that found something, in a fixed order; empty for an empty log.</summary>
     /// <param name="question">The log, and the hull and paddle asked for.</param>
     /// <param name="pieces">The pieces of that hull as the response curve shows them.</param>

@@ -11,6 +11,9 @@ internal sealed class PieceTable
     /// <summary>Columns of a row that depend on the response: log speed, then x², x, x·t, t², t.</summary>
     public const int ResponseColumns = 6;
 
+    /// <summary>Distances within this factor of the next shorter one are the same kind of piece.</summary>
+    private const double AboutAsFar = 1.15;
+
     private PieceTable() { }
 
     /// <summary>The pieces in order.</summary>
@@ -40,7 +43,7 @@ internal sealed class PieceTable
     /// <summary>Aligned length, inches.</summary>
     public required double[] Aligned { get; init; }
 
-    /// <summary>Logarithm of duration over the reference duration.</summary>
+    /// <summary>Logarithm of duration over the reference duration: the mean of the hull's pieces that are about as far.</summary>
     public required double[] LogDuration { get; init; }
 
     /// <summary>Variance of each piece that is known beforehand: timing, distance, effort not told; percent squared.</summary>
@@ -133,12 +136,11 @@ internal sealed class PieceTable
         List<Hull> hulls, int withPieces, int asked, double[] aligned)
     {
         int count = pieces.Count;
-        double[] logDuration = new double[count], known = new double[count], direction = new double[count], logSpeed = new double[count];
+        double[] logDuration = LogDurations(settings, pieces, starts, outingHull), known = new double[count], direction = new double[count], logSpeed = new double[count];
         for (int i = 0; i < count; i++)
         {
             Piece piece = pieces[i];
             double seconds = piece.Time.Seconds, metres = piece.Distance.Metres;
-            logDuration[i] = Math.Log(seconds / settings.ReferenceSeconds);
             logSpeed[i] = 100 * Math.Log(metres / seconds);
             double timing = 100 * settings.TimingErrorSeconds / seconds, placing = 100 * settings.DistanceErrorMetres / metres;
             known[i] = timing * timing + placing * placing;
@@ -184,6 +186,37 @@ internal sealed class PieceTable
             Covariates = covariates,
             Rows = rows,
         };
+    }
+
+    /// <summary>
+    /// ln(duration / reference) of each piece, as the mean of the pieces of its hull that are about as far. A piece's own
+    /// time would put its speed on both sides of the model: with lengths that hardly vary, κ times duration could then stand
+    /// for the speed itself. So only distances clearly apart, by more than 15 % (chosen, no source), tell durations apart.
+    /// </summary>
+    private static double[] LogDurations(TuningSettings settings, List<Piece> pieces, int[] starts, int[] outingHull)
+    {
+        double[] logDuration = new double[pieces.Count];
+        for (int hull = 0; hull < pieces.Count; hull++)
+        {
+            List<int> members = [];
+            for (int j = 0; j < outingHull.Length; j++)
+                for (int i = starts[j]; outingHull[j] == hull && i < starts[j + 1]; i++)
+                    members.Add(i);
+            if (members.Count == 0)
+                break;
+            members.Sort((a, b) => pieces[a].Distance != pieces[b].Distance ? pieces[a].Distance.CompareTo(pieces[b].Distance) : a.CompareTo(b));
+            for (int first = 0, next; first < members.Count; first = next)
+            {
+                double sum = 0;
+                for (next = first; next < members.Count
+                    && (next == first || pieces[members[next]].Distance.Metres < AboutAsFar * pieces[members[next - 1]].Distance.Metres); next++)
+                    sum += Math.Log(pieces[members[next]].Time.Seconds / settings.ReferenceSeconds);
+                for (int k = first; k < next; k++)
+                    logDuration[members[k]] = sum / (next - first);
+            }
+        }
+
+        return logDuration;
     }
 
     /// <summary>Log speed less what the covariates' prior means explain, centred in each hull so that digits are not lost.</summary>

@@ -10,7 +10,7 @@ internal static class CardWriter
     private const double UsualMetres = 1000, UsualEffort = 6, ShortestMetres = 250, LongestRestSeconds = 300, ShortestRestSeconds = 120;
 
     /// <summary>The card.</summary>
-    public static TrialCard Of(TuningQuestion question, Fit fit, PlannedLengths planned, SorenessCeiling soreness, Length best, bool stop)
+    public static TrialCard Of(TuningQuestion question, Fit fit, PlannedLengths planned, Findings findings)
     {
         Distance distance = UsualDistance(question, fit.Table);
         return new()
@@ -19,7 +19,7 @@ internal static class CardWriter
             Distance = distance,
             Effort = UsualEffortOf(fit.Table),
             Rest = Rest(fit),
-            Reason = Reason(question, planned, soreness, best, stop),
+            Reason = Reason(question, planned, findings),
         };
     }
 
@@ -52,11 +52,14 @@ internal static class CardWriter
         return PieceTime.FromSeconds(Math.Round(seconds / 30) * 30);
     }
 
-    private static string Reason(TuningQuestion question, PlannedLengths planned, SorenessCeiling soreness, Length best, bool stop)
+    private static string Reason(TuningQuestion question, PlannedLengths planned, Findings findings)
     {
+        (SorenessCeiling soreness, Length best, bool stop) = (findings.Soreness, findings.Best.Length, findings.Stop);
         LengthUnit unit = question.Paddler.Unit;
+        if (!findings.Reach.IsOpen)
+            return $"Do not paddle this card while it hurts: even {Say.Setting(findings.Reach.Shortest, unit)}, the shortest setting of {question.Paddle.Name}, is longer than what did not hurt. Rest, and see a clinician if it stays.";
         string first = Say.Setting(planned.Lengths.Min(), unit), last = Say.Setting(planned.Lengths.Max(), unit);
-        string held = soreness.Length is null ? "" : " Kept to lengths that did not hurt.";
+        string held = soreness.Length is null ? "" : soreness.EverywhereSore ? " Rest first; then only what is shorter than all that hurt." : " Rest first; then only lengths that did not hurt.";
         if (planned.Spread == 0)
             return question.Paddle.IsFixed ? $"This paddle cannot be set to another length, so paddle it at {first}."
                 : !question.Paddler.SwapsOnWater ? $"One length for the whole outing: {first} tells most against the outings before.{held}"

@@ -4,7 +4,7 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Tuning.Planning;
 
 /// <summary>Where the paddler is now, and what the body is used to.</summary>
-/// <param name="Current">The length most used of late in this hull with this paddle, else the start length carried over, as a setting of the paddle.</param>
+/// <param name="Current">The length most paddled of late in outings of one length, in this hull with this paddle, else the start length carried over, as a setting of the paddle.</param>
 /// <param name="UsedToInches">Median length of late in any hull and with any paddle, carried over, inches.</param>
 internal sealed record HabitualLength(Length Current, double UsedToInches)
 {
@@ -29,15 +29,15 @@ internal sealed record HabitualLength(Length Current, double UsedToInches)
         {
             if (table.Outings[j].HullId != question.Hull.Id)
                 continue;
-            bool counted = false;
+            // Lengths compared within an outing are trials, not where the paddler is.
+            List<Length> lengths = [];
             for (int i = table.OutingStart[j]; i < table.OutingStart[j + 1]; i++)
                 if (table.Pieces[i].PaddleId == question.Paddle.Id)
-                {
-                    counts[table.Pieces[i].Length] = counts.GetValueOrDefault(table.Pieces[i].Length) + 1;
-                    counted = true;
-                }
-
-            outings += counted ? 1 : 0;
+                    lengths.Add(table.Pieces[i].Length);
+            if (lengths.Count == 0 || lengths.Exists(length => length != lengths[0]))
+                continue;
+            counts[lengths[0]] = counts.GetValueOrDefault(lengths[0]) + lengths.Count;
+            outings++;
         }
 
         Length? most = null;

@@ -7,6 +7,9 @@ namespace TrialLog.Tuning.Planning;
 /// <param name="Ceiling">The longest length that may be proposed, null where soreness sets no limit.</param>
 internal sealed record Reach(IReadOnlyList<Length> Settings, Length? Ceiling)
 {
+    /// <summary>Whether the ceiling leaves any setting; if not, the shortest stands in <see cref="Settings"/> all the same.</summary>
+    public bool IsOpen => Ceiling is not { } limit || Settings[0] <= limit;
+
     /// <summary>The shortest setting.</summary>
     public Length Shortest => Settings[0];
 

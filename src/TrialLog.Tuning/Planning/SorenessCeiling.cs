@@ -11,6 +11,9 @@ namespace TrialLog.Tuning.Planning;
 /// <param name="EverywhereSore">Whether no length of late is known not to have hurt.</param>
 internal sealed record SorenessCeiling(Length? Length, double Worst, bool EverywhereSore)
 {
+    /// <summary>Where every length hurt, only what is shorter than all of them by this much is left open, inches.</summary>
+    private const double StepBelowInches = 0.25;
+
     /// <summary>The ceiling on that day.</summary>
     public static SorenessCeiling Of(TuningQuestion question, Alignment alignment)
     {
@@ -38,16 +41,15 @@ internal sealed record SorenessCeiling(Length? Length, double Worst, bool Everyw
         if (double.IsPositiveInfinity(shortestSore))
             return new(null, worst, false);
 
-        double ceiling = double.NegativeInfinity, shortest = shortestSore;
+        double ceiling = double.NegativeInfinity;
         foreach ((double aligned, double? soreness) in lately)
         {
-            shortest = Math.Min(shortest, aligned);
             if (soreness < settings.SorenessLimit && aligned < shortestSore - 1e-6)
                 ceiling = Math.Max(ceiling, aligned);
         }
 
         bool everywhere = double.IsNegativeInfinity(ceiling);
-        double inches = alignment.LengthInches(everywhere ? shortest : ceiling, question.Hull, question.Paddle.Blade);
+        double inches = alignment.LengthInches(everywhere ? shortestSore - StepBelowInches : ceiling, question.Hull, question.Paddle.Blade);
         return new(Domain.Length.FromInches(Math.Clamp(inches, 0, Domain.Length.Longest.Inches)), worst, everywhere);
     }
 }

@@ -23,7 +23,7 @@ public sealed record Analysis
     /// <summary>Pieces that count, all hulls.</summary>
     public required int Pieces { get; init; }
 
-    /// <summary>Where the paddler is now: the length most used of late in this hull with this paddle, else the start length carried over.</summary>
+    /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
     public required Length Current { get; init; }
 
     /// <summary>The best length.</summary>

@@ -20,7 +20,14 @@ namespace TrialLog.Tuning.Wording;
 /// <param name="HardlyTells">Whether the log can hardly tell lengths apart for being paddled in large crews.</param>
 internal sealed record VerdictFacts(
     TuningQuestion Question, int Pieces, int PiecesInHull, Length Current, BestLength Best, double GainFromMoving, double GainFromMovingSeconds,
-    double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, OutingsToGo? ToGoIfSwapping, bool HardlyTells);
+    double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, OutingsToGo? ToGoIfSwapping, bool HardlyTells)
+{
+    /// <summary>Whether soreness of late limits what is proposed.</summary>
+    public bool Sore { get; init; }
+
+    /// <summary>On which side of the paddle's range the best length lies: −1 shorter, 1 longer, 0 within.</summary>
+    public int BeyondPaddle { get; init; }
+}
 
 /// <summary>The answer in one or two plain sentences.</summary>
 internal static class Verdict
@@ -33,6 +40,8 @@ internal static class Verdict
         string hull = facts.Question.Hull.Name;
         if (facts.Question.Paddle.IsFixed)
             return $"This paddle stays at {best}; for {hull} the best length is likely {range}.{Move(facts)}";
+        if (facts.Sore)
+            return $"You have been sore of late, and rest comes before testing. {best} for now, since nothing longer than what did not hurt is proposed; for speed alone the best length is likely {range}.";
         if (facts.HardlyTells)
             return $"One paddler of {facts.Question.Hull.Crew} moves {hull} so little that this log can hardly tell one length from another: {best} for now, likely {range}. A few pieces in a solo or two-seat canoe would say far more.";
         if (facts.Pieces == 0)
@@ -41,11 +50,23 @@ internal static class Verdict
             return facts.Stop
                 ? $"{hull}: length hardly matters to you within an inch either way. Stop testing and race {best}."
                 : $"{hull}: the curve looks flat, so length may hardly matter within an inch either way; {best} is best so far, likely {range}.";
-        string move = Move(facts);
+        string move = Move(facts) + Beyond(facts);
         return facts.Stop
             ? $"Stop testing and race {best}: the chance that another length is faster by {Say.Percent(facts.Worthwhile)} is {Spoken.Chance(facts.Left)}. "
                 + $"The best length is likely {range}, and within a quarter inch of {best} with {Spoken.Chance(facts.Best.WithinQuarterInch)}.{move}"
             : $"Best so far {best}, likely {range}.{move} {ToGo(facts)}";
+    }
+
+    private static string Beyond(VerdictFacts facts)
+    {
+        Paddle paddle = facts.Question.Paddle;
+        LengthUnit unit = facts.Question.Paddler.Unit;
+        return facts.BeyondPaddle switch
+        {
+            0 => "",
+            > 0 => $" {paddle.Name} goes no longer than {Say.Setting(paddle.Longest, unit)}, and the best length likely lies beyond.",
+            _ => $" {paddle.Name} goes no shorter than {Say.Setting(paddle.Shortest, unit)}, and the best length likely lies below.",
+        };
     }
 
     private static string Move(VerdictFacts facts)
