@@ -18,7 +18,7 @@ internal static class ImportRecordingCommand
         bool quiet = parsed.GetValue(frame.Json);
         IReadOnlyList<Length>? lengths = parsed.GetValue(options.Lengths) is { } text
             ? [.. text.Split(',').Select(one => Length.Parse(one, chosen.Paddler.Unit))]
-            : ImportRecording.CardLengths(desk, chosen);
+            : ImportRecording.CardLengths(desk, chosen, recording.Date);
 
         var answers = new RecordingAnswers
         {
@@ -39,7 +39,7 @@ internal static class ImportRecordingCommand
         }
         else if (lengths is null)
         {
-            throw new RequestException($"{recording.FileName}: no card is open for {chosen.Paddler.Name} in {chosen.Hull.Name}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
+            throw new RequestException($"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
         }
 
         Outing outing = ImportRecording.Save(desk, recording, answers);

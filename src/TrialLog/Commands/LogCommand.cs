@@ -43,11 +43,12 @@ internal static class LogCommand
             Effort? everyEffort = Given(effort) is { } hard ? Effort.Parse(hard) : null;
             Soreness? everySoreness = Given(soreness) is { } sore ? Soreness.Parse(sore) : null;
             Course way = Given(course) is { } text ? CourseText.Parse(text) : Course.RoundTrip;
+            DateOnly on = Given(date) is { } day ? FindOuting.Date(day, desk.Today) : desk.Today;
             var entry = new OutingEntry
             {
                 Paddler = chosen.Paddler,
                 Hull = chosen.Hull,
-                Date = Given(date) is { } day ? FindOuting.Date(day, desk.Today) : desk.Today,
+                Date = on,
                 Time = Given(at) is { } time ? Values.TimeOfDay(time) : null,
                 Label = Given(label) ?? "",
                 Place = Given(place),
@@ -56,7 +57,7 @@ internal static class LogCommand
                 Notes = Given(notes),
                 Pieces =
                 [
-                    .. ByTheCard(desk, chosen, [.. texts.Select(one => PieceText.Parse(one, chosen.Paddler.Unit))])
+                    .. ByTheCard(desk, chosen, on, [.. texts.Select(one => PieceText.Parse(one, chosen.Paddler.Unit))])
                         .Select(piece => piece with { Effort = piece.Effort ?? everyEffort, Soreness = everySoreness, Course = way }),
                 ],
             };
@@ -66,12 +67,12 @@ internal static class LogCommand
     }
 
     // Pieces typed as times alone take lengths and distance from the card in order; their number must be the card's.
-    private static List<PieceEntry> ByTheCard(Desk desk, Chosen chosen, IReadOnlyList<PieceText> typed)
+    private static List<PieceEntry> ByTheCard(Desk desk, Chosen chosen, DateOnly on, IReadOnlyList<PieceText> typed)
     {
         if (typed.All(piece => piece is { Length: not null, Distance: not null }))
             return [.. typed.Select(piece => new PieceEntry(chosen.Paddle, piece.Length!.Value, piece.Distance!.Value, piece.Time) { Effort = piece.Effort })];
-        GivenCard card = OpenCard.Of(desk, chosen)
-            ?? throw new RequestException($"No card is open for {chosen.Paddler.Name} in {chosen.Hull.Name}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
+        GivenCard card = OpenCard.Of(desk, chosen, on)
+            ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
             throw new RequestException($"The card has {card.Card.Lengths.Count} pieces ({string.Join(", ", card.Card.Lengths.Select(length => length.ToText(chosen.Paddler.Unit)))}) and {typed.Count} were given; give the lengths too: {PieceText.Form}.");
         return

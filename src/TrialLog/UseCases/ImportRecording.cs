@@ -42,8 +42,8 @@ internal static class ImportRecording
             : recording;
     }
 
-    /// <summary>The lengths that the open card gives to the pieces, in order; null where no card is open.</summary>
-    public static IReadOnlyList<Length>? CardLengths(Desk desk, Chosen chosen) => OpenCard.Of(desk, chosen)?.Card.Lengths;
+    /// <summary>The lengths that the open card gives to the pieces of an outing of that day, in order; null where no card was open then.</summary>
+    public static IReadOnlyList<Length>? CardLengths(Desk desk, Chosen chosen, DateOnly? day = null) => OpenCard.Of(desk, chosen, day ?? desk.Today)?.Card.Lengths;
 
     /// <summary>Saves the pieces that count as one outing.</summary>
     /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was saved.</exception>

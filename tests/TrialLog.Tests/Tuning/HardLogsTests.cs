@@ -27,6 +27,43 @@ public class HardLogsTests
     public void One_length_leaves_the_range_of_the_start_length() =>
         Assert.InRange(Width(Sensible(LogOf.Rows(Outings(8, [50, 50, 50, 50])))), 0.9 * Width(Sensible(LogOf.Rows())), 4);
 
+    [Theory]
+    [InlineData(50, 3)]
+    [InlineData(50, 16)]
+    [InlineData(51, 12)]
+    [InlineData(51, 20)]
+    [InlineData(52, 20)]
+    [InlineData(50, 120)]
+    public void However_long_a_log_of_one_length_tells_no_other_and_never_says_stop(double inches, int outings)
+    {
+        Analysis nothing = Sensible(LogOf.Rows()), analysis = Sensible(LogOf.Rows(Outings(outings, [inches, inches, inches, inches])));
+        Assert.False(analysis.DiminishingReturns);
+        Assert.Equal(nothing.Best.LikelyLow.Inches, analysis.Best.LikelyLow.Inches, 0.4);
+        Assert.Equal(nothing.Best.LikelyHigh.Inches, analysis.Best.LikelyHigh.Inches, 0.4);
+    }
+
+    [Fact]
+    public void One_piece_in_a_solo_canoe_is_no_reason_to_stop_in_a_six_seat_one() =>
+        Assert.False(Sensible(LogOf.Rows(new Row(0, 51)) with { Hull = StandardHulls.All[2] }).DiminishingReturns);
+
+    [Fact]
+    public void Lengths_tangled_with_the_order_of_pieces_are_no_reason_to_stop() =>
+        Assert.False(Sensible(LogOf.Rows(Outings(12, [49, 49, 51, 51]))).DiminishingReturns);
+
+    [Fact]
+    public void Trials_of_several_lengths_are_not_where_the_paddler_is() =>
+        Assert.Equal(Length.FromInches(50), Sensible(LogOf.Rows(Outings(3, Pair))).Current);
+
+    [Fact]
+    public void A_best_length_beyond_the_paddle_is_said_and_not_stopped_on()
+    {
+        TuningQuestion question = LogOf.Rows(Enumerable.Range(0, 24).Select(at =>
+            new Row(at / 4, Pair[at % 4], -0.4 * (Pair[at % 4] - 54) * (Pair[at % 4] - 54) + Noise(at / 4, at % 4))));
+        Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Longest = Length.FromInches(51) } });
+        Assert.False(analysis.DiminishingReturns);
+        Assert.Contains("no longer than 51 in", analysis.Verdict);
+    }
+
     [Fact]
     public void Two_lengths_narrow_it_and_give_no_false_certainty()
     {
@@ -139,13 +176,24 @@ public class HardLogsTests
         Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
         Assert.True(analysis.Best.Length <= Length.FromInches(49));
         Assert.Contains(analysis.Cautions, caution => caution.Contains("did not hurt"));
+        Assert.False(analysis.DiminishingReturns);
+        Assert.Contains("rest comes before testing", analysis.Verdict);
+    }
+
+    [Fact]
+    public void A_paddle_longer_throughout_than_what_did_not_hurt_is_to_be_left_ashore()
+    {
+        TuningQuestion question = Sore(inches => inches > 50 ? 6 : 0);
+        Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Shortest = Length.FromInches(49.5) } });
+        Assert.StartsWith("Do not paddle", analysis.Card.Reason);
+        Assert.False(analysis.DiminishingReturns);
     }
 
     [Fact]
     public void Sore_at_every_length_the_shortest_of_late_is_the_limit()
     {
         Analysis analysis = Sensible(Sore(_ => 5));
-        Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
+        Assert.All(analysis.Card.Lengths, length => Assert.True(length < Length.FromInches(49)));
         Assert.Contains(analysis.Cautions, caution => caution.Contains("every length") && caution.Contains("clinician"));
     }
 

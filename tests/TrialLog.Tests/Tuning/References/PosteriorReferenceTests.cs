@@ -26,6 +26,8 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     private static double Allowed(string noise, string what) => (noise, what) switch
     {
         ("normal", "best") => 0.03,
+        // The chains take each piece's own time for its duration, the engine the mean of the pieces about as far (docs/model.md).
+        ("normal", "kappa") => 0.07,
         ("normal", _) => 0.03,
         (_, "best") => 0.2,
         _ => 0.35,
