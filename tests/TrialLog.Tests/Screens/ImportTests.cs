@@ -89,7 +89,7 @@ public sealed class ImportTests : IDisposable
     {
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49 ¼ in");
-        terminal.Type("d").Press(Key.F1).Shows("Pieces found in a recording").Press(Key.Esc).Shows("✗ dropped by hand");
+        terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording").Press(Key.Esc).Shows("✗ dropped by hand");
         terminal.Press(new Key('4').WithAlt).Shows("chance of each setting").Type("3").Type("i").Shows("✗ dropped by hand");
         terminal.Press(Key.Esc).Shows("nothing was saved").Type("i").Shows("Import which file?");
         Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);

@@ -15,6 +15,7 @@ internal sealed class ReadingSheet : Sheet, IProgress<int>
     private readonly CancellationTokenSource _stop = new();
     private int _rows;
     private bool _gone;
+    private bool _quits;
 
     /// <param name="look">The terminal's glyphs and looks.</param>
     /// <param name="shell">The window.</param>
@@ -49,6 +50,8 @@ internal sealed class ReadingSheet : Sheet, IProgress<int>
                     if (!_gone)
                         _shell.Lift();
                     then();
+                    if (_quits)
+                        _shell.Quit();
                 });
             },
             CancellationToken.None);
@@ -56,7 +59,16 @@ internal sealed class ReadingSheet : Sheet, IProgress<int>
 
     public void Report(int value) => Volatile.Write(ref _rows, value);
 
-    protected override bool OnKeyDown(Key key) => base.OnKeyDown(key) || (key != Key.Q.WithCtrl && key != Key.C.WithCtrl);
+    // Quitting waits until the reading has stopped, since the logbook may just be written.
+    protected override bool OnKeyDown(Key key)
+    {
+        _quits |= key == Key.Q.WithCtrl || key == Key.C.WithCtrl;
+        if (_quits)
+            Stop();
+        else
+            base.OnKeyDown(key);
+        return true;
+    }
 
     protected override void Paint(Brush brush)
     {
