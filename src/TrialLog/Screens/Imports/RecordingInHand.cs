@@ -43,13 +43,13 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
             if (Typed is { } typed && typed.Count != kept)
                 return $"{Counted.Of(typed.Count, "length")} typed, but {Counted.Of(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
-                return $"No card is open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name}, so say the length of each of the {Counted.Of(kept, "piece")}: l";
+                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Counted.Of(kept, "piece")}: l";
             return Recording.QuestionFor(Lengths.Count);
         }
     }
 
     /// <summary>Looks again which card is open.</summary>
-    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Desk, session.Chosen!);
+    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Desk, session.Chosen!, Recording.Date);
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
     public Length? LengthOf(int piece)
