@@ -27,7 +27,7 @@ internal sealed class TestProgram : IDisposable
             Out = output,
             Error = error,
             Interactive = typed is not null,
-            Environment = name => name == "TRIALLOG_STORE" ? Store : null,
+            Environment = name => name switch { "TRIALLOG_STORE" => Store, "LANG" => "C.UTF-8", _ => null },
             Clock = Clock,
         });
         return new Outcome(code, output.ToString(), error.ToString());
