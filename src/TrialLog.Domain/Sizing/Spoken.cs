@@ -44,6 +44,15 @@ public static class Spoken
         _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + " %",
     };
 
+    /// <summary>A number of seconds, roughly: <c>about 4 s</c>, <c>about 2 min</c>, <c>under 1 s</c>.</summary>
+    public static string Seconds(double seconds) => seconds switch
+    {
+        < 1 => "under 1 s",
+        < 20 => $"about {seconds.ToString("0", CultureInfo.InvariantCulture)} s",
+        < 90 => $"about {(Math.Round(seconds / 5) * 5).ToString("0", CultureInfo.InvariantCulture)} s",
+        _ => $"about {(seconds / 60).ToString("0.#", CultureInfo.InvariantCulture)} min",
+    };
+
     /// <summary>How long an event takes, to the minute, after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
     public static string Duration(double seconds)
     {

@@ -109,7 +109,7 @@ internal static class ResponsePicture
         foreach ((double inches, string side) in new[] { (-1.0, "shorter"), (1.0, "longer") })
         {
             if (At(analysis, inches) is { } point)
-                text += $" One inch {side} is slower by {Said.Percent(Math.Max(0, -point.Percent))} (central 90 %: {Said.Percent(-point.High)} to {Said.Percent(-point.Low)}).";
+                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Said.Percent(Math.Abs(point.Percent))} (speed there against the best: {Said.Percent(point.Low)} to {Said.Percent(point.High)} with 90 %).";
         }
 
         text += $" {Spoken.Count(analysis.Curve.Pieces.Count, "piece")} shown.";

@@ -25,13 +25,4 @@ internal static class Say
     /// <summary>A share of speed: <c>0.3 %</c>; below 0.05 % only that.</summary>
     public static string Percent(double percent) =>
         percent < 0.05 ? "less than 0.1 %" : percent.ToString(percent < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " %";
-
-    /// <summary>A number of seconds, roughly: <c>about 4 s</c>, <c>about 2 min</c>, <c>less than a second</c>.</summary>
-    public static string Seconds(double seconds) => seconds switch
-    {
-        < 0.75 => "less than a second",
-        < 20 => $"about {Math.Max(1, seconds):0} s",
-        < 90 => $"about {Math.Round(seconds / 5) * 5:0} s",
-        _ => $"about {seconds / 60:0.#} min",
-    };
 }

@@ -73,7 +73,7 @@ internal static class Verdict
     {
         if (facts.Best.Length == facts.Current || facts.PiecesInHull == 0 || facts.GainFromMoving < 0.02)
             return "";
-        return $" Moving from {Say.Setting(facts.Current, facts.Question.Paddler.Unit)} gains {Say.Percent(facts.GainFromMoving)}, {Say.Seconds(facts.GainFromMovingSeconds)} in {Spoken.Duration(facts.GoalSeconds)}.";
+        return $" Moving from {Say.Setting(facts.Current, facts.Question.Paddler.Unit)} gains {Say.Percent(facts.GainFromMoving)}, {Spoken.Seconds(facts.GainFromMovingSeconds)} in {Spoken.Duration(facts.GoalSeconds)}.";
     }
 
     private static string ToGo(VerdictFacts facts)

@@ -15,10 +15,23 @@ internal static class Saying
 
     /// <summary>A gain over the goal event: <c>about 4 s in an hour</c>, <c>under 1 s in 20 min</c>.</summary>
     public static string Gain(double seconds, double goalSeconds) =>
-        (seconds < 1 ? "under 1 s" : string.Create(CultureInfo.InvariantCulture, $"about {seconds:0} s")) + " in " + Spoken.Duration(goalSeconds);
+        $"{Spoken.Seconds(seconds)} in {Spoken.Duration(goalSeconds)}";
 
     /// <summary>A time without fractions of a second: <c>1:02:10</c>.</summary>
     public static string Clock(double seconds) => PieceTime.FromSeconds(Math.Clamp(Math.Round(seconds), 1, 48 * 3600)).ToString();
+
+    /// <summary>A length as it was set: whole 16ths of an inch as they are, else to a hundredth; centimetres to the millimetre. Files keep every digit.</summary>
+    public static string Setting(Length length, LengthUnit unit) =>
+        unit == LengthUnit.Centimetres ? string.Create(CultureInfo.InvariantCulture, $"{length.Centimetres:0.#} cm")
+        : length.RoundedTo(Length.FromInches(1 / 16.0)) == length ? length.ToText()
+        : string.Create(CultureInfo.InvariantCulture, $"{length.Inches:0.##} in");
+
+    /// <summary>A distance to the metre: <c>1.008 km</c>, <c>400 m</c>.</summary>
+    public static string Distance(Distance distance) => string.Create(
+        CultureInfo.InvariantCulture, $"{(distance.Metres < 1000 ? distance.Metres : distance.Metres / 1000):0.###} {(distance.Metres < 1000 ? "m" : "km")}");
+
+    /// <summary>A time to the tenth of a second: <c>5:14.6</c>.</summary>
+    public static string Time(PieceTime time) => PieceTime.FromSeconds(Math.Max(1, Math.Round(time.Seconds, 1))).ToString();
 
     /// <summary>A likely range, no finer than a quarter inch: <c>49 ¼ to 50 ½ in</c>.</summary>
     public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);

@@ -155,7 +155,11 @@ public sealed class ImportTests : IDisposable
     {
         string path = Path.Combine(_folder, "logbook.db");
         SampleLog.Write(path);
-        return new AtTheTerminal(path, columns, rows, environment, SampleLog.Known).Type("3");
+        AtTheTerminal terminal = new AtTheTerminal(path, columns, rows, environment, SampleLog.Known).Type("3");
+        // The card was given before the day of the recordings, or its lengths would not be theirs.
+        foreach (GivenCard card in terminal.Desk.Logbook.Cards(Ilse))
+            terminal.Desk.Logbook.Note("Gave the card earlier", writer => writer.Put(card with { GivenAt = new DateTimeOffset(2026, 5, 1, 12, 0, 0, TimeSpan.Zero) }));
+        return terminal;
     }
 
     private AtTheTerminal Opened(string file, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8")

@@ -96,7 +96,7 @@ internal static class BodySheets
         LengthUnit unit = session.Unit;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
         Field name = form.Row("Name", new Field("", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name."));
-        Field blade = form.Row("Blade, tip to throat", Field.ForLength(null, unit, "Measure the blade from its tip to the throat."));
+        Field blade = form.Row("Blade, to throat", Field.ForLength(null, unit, "Measure the blade from its tip to the throat."));
         Field shortest = form.Row("Shortest length", Field.ForLength(null, unit, "Type the shortest length it can be set to."), "tip of blade to top of grip");
         Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."), "the same for a fixed paddle");
         ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");

@@ -53,7 +53,7 @@ internal sealed class FirstRunAnswers
         hull.Row("Race it is for", _goal, "may stay empty; 10km or 1:30:00");
         var paddle = new Form(_look);
         paddle.Row("Name", _paddle);
-        paddle.Row("Blade, tip to throat", _blade);
+        paddle.Row("Blade, to throat", _blade);
         paddle.Row("Shaft", _kind, "← → to change");
         paddle.Row("Shortest length", _shortest, "tip of blade to top of grip");
         paddle.Row("Longest length", _longest);
