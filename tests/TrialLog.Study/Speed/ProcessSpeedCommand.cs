@@ -63,8 +63,15 @@ internal static class ProcessSpeedCommand
         long most = 0;
         while (!process.WaitForExit(5))
         {
-            process.Refresh();
-            most = Math.Max(most, process.HasExited ? 0 : process.PeakWorkingSet64);
+            try
+            {
+                process.Refresh();
+                most = Math.Max(most, process.PeakWorkingSet64);
+            }
+            catch (InvalidOperationException)
+            {
+                // It ended between the wait and the look.
+            }
         }
 
         watch.Stop();
