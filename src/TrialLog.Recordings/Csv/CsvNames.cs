@@ -37,6 +37,13 @@ internal sealed class CsvNames
     {
         List<NamedRow> named = [];
         var lengths = new Dictionary<string, (Length Least, Length Most)>(StringComparer.OrdinalIgnoreCase);
+        foreach (CsvRow row in rows.Where(row => row.Facts != CsvFacts.None))
+        {
+            Paddlers.Hear(row.Paddler, CsvColumns.OfPaddler, row.Facts);
+            Hulls.Hear(row.Hull, CsvColumns.OfHull, row.Facts);
+            Paddles.Hear(row.Paddle, CsvColumns.OfPaddle, row.Facts);
+        }
+
         foreach (CsvRow row in rows)
         {
             string? paddler = row.Paddler, paddle = row.Paddle;
@@ -56,6 +63,12 @@ internal sealed class CsvNames
                     Refuse(row, CsvColumn.Paddle, "The logbook has several paddles and the row does not say which it was; fill in the column, or name the paddle for the whole file.");
                     continue;
                 }
+            }
+
+            if (!_options.NewNames && Slip(row, paddler, paddle) is { } slip)
+            {
+                Refuse(row, slip.Column, slip.Reason);
+                continue;
             }
 
             Mention(row, paddler, paddle);
@@ -125,28 +138,41 @@ internal sealed class CsvNames
         foreach (Paddler paddler in additions.Paddlers.Where(one => Paddlers.IsNew(one.Name)))
         {
             bool bare = !Paddlers.Stated(paddler.Name).Columns.Any();
-            yield return $"New paddler “{paddler.Name}”" + (bare ? "; give a seated reach or a start length, so that the search starts near the answer." : ".");
+            yield return $"New paddler “{paddler.Name}”{Alike(Paddlers, paddler.Name)}" + (bare ? "; give a seated reach or a start length, so that the search starts near the answer." : ".");
         }
 
         foreach (Hull hull in additions.Hulls.Where(one => Hulls.IsNew(one.Name)))
         {
             bool bare = Hulls.Stated(hull.Name)[CsvColumn.HullCrew] is null;
-            yield return $"New hull “{hull.Name}”, crew {hull.Crew}" + (bare ? " (assumed from its name; correct it if that is wrong)." : ".");
+            yield return $"New hull “{hull.Name}”{Alike(Hulls, hull.Name)}, crew {hull.Crew}" + (bare ? " (assumed from its name; correct it if that is wrong)." : ".");
         }
 
         foreach (Paddle paddle in additions.Paddles.Where(one => Paddles.IsNew(one.Name)))
         {
             CsvFacts stated = Paddles.Stated(paddle.Name);
             bool assumed = stated[CsvColumn.BladeLengthIn] is null || stated[CsvColumn.PaddleShortestIn] is null || stated[CsvColumn.PaddleLongestIn] is null;
-            yield return $"New paddle “{paddle.Name}”: {paddle.Shortest.ToText(_options.Unit)} to {paddle.Longest.ToText(_options.Unit)} in steps of {paddle.Step.ToText(_options.Unit)}, "
+            yield return $"New paddle “{paddle.Name}”{Alike(Paddles, paddle.Name)}: {paddle.Shortest.ToText(_options.Unit)} to {paddle.Longest.ToText(_options.Unit)} in steps of {paddle.Step.ToText(_options.Unit)}, "
                 + $"blade {paddle.Blade.ToText(_options.Unit)}" + (assumed ? " (what the file does not say is assumed; correct what is wrong)." : ".");
         }
     }
+
+    private static string Alike<T>(NameBook<T> book, string name) where T : class =>
+        book.AlikeBefore(name) is { } other ? $" (much like “{other}”: if that is a slip, undo and correct the file)" : "";
 
     private static string? Only(IEnumerable<string> names, string unnamed)
     {
         List<string> first = [.. names.Take(2)];
         return first.Count switch { 0 => unnamed, 1 => first[0], _ => null };
+    }
+
+    private (CsvColumn Column, string Reason)? Slip(CsvRow row, string? paddler, string? paddle)
+    {
+        return In(Paddlers, paddler, CsvColumn.Paddler) ?? In(Hulls, row.Hull, CsvColumn.Hull) ?? In(Paddles, paddle, CsvColumn.Paddle)
+            ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull);
+
+        static (CsvColumn, string)? In<T>(NameBook<T> book, string? name, CsvColumn column) where T : class => name is not null && book.MeantFor(name) is { } meant
+            ? (column, $"“{name}” is new, but much like “{meant}” of the logbook; correct it, or if it is another: triallog import FILE --new-name")
+            : null;
     }
 
     private void Mention(CsvRow row, string? paddler, string? paddle)

@@ -7,13 +7,31 @@ namespace TrialLog.Recordings.Csv;
 /// <typeparam name="T">What is named.</typeparam>
 internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, string> nameOf, Func<T, CsvFacts> factsOf) where T : class
 {
+    private const int MostCompared = 300;
+
     private readonly Dictionary<string, T> _things = known.ToDictionary(nameOf, StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, Dictionary<CsvColumn, object>> _stated = new(StringComparer.OrdinalIgnoreCase);
+    private readonly CloseNames _close = new(known.Select(nameOf));
     private readonly List<string> _new = [];
+    private readonly HashSet<string> _described = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _newNames = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Names that the logbook does not know, in the order of the file.</summary>
     public IReadOnlyList<string> New => _new;
+
+    /// <summary>Notes which names the file describes, as an export does with each: such a name is no slip.</summary>
+    public void Hear(string? name, IReadOnlyList<CsvColumn> columns, CsvFacts facts)
+    {
+        if (name is not null && columns.Any(column => facts[column] is not null))
+            _described.Add(name);
+    }
+
+    /// <summary>The name of the logbook for which that one is likely a slip; null if it is none.</summary>
+    public string? MeantFor(string name) => _described.Contains(name) ? null : _close.To(name);
+
+    /// <summary>The first of the new names of the file that is much like that one; a file with very many names is not looked through.</summary>
+    public string? AlikeBefore(string name) =>
+        _new.Count > MostCompared ? null : new CloseNames(_new.TakeWhile(other => !other.Equals(name, StringComparison.OrdinalIgnoreCase))).To(name);
 
     /// <summary>Whether the logbook does not know that name.</summary>
     public bool IsNew(string name) => _newNames.Contains(name);

@@ -32,6 +32,8 @@ internal sealed class CommandFrame(Surroundings surroundings)
 
     public Option<string?> Paddle { get; } = new("--paddle") { Description = "Which paddle; else the latest outing's.", HelpName = "NAME" };
 
+    public Option<bool> NewName { get; } = new(UseCases.NewName.Option) { Description = "Take a name as new though it is close to a known one." };
+
     /// <summary>Gives a command an action that works on the open logbook.</summary>
     public void OnDesk(Command command, Action<ParseResult, Desk> action) => command.SetAction(parsed => Guarded(() =>
     {

@@ -25,9 +25,9 @@ internal static class HullCommand
         var name = new Argument<string>("NAME");
         var crew = new Option<int>("--crew") { Description = "Paddlers aboard, 1 to 24.", HelpName = "N", Required = true };
         Option<string?> seat = SeatHeight();
-        var command = new Command("add", "Add a hull.") { name, crew, seat };
+        var command = new Command("add", "Add a hull.") { name, crew, seat, frame.NewName };
         frame.OnDesk(command, (parsed, desk) =>
-            SayAndAsk(frame, desk, SetUpHull.Add(desk, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(desk, parsed.GetValue(seat)))));
+            SayAndAsk(frame, desk, SetUpHull.Add(desk, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(desk, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
         return command;
     }
 

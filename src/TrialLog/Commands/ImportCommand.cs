@@ -14,7 +14,7 @@ internal static class ImportCommand
         var files = new Argument<string[]>("FILE") { Description = "CSV, or a recording (GPX, TCX, FIT, also gzipped), told apart by content.", Arity = ArgumentArity.OneOrMore };
         var skipBad = new Option<bool>("--skip-bad") { Description = "Import the good rows of a CSV and list what is left out." };
         RecordingOptions recording = new();
-        var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler, frame.Hull, frame.Paddle, skipBad, frame.Json };
+        var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler, frame.Hull, frame.Paddle, skipBad, frame.NewName, frame.Json };
         foreach (Option option in recording.All)
             command.Options.Add(option);
         frame.OnDesk(command, (parsed, desk) =>
@@ -30,6 +30,7 @@ internal static class ImportCommand
                         Today = desk.Today,
                         Unit = desk.Unit,
                         SkipBad = parsed.GetValue(skipBad),
+                        NewNames = parsed.GetValue(frame.NewName),
                         Paddler = parsed.GetValue(frame.Paddler),
                         Paddle = parsed.GetValue(frame.Paddle),
                     }, parsed.GetValue(recording.Again), quiet: parsed.GetValue(frame.Json)));

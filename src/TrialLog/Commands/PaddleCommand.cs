@@ -12,13 +12,13 @@ internal static class PaddleCommand
     {
         var command = new Command("paddle", "The paddles: add, set blade and lengths, list, remove.");
         command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddle.", SetUpPaddle.Add));
-        command.Subcommands.Add(AddOrSet(frame, "set", "Change a paddle.", SetUpPaddle.Change));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change a paddle.", (desk, name, details, _) => SetUpPaddle.Change(desk, name, details)));
         command.Subcommands.Add(List(frame));
         command.Subcommands.Add(Remove(frame));
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddleDetails, Paddle> act)
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddleDetails, bool, Paddle> act)
     {
         var name = new Argument<string>("NAME");
         Option<string?> blade = PaddlerCommand.Text("--blade", "Blade length, tip to throat.", "L");
@@ -28,6 +28,8 @@ internal static class PaddleCommand
         Option<double?> area = new("--blade-area") { Description = "Blade area in square inches, where known.", HelpName = "IN2" };
         Option<string?> steering = PaddlerCommand.Text("--steering", "Whether it is a steering blade: yes or no.", "yes|no");
         var command = new Command(verb, description) { name, blade, range, step, fixedAt, area, steering };
+        if (verb == "add")
+            command.Options.Add(frame.NewName);
         frame.OnDesk(command, (parsed, desk) =>
         {
             if (parsed.GetValue(range) is not null && parsed.GetValue(fixedAt) is not null)
@@ -41,7 +43,7 @@ internal static class PaddleCommand
                 Step = Measure(step),
                 BladeAreaSquareInches = parsed.GetValue(area),
                 Steering = PaddlerCommand.YesOrNo(parsed.GetValue(steering)),
-            });
+            }, verb == "add" && parsed.GetValue(frame.NewName));
             Say(frame, paddle, desk.Unit);
         });
         return command;

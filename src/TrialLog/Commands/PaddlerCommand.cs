@@ -12,13 +12,13 @@ internal static class PaddlerCommand
     {
         var command = new Command("paddler", "Who paddles: add, set what is known, list, remove.");
         command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddler.", SetUpPaddler.Add));
-        command.Subcommands.Add(AddOrSet(frame, "set", "Change what is known of a paddler.", SetUpPaddler.Change));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change what is known of a paddler.", (desk, name, details, _) => SetUpPaddler.Change(desk, name, details)));
         command.Subcommands.Add(List(frame));
         command.Subcommands.Add(Remove(frame));
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddlerDetails, Paddler> act)
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddlerDetails, bool, Paddler> act)
     {
         var name = new Argument<string>("NAME");
         BodyOptions body = new();
@@ -32,6 +32,8 @@ internal static class PaddlerCommand
         };
         foreach (Option<string?> option in body.All)
             command.Options.Add(option);
+        if (verb == "add")
+            command.Options.Add(frame.NewName);
         frame.OnDesk(command, (parsed, desk) =>
         {
             LengthUnit? chosen = UnitOf(parsed.GetValue(unit));
@@ -42,7 +44,7 @@ internal static class PaddlerCommand
                 Goal = parsed.GetValue(goal) is { } text ? SetUpPaddler.Goal(desk, text) : null,
                 SwapsOnWater = YesOrNo(parsed.GetValue(swaps)),
                 WorthwhilePercent = parsed.GetValue(worthwhile),
-            });
+            }, verb == "add" && parsed.GetValue(frame.NewName));
             StartLength from = StartLength.Of(paddler);
             frame.Out.WriteLine($"{paddler.Name}: start length {Spoken.ToQuarter(from.Length, paddler.Unit)} in a solo canoe, give or take {Spoken.Amount(from.SpreadInches, paddler.Unit)}.");
             foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))

@@ -131,6 +131,8 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
         all.FirstOrDefault(one => string.Equals(nameOf(one), name.Trim(), StringComparison.OrdinalIgnoreCase))
         ?? throw new RequestException(all.Count == 0
             ? $"There is no {kind} “{Quoted.Brief(name)}”; add one with: {toAdd}"
+            : new CloseNames(all.Select(nameOf)).To(name.Trim()) is { } close
+            ? $"There is no {kind} “{Quoted.Brief(name)}”; did you mean “{Quoted.Visible(close)}”?"
             : $"There is no {kind} “{Quoted.Brief(name)}”; known: {Names(all, nameOf)}. To add one: {toAdd}");
 
     private static string Names<T>(IReadOnlyList<T> all, Func<T, string> nameOf) =>

@@ -11,10 +11,10 @@ internal static class FirstSetUp
         // The paddle first: it has more to get wrong, and without a paddler the logbook still counts as empty.
         Paddle withPaddle = desk.Logbook.Paddles().Any(known => Same(known.Name, paddleName))
             ? SetUpPaddle.Change(desk, paddleName, paddle)
-            : SetUpPaddle.Add(desk, paddleName, paddle);
+            : SetUpPaddle.Add(desk, paddleName, paddle, newName: true);
         Paddler who = desk.Logbook.Paddlers().Any(known => Same(known.Name, name))
             ? SetUpPaddler.Change(desk, name, paddler)
-            : SetUpPaddler.Add(desk, name, paddler);
+            : SetUpPaddler.Add(desk, name, paddler, newName: true);
         var chosen = new Chosen(who, hull, withPaddle);
         UsualChoice.Keep(desk, chosen);
         return chosen;

@@ -175,6 +175,31 @@ public class LoggingTests
         Assert.Equal(1, program.Run("paddler", "add", name.ToUpperInvariant()).Code);
     }
 
+    [Theory]
+    [InlineData("Ilse Mro")]
+    [InlineData("IlseMaro")]
+    [InlineData("Ilsé Maro")]
+    public void A_slip_in_a_name_is_asked_about_before_it_starts_another(string name)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run("paddler", "add", name, "--reach", "51in");
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains("Did you mean the paddler “Ilse Maro”", outcome.Error);
+        Assert.Contains("did you mean “Ilse Maro”", program.Run("next", "--paddler", name).Error);
+        program.Must("paddler", "add", name, "--reach", "51in", "--new-name");
+        program.Must("next", "--paddler", name);
+    }
+
+    [Fact]
+    public void A_hull_or_paddle_much_like_a_known_one_needs_to_be_meant()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        Assert.Contains("“OC1”", program.Run("hull", "add", "oc-1", "--crew", "1").Error);
+        Assert.Contains("“Reed”", program.Run("paddle", "add", "Reeed", "--blade", "18in", "--fixed", "50in").Error);
+        program.Must("hull", "add", "OC3", "--crew", "3");
+        program.Must("paddle", "add", "Reed 2", "--blade", "18in", "--fixed", "50in");
+    }
+
     [Fact]
     public void A_name_with_control_characters_is_refused()
     {

@@ -100,14 +100,18 @@ internal static class BodySheets
         Field shortest = form.Row("Shortest length", Field.ForLength(null, unit, "Type the shortest length it can be set to."), "tip of blade to top of grip");
         Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."), "the same for a fixed paddle");
         ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");
+        string? asked = null;
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, "Another paddle", form, () => string.Join(' ', Measuring.Paddle.Steps), () =>
         {
+            (string? before, asked) = (asked, name.Text);
+            if (before != name.Text)
+                NewName.Refuse(session.Desk.Logbook.Paddles().Select(known => known.Name), name.Text, "paddle", "save again");
             Paddle paddle = SetUpPaddle.Add(session.Desk, name.Text, new PaddleDetails
             {
                 Blade = blade.AsLength(unit),
                 Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
                 Steering = use.At == 1,
-            });
+            }, newName: true);
             Changed(session, $"Added the paddle {paddle.Name}.");
         }));
     }

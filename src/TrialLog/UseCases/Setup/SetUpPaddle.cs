@@ -22,11 +22,17 @@ internal static class SetUpPaddle
 {
     private static readonly Length QuarterInch = Length.FromInches(0.25);
 
-    public static Paddle Add(Desk desk, string name, PaddleDetails details)
+    /// <param name="desk">The open logbook.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="details">What is told.</param>
+    /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
+    public static Paddle Add(Desk desk, string name, PaddleDetails details, bool newName = false)
     {
         string checkedName = NameRule.Checked(name, "paddle");
         if (desk.Logbook.Paddles().Any(known => string.Equals(known.Name, checkedName, StringComparison.OrdinalIgnoreCase)))
             throw new RequestException($"There is a paddle “{checkedName}” already; change it with: triallog paddle set \"{checkedName}\" …");
+        if (!newName)
+            NewName.Refuse(desk.Logbook.Paddles().Select(known => known.Name), checkedName, "paddle");
         if (details.Range is null)
             throw new RequestException("Say what lengths the paddle has: --range 48in..54in if it is adjustable, --fixed 50in if it is not.");
         if (details.Blade is null)

@@ -45,11 +45,17 @@ internal sealed record PaddlerDetails
 /// <summary>Adds a paddler, or changes what is known of one.</summary>
 internal static class SetUpPaddler
 {
-    public static Paddler Add(Desk desk, string name, PaddlerDetails details)
+    /// <param name="desk">The open logbook.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="details">What is told.</param>
+    /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
+    public static Paddler Add(Desk desk, string name, PaddlerDetails details, bool newName = false)
     {
         string checkedName = NameRule.Checked(name, "paddler");
         if (desk.Logbook.Paddlers().Any(known => string.Equals(known.Name, checkedName, StringComparison.OrdinalIgnoreCase)))
             throw new RequestException($"There is a paddler “{checkedName}” already; change what is known with: triallog paddler set \"{checkedName}\" …");
+        if (!newName)
+            NewName.Refuse(desk.Logbook.Paddlers().Select(known => known.Name), checkedName, "paddler");
         Paddler paddler = With(new Paddler { Id = Guid.CreateVersion7(desk.Now), Name = checkedName, Unit = desk.Unit }, details);
         desk.Logbook.Change($"Added the paddler {checkedName}", logbook => logbook.Put(paddler));
         desk.Remember(paddler);

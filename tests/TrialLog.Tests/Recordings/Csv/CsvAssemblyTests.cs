@@ -25,6 +25,31 @@ public class CsvAssemblyTests
         Assert.Contains(additions.Warnings, warning => warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18 ½ in (what the file does not say is assumed", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("Ilse Mro", "OC1", "Long", "paddler")]
+    [InlineData("Ilse Maro", "oc-1", "Long", "hull")]
+    [InlineData("Ilse Maro", "OC1", "Lonng", "paddle")]
+    public void A_slip_in_a_known_name_is_refused_and_starts_nothing_new(string paddler, string hull, string paddle, string column)
+    {
+        KnownLog log = KnownLog.Fresh.Plus(Files.Import(Files.Rows(Season), KnownLog.Fresh));
+        CsvAdditions additions = Files.Import(Files.Rows([.. Season, $"{paddler},2026-05-15,,,{hull},{paddle},50,1000,5:30,6,3,"]), log, skipBad: true);
+        CsvProblem problem = Assert.Single(additions.Problems);
+        Assert.Equal((6, column), (problem.Line, problem.Column));
+        Assert.True(additions.AddsNothing);
+    }
+
+    [Fact]
+    public void Two_names_much_alike_are_two_once_the_logbook_has_both_or_the_file_describes_them()
+    {
+        string[] two = [.. Season, "Ilsa Maro,2026-05-01,,,OC1,Long,49.25,1000,5:40,6,2,"];
+        KnownLog log = KnownLog.Fresh.Plus(Files.Import(Files.Rows(two), KnownLog.Fresh));
+        Assert.Equal(2, log.Paddlers.Count);
+        Assert.Equal("1 piece in 1 outing added; 5 pieces were there already.",
+            Files.Import(Files.Rows([.. two, "Ilsa Maro,2026-05-08,,,OC1,Long,49.25,1000,5:40,6,2,"]), log).Says());
+        KnownLog onlyIlse = log with { Paddlers = [log.Paddlers[0]], Outings = [.. log.Outings.Where(outing => outing.PaddlerId == log.Paddlers[0].Id)] };
+        Assert.Equal("Ilsa Maro", Assert.Single(Files.Import(Files.Export(log), onlyIlse).Paddlers).Name);
+    }
+
     [Fact]
     public void A_file_that_has_grown_adds_only_what_is_new()
     {
