@@ -11,7 +11,7 @@ internal static class EditCommand
     public static Command Build(CommandFrame frame)
     {
         var name = new Argument<string>("OUTING") { Description = OutingArgument.Description };
-        var order = new Argument<int?>("PIECE") { Description = "The piece to change; without it the outing itself is changed.", Arity = ArgumentArity.ZeroOrOne };
+        var order = new Argument<int?>("PIECE") { Description = "The piece to change; without it the outing itself is changed, and soreness and course of all its pieces.", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> date = PaddlerCommand.Text("--date", "The outing's date.", "DATE");
         Option<string?> label = PaddlerCommand.Text("--label", "The outing's label.", "TEXT");
         Option<string?> place = PaddlerCommand.Text("--place", "The outing's place.", "TEXT");
@@ -22,8 +22,8 @@ internal static class EditCommand
         Option<string?> distance = PaddlerCommand.Text("--distance", "The piece's distance.", "D");
         Option<string?> time = PaddlerCommand.Text("--time", "The piece's time.", "T");
         Option<string?> effort = PaddlerCommand.Text("--effort", "The piece's effort, CR10.", "0..10");
-        Option<string?> soreness = PaddlerCommand.Text("--soreness", "The piece's soreness.", "0..10");
-        Option<string?> course = PaddlerCommand.Text("--course", "The piece's course.", "round-trip|out|back|loop");
+        Option<string?> soreness = PaddlerCommand.Text("--soreness", "The piece's soreness, or that of all pieces.", "0..10");
+        Option<string?> course = PaddlerCommand.Text("--course", "The piece's course, or that of all pieces.", "round-trip|out|back|loop");
         var command = new Command("edit", "Change what was logged; undo takes it back.")
         {
             name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort, soreness, course,
@@ -33,7 +33,7 @@ internal static class EditCommand
             Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
             Outing outing = FindOuting.Of(desk, paddler, parsed.GetRequiredValue(name));
             string? Given(Option<string?> option) => parsed.GetValue(option);
-            Option<string?>[] ofPiece = [frame.Paddle, length, distance, time, effort, soreness, course];
+            Option<string?>[] ofPiece = [frame.Paddle, length, distance, time, effort];
             Option<string?>[] ofOuting = [frame.Hull, date, label, place, wind, water];
             Option<string?>[] wrong = parsed.GetValue(order) is null ? ofPiece : ofOuting;
             if (wrong.FirstOrDefault(option => Given(option) is not null) is { } misplaced)
@@ -41,6 +41,9 @@ internal static class EditCommand
                     ? $"{misplaced.Name} belongs to a piece; say which: triallog edit {FindOuting.NameOf(outing)} PIECE {misplaced.Name} …"
                     : $"{misplaced.Name} belongs to the whole outing; leave out the piece's number.");
 
+            Soreness? sore = Given(soreness) is { } points ? Soreness.Parse(points) : null;
+            Course? way = Given(course) is { } spelled ? CourseText.Parse(spelled) : null;
+            Piece Throughout(Piece piece) => piece with { Soreness = sore ?? piece.Soreness, Course = way ?? piece.Course };
             Outing changed = parsed.GetValue(order) is not { } number
                 ? outing with
                 {
@@ -51,22 +54,22 @@ internal static class EditCommand
                     Wind = Given(wind) is { } beaufort ? Values.Wind(beaufort) : outing.Wind,
                     Water = Given(water) ?? outing.Water,
                     Notes = Given(notes) ?? outing.Notes,
+                    Pieces = sore is null && way is null ? outing.Pieces : [.. outing.Pieces.Select(Throughout)],
                 }
-                : With(outing, FindOuting.Piece(outing, number), piece => piece with
+                : With(outing, FindOuting.Piece(outing, number), piece => Throughout(piece) with
                 {
                     PaddleId = Given(frame.Paddle) is { } paddle ? desk.PaddleNamed(paddle).Id : piece.PaddleId,
                     Length = Given(length) is { } text ? Length.Parse(text, paddler.Unit) : piece.Length,
                     Distance = Given(distance) is { } far ? Distance.Parse(far) : piece.Distance,
                     Time = Given(time) is { } took ? PieceTime.Parse(took) : piece.Time,
                     Effort = Given(effort) is { } hard ? Effort.Parse(hard) : piece.Effort,
-                    Soreness = Given(soreness) is { } sore ? Soreness.Parse(sore) : piece.Soreness,
-                    Course = Given(course) is { } way ? CourseText.Parse(way) : piece.Course,
                     Notes = Given(notes) ?? piece.Notes,
                 });
             if (changed == outing)
                 throw new RequestException("Nothing to change was given; see: triallog edit --help");
             CorrectOuting.Replace(desk, changed);
             HistoryText.Write(frame.Out, changed, desk.Logbook.Hulls().First(hull => hull.Id == changed.HullId), desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
+            DoubtText.Write(frame, desk, changed, outing);
         });
         return command;
     }

@@ -47,6 +47,7 @@ internal static class ImportRecordingCommand
         {
             frame.Out.WriteLine("Logged:");
             HistoryText.Write(frame.Out, outing, chosen.Hull, desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
+            DoubtText.Write(frame, desk, outing);
         }
 
         return new ImportFacts(name, outing.Pieces.Count, 0, 0, [], recording.Mended.IsNothing ? [] : [recording.Mended.ToString()]);

@@ -88,6 +88,7 @@ internal static class LogCommand
         HistoryText.Write(frame.Out, outing, chosen.Hull, desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
         if (outing.Pieces.Any(piece => piece.Soreness is { Points: >= 4 }))
             frame.Out.WriteLine("That is sore. Pain in shoulder, elbow or back is a reason to stop, not a data point; a clinician decides what it is.");
+        DoubtText.Write(frame, desk, outing);
         frame.Out.WriteLine("What it says: triallog next");
     }
 }

@@ -19,6 +19,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
             || !Question("Wind, Beaufort", null, Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
             return null;
 
+        var usual = UsualSpeed.Of(desk.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
         var pieces = new List<PieceEntry>();
         while (pieces.Count < LogOuting.MostPieces)
         {
@@ -52,6 +53,8 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
                 to.WriteLine($"  {problem} This piece is asked again.");
             else
                 pieces.Add(piece);
+            if (usual.Doubt(piece.Distance, piece.Time) is { } doubt)
+                to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or mend it later with: triallog edit");
         }
 
         if (!Question("Soreness of shoulder, elbow or back, 0 to 10", null, Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)

@@ -34,6 +34,8 @@ internal static class ImportCsv
                 if (additions.RefusedRows == 0)
                     writer.RememberImport(contents.FileHash, fileName);
             });
+            if (OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings]) is { } doubt)
+                additions = additions with { Warnings = [.. additions.Warnings, doubt] };
         }
 
         return additions;

@@ -136,6 +136,55 @@ public class LoggingTests
         Assert.Equal(before, program.Must("history", "--json"));
     }
 
+    [Theory]
+    [InlineData("50in,1km,55:30", "10 times slower")]
+    [InlineData("50in,1mi,5:31", "1.7 times faster")]
+    [InlineData("50in,5km,29:00", "")]
+    [InlineData("50in,1km,6:40", "")]
+    public void A_piece_far_off_the_others_is_asked_about_and_kept(string piece, string says)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run(["log", .. Pieces, piece, "--date", "2026-05-03"]);
+        Assert.Equal((0, says.Length == 0), (outcome.Code, outcome.Error.Length == 0));
+        Assert.Contains(says, outcome.Error);
+        Assert.Equal(5, JsonDocument.Parse(program.Must("history", "--json")).RootElement[0].GetProperty("pieces").GetArrayLength());
+        Assert.Empty(program.Run("edit", "last", "--notes", "glassy").Error);
+    }
+
+    [Fact]
+    public void An_import_counts_the_pieces_far_off_the_others()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces, "--date", "2026-05-03"]);
+        string rows = "2026-05-10,OC1,50,1000,5:30\n2026-05-10,OC1,50.5,1000,15:31\n2026-05-10,OC1,50,1000,15:30\n";
+        string says = program.Must("import", program.File("may.csv", "date,hull,length_in,distance_m,time\n" + rows));
+        Assert.Contains("2 pieces are far off their paddler's others, the first 2026-05-10, piece 2, 1 km in 15:31, 2.8 times slower", says.ReplaceLineEndings(" ").Replace("   ", " "));
+    }
+
+    [Fact]
+    public void An_outing_logged_twice_is_asked_about_and_a_second_of_the_day_is_not()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string[] log = ["log", .. Pieces, "--date", "2026-05-03"];
+        Assert.Empty(program.Run(log).Error);
+        Assert.Contains("All pieces are the same as those of 2026-05-03; is it logged twice?", program.Run(log).Error);
+        Assert.Empty(program.Run([.. log, "49in,1km,5:40,6"]).Error);
+        Assert.Empty(program.Run(["log", .. Pieces, "--date", "2026-05-04"]).Error);
+    }
+
+    [Fact]
+    public void Soreness_told_late_goes_to_every_piece_of_the_outing_and_one_undo_takes_it_back()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces, "--date", "2026-05-03"]);
+        string before = program.Must("history", "--json");
+        program.Must("edit", "last", "--soreness", "4");
+        Assert.All(JsonDocument.Parse(program.Must("history", "--json")).RootElement[0].GetProperty("pieces").EnumerateArray(),
+            piece => Assert.Equal(4, piece.GetProperty("soreness").GetDouble()));
+        program.Must("undo");
+        Assert.Equal(before, program.Must("history", "--json"));
+    }
+
     [Fact]
     public void Next_keeps_to_its_schema_with_and_without_outings()
     {

@@ -42,6 +42,18 @@ public sealed class OutingTests : IDisposable
     }
 
     [Fact]
+    public void A_time_far_off_the_others_is_asked_about_as_it_is_typed_and_kept()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Press(Key.Enter);
+        foreach (string time in new[] { "5:34", "55:30", "5:33", "5:36" })
+            terminal.Type(time).Press(Key.Enter, Key.Enter);
+        terminal.Shows("? 55:30 /km, 10 times slower").ShowsNot("✗").Press(Key.F9).Shows("Saved. Piece 2, 1 km in 55:30, is 10 times slower than the others; is it right?");
+        Assert.Equal("55:30", terminal.Desk.Logbook.Outings(Ilse)[^1].Pieces[1].Time.ToString());
+    }
+
+    [Fact]
     public void What_was_typed_of_an_outing_is_there_after_the_terminal_is_gone_until_it_is_saved_or_thrown_away()
     {
         SampleLog.Write(Logbook);
@@ -65,6 +77,7 @@ public sealed class OutingTests : IDisposable
         }
 
         Outing[] today = [.. terminal.Desk.Logbook.Outings(Ilse).Where(outing => outing.Date == new DateOnly(2026, 11, 25))];
+        terminal.Shows("Saved. All pieces are the same as those of 2026-11-25; is it logged twice?");
         Assert.Equal(["", "2"], today.Select(outing => outing.Label));
         Assert.All(today, outing => Assert.Equal(3, outing.Pieces.Count));
     }

@@ -16,6 +16,8 @@ internal sealed class EntryScreen : Screen
 
     private readonly List<PieceRow> _rows = [];
     private OutingFields _fields;
+    private UsualSpeed? _usual;
+    private Guid _usualIn;
     private Guid _filledFor;
     private Guid? _editing;
     private bool _edited;
@@ -129,6 +131,20 @@ internal sealed class EntryScreen : Screen
         else if (_demanding && row.FirstWrong(_fields.Paddle) is { } missing)
             brush.Text(PieceRow.WordsColumn, line, "✗ " + missing.Problem, Tone.Problem);
         else if (row.Read(_fields.Paddle) is { } entry)
+            PaintSpeed(brush, line, entry);
+    }
+
+    private void PaintSpeed(Brush brush, int line, PieceEntry entry)
+    {
+        if (_usual is null || _usualIn != _fields.Hull.Id)
+        {
+            _usualIn = _fields.Hull.Id;
+            _usual = UsualSpeed.Of(Session.Outings().Where(outing => outing.Id != _editing), _usualIn);
+        }
+
+        if (_usual.Doubt(entry.Distance, entry.Time) is { } doubt)
+            brush.Text(PieceRow.WordsColumn, line, $"? {PieceSaying.Pace(entry)}, {doubt}", Tone.Caution);
+        else
             brush.Text(PieceRow.WordsColumn, line, PieceSaying.Pace(entry), Tone.Dim);
     }
 
@@ -156,7 +172,7 @@ internal sealed class EntryScreen : Screen
         _fields = new OutingFields(Session.Desk, Look);
         _fields.Take(draft);
         _rows.AddRange(draft.Pieces.Select(NewRow));
-        (_editing, _filledFor, _edited, _demanding, _top) = (draft.Editing, draft.Paddler, false, false, 0);
+        (_editing, _filledFor, _edited, _demanding, _top, _usual) = (draft.Editing, draft.Paddler, false, false, 0, null);
         foreach (View view in new View[] { _fields.Date, _fields.HullChoice, _fields.PaddleChoice, _fields.Wind, _fields.Label })
             AddInput(view);
         foreach (PieceRow row in _rows)
@@ -369,7 +385,7 @@ internal sealed class EntryScreen : Screen
         }
 
         OutingEntry entry = _fields.Read(Paddler, _rows.Select(piece => piece.Read(_fields.Paddle)!));
-        Outing? saved = null;
+        Outing? saved = null, before = Session.Outings().FirstOrDefault(outing => outing.Id == _editing);
         bool changed = _editing is not null;
         if (!Session.Shell.Try(() => saved = _editing is { } id ? EditedOuting.Save(Session.Desk, id, entry, [.. _rows.Select(piece => piece.PieceId)]) : LogOuting.Save(Session.Desk, entry)))
             return;
@@ -377,6 +393,10 @@ internal sealed class EntryScreen : Screen
         (_edited, _editing) = (false, null);
         Session.LogChanged();
         Session.Shell.Open(changed ? Place.Logbook : Place.NextOuting);
-        Session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd}. In the logbook, u takes it back.", Tone.Best);
+        IReadOnlyList<string> doubts = OutingDoubts.Of(Session.Desk, saved!, before);
+        if (doubts.Count > 0)
+            Session.Shell.Say($"Saved. {doubts[0]}", Tone.Caution);
+        else
+            Session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd}. In the logbook, u takes it back.", Tone.Best);
     }
 }
