@@ -102,11 +102,11 @@ public static class CardCalendar
         TrialCard trial = card.Analysis.Card;
         List<string> lines =
         [
+            PlainText.Line(card.Analysis.Verdict),
             $"Trial card, {PlainText.Line(card.Analysis.Hull.Name)} with {PlainText.Line(card.Analysis.Paddle.Name)}",
             CardWords.Plan(trial),
             .. trial.Lengths.Select((length, at) => $"{at + 1}. {said.Setting(length)}"),
             PlainText.Line(trial.Reason),
-            PlainText.Line(card.Analysis.Verdict),
             .. CautionsSection.For(card.Analysis),
         ];
         return PlainText.Permitted(string.Join('\n', lines));

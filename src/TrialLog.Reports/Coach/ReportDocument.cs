@@ -18,15 +18,16 @@ internal static class ReportDocument
     public static Document Of(ReportContents contents)
     {
         Analysis analysis = contents.Analysis;
+        bool sore = RecentSoreness.Hurts(RecentSoreness.Worst(contents.Outings, contents.Date));
         var said = new Said(analysis.Paddler.Unit);
         var names = new Names(contents);
         IReadOnlyList<Advice> advice = AdviceHistory.Of(contents.Cards, contents.Outings);
         var sections = new List<Section?>
         {
-            Answer(analysis, said),
+            Answer(analysis, said, sore),
             CautionsSection.Of(CautionsSection.For(analysis)),
-            NextOuting(analysis, said),
-            Curve(analysis, said),
+            NextOuting(analysis, said, sore),
+            Curve(analysis, said, sore),
             Progress(contents, said),
             TrialsSection.Of(contents, advice, names, said),
             Checks(analysis),
@@ -42,7 +43,7 @@ internal static class ReportDocument
             $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
     }
 
-    private static Section Answer(Analysis analysis, Said said)
+    private static Section Answer(Analysis analysis, Said said, bool sore)
     {
         BestLength best = analysis.Best;
         return new("The answer",
@@ -52,16 +53,16 @@ internal static class ReportDocument
                 new("Likely range", said.Range(best.LikelyLow, best.LikelyHigh), $"central {Spoken.Chance(best.Level)}"),
                 new("Now", said.Setting(analysis.Current), analysis.Current == best.Length ? "this is the best length" : $"moving wins {Said.Percent(analysis.GainFromMovingPercent)}, {Said.Seconds(analysis.GainFromMovingSeconds)} over the goal event"),
                 new("Gain left", Said.Percent(analysis.GainLeftPercent), $"{Said.Seconds(analysis.GainLeftSeconds)} in {Said.Duration(analysis.GoalSeconds)}, the goal event; worthwhile is {Said.Percent(analysis.WorthwhilePercent)}"),
-                new("A worthwhile gain is left", Spoken.Chance(analysis.ProbabilityWorthwhileLeft), analysis.DiminishingReturns ? "returns have diminished" : "testing still pays"),
+                new("A worthwhile gain is left", Spoken.Chance(analysis.ProbabilityWorthwhileLeft), sore ? "but rest comes before testing" : analysis.DiminishingReturns ? "returns have diminished" : "testing still pays"),
                 new("Outings to go", Said.OutingsToGo(analysis.OutingsToGo), "until returns diminish; a range is the central 80 %"),
             ]));
     }
 
-    private static Section NextOuting(Analysis analysis, Said said) => new("Next outing",
-        new Cards([CardWords.ToFill(analysis.DiminishingReturns ? "Trial card, to test on regardless" : "Trial card", analysis.Card, said, null)]));
+    private static Section NextOuting(Analysis analysis, Said said, bool sore) => new("Next outing",
+        new Cards([CardWords.ToFill(sore ? "Rest first; this card when it no longer hurts" : analysis.DiminishingReturns ? "Trial card, to test on regardless" : "Trial card", analysis.Card, said, null)]));
 
-    private static Section Curve(Analysis analysis, Said said) => new("Speed against length",
-        new Pictures([new Figure(ResponsePicture.Of(analysis, said)), new Figure(ProbabilityPicture.Of(analysis, said))]),
+    private static Section Curve(Analysis analysis, Said said, bool sore) => new("Speed against length",
+        new Pictures([new Figure(ResponsePicture.Of(analysis, said, sore)), new Figure(ProbabilityPicture.Of(analysis, said, sore))]),
         new Paragraph((analysis.Flat ? "The curve is so flat that nothing within an inch either way matters. " : "")
             + $"Curvature: {Said.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull ({Said.Percent(analysis.Curvature.Low)} to {Said.Percent(analysis.Curvature.High)})."));
 

@@ -78,14 +78,14 @@ internal static partial class Html
 
     private static XElement Of(CardToFill card) => new("article", Class("card"),
         Text("h3", card.Heading),
+        card.Caution is { } caution ? Text("p", caution, Class("warn")) : null,
         Text("p", card.Plan),
         new XElement("table",
             Text("caption", "Fill in afloat or ashore", Class("unseen")),
             new XElement("thead", new XElement("tr", new[] { "Piece", "Length", "Time", "Effort", "Sore" }.Select(name => Text("th", name, new XAttribute("scope", "col"))))),
             new XElement("tbody", card.Lengths.Select((length, at) => new XElement("tr",
                 Text("th", $"{at + 1}", new XAttribute("scope", "row")), Text("td", length, Class("length")), Text("td", ""), Text("td", ""), Text("td", ""))))),
-        Text("p", card.Reason, Class("reason")),
-        card.Caution is { } caution ? Text("p", caution, Class("warn")) : null);
+        Text("p", card.Reason, Class("reason")));
 
     private static XAttribute Class(string name) => new("class", name);
 

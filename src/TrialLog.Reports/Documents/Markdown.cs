@@ -50,10 +50,11 @@ internal static class Markdown
     }
 
     private static string Of(CardToFill card) =>
-        $"### {OneLine(card.Heading)}\n\n{Escaped(card.Plan)}\n\n"
+        $"### {OneLine(card.Heading)}\n\n"
+        + (card.Caution is { } caution ? $"**{Escaped(caution)}**\n\n" : "")
+        + $"{Escaped(card.Plan)}\n\n"
         + Lines(card.Lengths.Select((length, at) => (length, at)), piece => $"{piece.at + 1}. {OneLine(piece.length)}")
-        + $"\n\n{Escaped(card.Reason)}"
-        + (card.Caution is { } caution ? $"\n\n**{Escaped(caution)}**" : "");
+        + $"\n\n{Escaped(card.Reason)}";
 
     private static string Lines<T>(IEnumerable<T> items, Func<T, string> line) => string.Join('\n', items.Select(line));
 

@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Text;
+using TrialLog.Domain;
 
 namespace TrialLog.Reports;
 
 /// <summary>Writes a document as plain text for a terminal or a plain printer.</summary>
 internal static class PlainPage
 {
-    private const int Width = 80;
+    private const int Width = 80, NarrowestColumn = 4;
 
     /// <summary>Writes the page.</summary>
     public static string Write(Document document)
@@ -37,18 +38,43 @@ internal static class PlainPage
     };
 
     private static string Of(CardToFill card) =>
-        "\n" + Wrapped(card.Heading) + Wrapped(card.Plan, "  ")
+        "\n" + Wrapped(card.Heading) + (card.Caution is { } caution ? Wrapped(caution, "! ") : "") + Wrapped(card.Plan, "  ")
         + string.Concat(card.Lengths.Select((length, at) => $"  {at + 1}. {Clean(length),-12} time ________  effort ____  sore ____\n"))
-        + Wrapped(card.Reason, "  ") + (card.Caution is { } caution ? Wrapped(caution, "! ") : "");
+        + Wrapped(card.Reason, "  ");
 
+    // Where a table is too wide, its last column, if of words, goes on a line below each row, and cells break into lines.
     private static string Of(Table table)
     {
-        List<string[]> rows = [[.. table.Columns.Select(column => Clean(column.Name))],
-            .. table.Rows.Select(row => row.Select(cell => Clean(cell.Replace('\n', ';'))).ToArray())];
-        int[] widths = [.. table.Columns.Select((_, at) => rows.Max(row => Cells(row[at])))];
-        var text = new StringBuilder();
+        string[] headings = [.. table.Columns.Select(column => Clean(column.Name))];
+        List<string[]> rows = [.. table.Rows.Select(row => row.Select(cell => Clean(cell.Replace('\n', ';'))).ToArray())];
+        int[] widths = [.. headings.Select((heading, at) => Math.Max(Cells(heading), Widest(rows, at)))];
+        bool lastBelow = Total(widths) > Width && !table.Columns[^1].Number;
+        if (lastBelow)
+            widths = [.. headings[..^1].Select((heading, at) => Math.Max(heading.Split(' ').Max(Cells), Widest(rows, at)))];
+        while (Total(widths) > Width && widths.Max() > NarrowestColumn)
+            widths[Array.IndexOf(widths, widths.Max())]--;
+
+        var text = new StringBuilder(Beside(headings, widths, table.Columns));
         foreach (string[] row in rows)
-            text.Append(string.Join("  ", row.Select((cell, at) => Padded(cell, widths[at], table.Columns[at].Number))).TrimEnd()).Append('\n');
+        {
+            text.Append(Beside(row, widths, table.Columns));
+            if (lastBelow && row[^1] != Said.Nothing)
+                text.Append(Wrapped($"{headings[^1]}: {row[^1]}", "    "));
+        }
+
+        return text.ToString();
+    }
+
+    private static int Widest(List<string[]> rows, int column) => rows.Select(row => Cells(row[column])).DefaultIfEmpty(0).Max();
+
+    private static int Total(int[] widths) => widths.Sum() + 2 * (widths.Length - 1);
+
+    private static string Beside(string[] row, int[] widths, IReadOnlyList<Column> columns)
+    {
+        List<string>[] cells = [.. widths.Select((width, at) => Lines(row[at], width))];
+        var text = new StringBuilder();
+        for (int line = 0; line < cells.Max(cell => cell.Count); line++)
+            text.Append(string.Join("  ", cells.Select((cell, at) => Padded(line < cell.Count ? cell[line] : "", widths[at], columns[at].Number))).TrimEnd()).Append('\n');
         return text.ToString();
     }
 
@@ -64,26 +90,35 @@ internal static class PlainPage
     private static string Wrapped(string text, string lead = "")
     {
         var wrapped = new StringBuilder();
-        foreach (string paragraph in PlainText.Permitted(text).Split('\n'))
+        string indent = lead;
+        foreach (string line in PlainText.Permitted(text).Split('\n').SelectMany(paragraph => Lines(paragraph, Width - lead.Length)))
         {
-            string line = lead;
-            bool empty = true;
-            foreach (string word in Clean(paragraph).Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            {
-                if (!empty && Cells(line) + 1 + Cells(word) > Width)
-                {
-                    wrapped.Append(line).Append('\n');
-                    (line, empty) = (new string(' ', lead.Length), true);
-                }
-
-                line += empty ? word : " " + word;
-                empty = false;
-            }
-
-            wrapped.Append(line.TrimEnd()).Append('\n');
+            wrapped.Append((indent + line).TrimEnd()).Append('\n');
+            indent = new string(' ', lead.Length);
         }
 
         return wrapped.ToString();
+    }
+
+    // At least one line, however empty.
+    private static List<string> Lines(string text, int width)
+    {
+        List<string> lines = [""];
+        foreach (string word in Spoken.Unbroken(Clean(text)).SelectMany(word => Broken(word, width)))
+        {
+            if (lines[^1].Length > 0 && Cells(lines[^1]) + 1 + Cells(word) > width)
+                lines.Add("");
+            lines[^1] += lines[^1].Length > 0 ? " " + word : word;
+        }
+
+        return lines;
+    }
+
+    private static IEnumerable<string> Broken(string word, int width)
+    {
+        var characters = new StringInfo(word);
+        for (int from = 0; from < characters.LengthInTextElements; from += width)
+            yield return characters.SubstringByTextElements(from, Math.Min(width, characters.LengthInTextElements - from));
     }
 
     private static string Clean(string text) => PlainText.Permitted(text.Replace('\n', ' '));

@@ -9,7 +9,10 @@ namespace TrialLog.Reports;
 /// <summary>How sure is each setting to be the best one? A bar a setting.</summary>
 internal static class ProbabilityPicture
 {
-    public static Picture Of(Analysis analysis, Said said)
+    /// <param name="analysis">What the log says.</param>
+    /// <param name="said">The paddler's unit.</param>
+    /// <param name="sore">Whether soreness of late limits the lengths, so that the one proposed need not be the best for speed.</param>
+    public static Picture Of(Analysis analysis, Said said, bool sore)
     {
         List<StepProbability> steps = [.. analysis.Best.Probabilities];
         double half = 0.38 * Gap(steps, said);
@@ -38,7 +41,11 @@ internal static class ProbabilityPicture
             + string.Join(", ", steps.OrderByDescending(step => step.Probability).ThenBy(step => step.Length).Take(5)
                 .Select(step => $"{said.Setting(step.Length)} {Spoken.Chance(step.Probability)}"))
             + $". Within a quarter inch of {said.Setting(analysis.Best.Length)}: {Spoken.Chance(analysis.Best.WithinQuarterInch)}.";
-        return new Picture(title, description, "Dark bar: the best length, which loses the least on average and need not be the tallest.",
+        string key = steps.All(step => step.Length != analysis.Best.Length)
+            ? $"{said.Setting(analysis.Best.Length)}, {(sore ? "the length for now, held down by soreness" : "the length proposed")}, is too unlikely to be the best for a bar of its own."
+            : sore ? "Dark bar: the length for now, the best that soreness leaves open; it need not be the tallest."
+            : "Dark bar: the best length, which loses the least on average and need not be the tallest.";
+        return new Picture(title, description, key,
             Drawing.Of(plot, "probability", title, description));
     }
 

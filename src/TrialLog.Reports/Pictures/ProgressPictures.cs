@@ -13,7 +13,9 @@ internal static class ProgressPictures
     public static Picture BestLength(IReadOnlyList<ProgressPoint> progress, Said said)
     {
         PlotModel plot = Drawing.Plot();
-        double low = progress.Min(point => said.OnAxis(point.LikelyLow)), high = progress.Max(point => said.OnAxis(point.LikelyHigh));
+        // While sore, the best length proposed can lie below the likely range for speed.
+        double low = progress.Min(point => Math.Min(said.OnAxis(point.LikelyLow), said.OnAxis(point.Best)));
+        double high = progress.Max(point => Math.Max(said.OnAxis(point.LikelyHigh), said.OnAxis(point.Best)));
         double room = 0.06 * (high - low) + 0.05;
         plot.Axes.Add(OutingAxis(progress));
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Left, "Best length", low - room, high + room, said));
@@ -34,7 +36,8 @@ internal static class ProgressPictures
         string title = "Best length by outing";
         string description = From(progress, point => $"best length {said.Setting(point.Best)}, likely range {said.Range(point.LikelyLow, point.LikelyHigh)}");
         return new Picture(title, description,
-            "Diamond: best length known then; filled once returns had diminished. Bar: its likely range, the central 90 %.",
+            "Diamond: best length known then; filled once returns had diminished. Bar: its likely range, the central 90 %."
+                + (progress.Any(point => point.Best < point.LikelyLow || point.Best > point.LikelyHigh) ? " A diamond off its bar: soreness or the paddle left nothing better open." : ""),
             Drawing.Of(plot, "best-length", title, description));
     }
 
@@ -43,7 +46,7 @@ internal static class ProgressPictures
         PlotModel plot = Drawing.Plot();
         double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
         plot.Axes.Add(OutingAxis(progress));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", 0, 1.12 * top));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.03 * top, 1.12 * top));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "", LineStyle.Dash, Drawing.Mark));
         var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
         line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));

@@ -13,7 +13,10 @@ internal static class ResponsePicture
     /// <summary>A piece that counts for less than this share of a piece is marked as one that counts for little.</summary>
     public const double LittleWeight = 0.5;
 
-    public static Picture Of(Analysis analysis, Said said)
+    /// <param name="analysis">What the log says.</param>
+    /// <param name="said">The paddler's unit.</param>
+    /// <param name="sore">Whether soreness of late limits the lengths, so that the one proposed need not be the best for speed.</param>
+    public static Picture Of(Analysis analysis, Said said, bool sore)
     {
         (double left, double right) = Window(analysis, said);
         List<CurvePoint> points = [.. analysis.Curve.Points.Where(point => said.OnAxis(point.Length) >= left && said.OnAxis(point.Length) <= right)];
@@ -28,13 +31,13 @@ internal static class ResponsePicture
 
         PlotModel plot = Drawing.Plot();
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Bottom, "Overall length", left, right, said));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Speed against the best length, %", bottom, top));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, sore ? $"Speed against {said.Setting(analysis.Best.Length)}, %" : "Speed against the best length, %", bottom, top));
         plot.Series.Add(Band(points, said));
         plot.Series.Add(Mean(points, said));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
         if (analysis.Current != analysis.Best.Length)
             plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Current), " now", LineStyle.Dash, Drawing.Quiet));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Best.Length), " best", LineStyle.Solid, Drawing.Mark));
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Best.Length), sore ? " for now" : " best", LineStyle.Solid, Drawing.Mark));
 
         List<AdjustedPiece> beyond = [.. pieces.Where(piece => piece.Percent < bottom || piece.Percent > top)];
         List<AdjustedPiece> within = [.. pieces.Except(beyond)];
@@ -45,7 +48,7 @@ internal static class ResponsePicture
 
         string title = "Response curve";
         string description = Description(analysis, said, beyond.Count);
-        return new Picture(title, description, Key(pieces, beyond), Drawing.Of(plot, "response", title, description));
+        return new Picture(title, description, Key(pieces, beyond, sore), Drawing.Of(plot, "response", title, description));
     }
 
     // What was paddled, where the paddler is and what is likely, with an inch around, as far as the curve goes.
@@ -90,9 +93,9 @@ internal static class ResponsePicture
         return marks;
     }
 
-    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond)
+    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond, bool sore)
     {
-        string key = "Line: mean speed. Shaded between dashes: its central 90 %. Dashes and dots: a worthwhile change below the best.";
+        string key = $"Line: mean speed. Shaded between dashes: its central 90 %. Dashes and dots: a worthwhile change below the {(sore ? "length for now, which soreness limits" : "best")}.";
         if (pieces.Any(piece => piece.Weight >= LittleWeight))
             key += " Circle: a piece, adjusted for everything but length.";
         if (pieces.Except(beyond).Any(piece => piece.Weight < LittleWeight))

@@ -16,17 +16,10 @@ public sealed record SquadContents(IReadOnlyList<SquadMember> Members, DateOnly 
 /// <summary>One paddler of a squad.</summary>
 /// <param name="Analysis">What the log says.</param>
 /// <param name="LastOuting">The day of the last outing; null before the first.</param>
-/// <param name="Soreness">The worst soreness told in that outing; null where none was told.</param>
+/// <param name="Soreness">The worst soreness told in the last four weeks; null where none was told.</param>
 public sealed record SquadMember(Analysis Analysis, DateOnly? LastOuting, Soreness? Soreness)
 {
-    /// <summary>That paddler's row, from the analysis and the paddler's outings in any order.</summary>
-    public static SquadMember Of(Analysis analysis, IEnumerable<Outing> outings)
-    {
-        List<Outing> last = [.. outings.GroupBy(outing => outing.Date).MaxBy(day => day.Key) ?? Enumerable.Empty<Outing>()];
-        List<Soreness> told = [.. last.SelectMany(outing => outing.Pieces).Select(piece => piece.Soreness).OfType<Soreness>()];
-        return new SquadMember(
-            analysis,
-            last.Count == 0 ? null : last[0].Date,
-            told.Count == 0 ? null : told.MaxBy(soreness => soreness.Halves));
-    }
+    /// <summary>That paddler's row on that day, from the analysis and the paddler's outings in any order.</summary>
+    public static SquadMember Of(Analysis analysis, IReadOnlyCollection<Outing> outings, DateOnly today) =>
+        new(analysis, outings.Count == 0 ? null : outings.Max(outing => outing.Date), RecentSoreness.Worst(outings, today));
 }

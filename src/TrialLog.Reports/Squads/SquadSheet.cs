@@ -27,7 +27,7 @@ public static class SquadSheet
         sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
-            $"{Spoken.Count(members.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore, then failed checks, then gain left.",
+            $"{Spoken.Count(members.Count + contents.LeftOut.Count, "paddler")}{(contents.LeftOut.Count == 0 ? "" : $", {contents.LeftOut.Count} of them not on this sheet")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore in the last four weeks, then failed checks, then gain left.",
             sections,
             $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
     }
@@ -45,22 +45,23 @@ public static class SquadSheet
         return
         [
             PlainText.Line(analysis.Paddler.Name), PlainText.Line(analysis.Hull.Name), said.Setting(analysis.Best.Length),
-            said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh), Said.Percent(analysis.GainLeftPercent),
+            said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh).Replace(" to ", "–", StringComparison.Ordinal), Said.Percent(analysis.GainLeftPercent),
             member.LastOuting is { } day ? Said.Day(day) : "none yet",
             analysis.DiminishingReturns ? "done" : ToGo(analysis.OutingsToGo),
-            member.Soreness is null ? Said.Nothing : SquadOrder.IsSore(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
-            analysis.Checks.Count == 0 ? Said.Nothing : string.Join(", ", analysis.Checks.Select(check => PlainText.Line(check.Name))),
+            member.Soreness is null ? Said.Nothing : RecentSoreness.Hurts(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
+            analysis.Checks.Count == 0 ? Said.Nothing : string.Join(", ", analysis.Checks.Select(check => CheckWords.Of(check.Name))),
         ];
     }
 
     private static string ToGo(OutingsToGo toGo) =>
-        toGo.Low == toGo.High ? $"{toGo.Median}" : $"{toGo.Median} ({toGo.Low}–{toGo.High}{(toGo.High >= OutingsToGo.Most ? "+" : "")})";
+        toGo.Low == toGo.High ? $"{toGo.Median}{(toGo.Median >= OutingsToGo.Most ? "+" : "")}" : $"{toGo.Median} ({toGo.Low}–{toGo.High}{(toGo.High >= OutingsToGo.Most ? "+" : "")})";
 
     private static CardToFill Card(SquadMember member, IReadOnlyList<string> common)
     {
         Analysis analysis = member.Analysis;
         string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}"
-            + (analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
+            + (RecentSoreness.Hurts(member.Soreness) ? " (sore: rest first, this when it no longer hurts)"
+                : analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
         return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), own.Count == 0 ? null : string.Join(" ", own));
     }

@@ -44,7 +44,7 @@ internal static class DemoCommand
 
         to.WriteLine("2. The first trial card, before any outing");
         Analysis first = Tuner.Analyse(whole with { Outings = [] });
-        NextText.WriteCard(to, first.Card, paddler.Unit, width, first.DiminishingReturns);
+        NextText.WriteCard(to, first.Card, paddler.Unit, width, "Next outing");
         Say(frame, "Each length is paddled early and late, so a steady fade through the outing cancels; one outing's wind and water fall on all pieces alike.");
         to.WriteLine();
 
@@ -60,7 +60,7 @@ internal static class DemoCommand
 
         to.WriteLine($"5. Today, after {outings.Count} outings (triallog next)");
         to.WriteLine();
-        NextText.Write(to, NextOuting.For(desk, chosen), width);
+        NextText.Write(to, NextOuting.For(desk, chosen), width, desk.IsSore(paddler));
     }
 
     private static void Say(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.Surroundings.Width, "   ", 3);

@@ -26,7 +26,7 @@ internal static class NextCommand
             if (parsed.GetValue(frame.Json))
                 Facts.Write(frame.Out, NextFacts.Of(analysis));
             else
-                NextText.Write(frame.Out, analysis, frame.Surroundings.Width);
+                NextText.Write(frame.Out, analysis, frame.Surroundings.Width, desk.IsSore(chosen.Paddler));
             week.SayCalendar(frame, parsed, desk);
         });
         return command;

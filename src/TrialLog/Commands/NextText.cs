@@ -7,22 +7,32 @@ namespace TrialLog.Commands;
 /// <summary>The next trial card and what the log says, as text for a paddler.</summary>
 internal static class NextText
 {
-    public static void Write(TextWriter to, Analysis analysis, int width)
+    /// <param name="to">Where to.</param>
+    /// <param name="analysis">What the log says.</param>
+    /// <param name="width">Columns to write into.</param>
+    /// <param name="sore">Whether the paddler has been sore of late: then the cautions come first, and the card waits.</param>
+    public static void Write(TextWriter to, Analysis analysis, int width, bool sore)
     {
         LengthUnit unit = analysis.Paddler.Unit;
         to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   "
             + (analysis.Pieces == 0 ? "no outing logged yet" : $"{Count(analysis.Outings, "outing")}, {Count(analysis.Pieces, "piece")}"));
         to.WriteLine();
+        if (sore)
+        {
+            WriteCautions(to, analysis, width);
+            to.WriteLine();
+        }
+
         Wrapped.Write(to, analysis.Verdict, width);
         to.WriteLine();
         foreach ((string label, string value) in Figures(analysis, unit))
             Wrapped.Write(to, value, width, $"  {label,-18}", 20);
         to.WriteLine();
-        WriteCard(to, analysis.Card, unit, width, analysis.DiminishingReturns);
+        WriteCard(to, analysis.Card, unit, width, sore ? "When it no longer hurts" : analysis.DiminishingReturns ? "If you test on regardless" : "Next outing");
         foreach (HealthCheck check in analysis.Checks)
             Wrapped.Write(to, check.Says, width, "Check: ", 7);
-        foreach (string caution in analysis.Cautions)
-            Wrapped.Write(to, caution, width, "Caution: ", 9);
+        if (!sore)
+            WriteCautions(to, analysis, width);
     }
 
     /// <summary>The figures behind the verdict, each with its label.</summary>
@@ -40,14 +50,20 @@ internal static class NextText
     }
 
     /// <summary>The card in the order to paddle.</summary>
-    public static void WriteCard(TextWriter to, TrialCard card, LengthUnit unit, int width, bool onlyIfGoingOn)
+    public static void WriteCard(TextWriter to, TrialCard card, LengthUnit unit, int width, string heading)
     {
-        to.WriteLine(onlyIfGoingOn ? "If you test on regardless" : "Next outing");
+        to.WriteLine(heading);
         for (int i = 0; i < card.Lengths.Count; i++)
             to.WriteLine($"  {i + 1}.  {card.Lengths[i].ToText(unit),-10}  {card.Distance}  effort {card.Effort}");
         if (card.Lengths.Count > 1)
             to.WriteLine($"      {card.Rest} easy between pieces");
         Wrapped.Write(to, card.Reason, width, "  Why: ", 7);
+    }
+
+    private static void WriteCautions(TextWriter to, Analysis analysis, int width)
+    {
+        foreach (string caution in analysis.Cautions)
+            Wrapped.Write(to, caution, width, "Caution: ", 9);
     }
 
     private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";

@@ -1,5 +1,6 @@
 using TrialLog.Domain;
 using TrialLog.Logbook;
+using TrialLog.Reports;
 using TrialLog.Tuning;
 
 namespace TrialLog.UseCases;
@@ -89,6 +90,9 @@ internal sealed class Desk(LogbookFile logbook, TimeProvider clock)
         TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
         Today = Today,
     };
+
+    /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
+    public bool IsSore(Paddler paddler) => RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today));
 
     /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
     public void Remember(Paddler paddler)

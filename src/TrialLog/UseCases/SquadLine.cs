@@ -1,4 +1,5 @@
 using TrialLog.Domain;
+using TrialLog.Reports;
 
 namespace TrialLog.UseCases;
 
@@ -6,7 +7,7 @@ namespace TrialLog.UseCases;
 /// <param name="Chosen">The paddler in their usual hull with their usual paddle; null while there is no paddle to tune.</param>
 /// <param name="Paddler">The paddler.</param>
 /// <param name="LastOuting">How long ago they were last out: <c>today</c>, <c>3 d ago</c>, <c>5 wk ago</c>; <c>never</c>.</param>
-/// <param name="Soreness">The worst soreness of that outing; null where none was told.</param>
+/// <param name="Soreness">The worst soreness of the last four weeks; null where none was told.</param>
 internal sealed record SquadLine(Chosen? Chosen, Paddler Paddler, string LastOuting, Soreness? Soreness)
 {
     /// <summary>The squad by name.</summary>
@@ -18,8 +19,7 @@ internal sealed record SquadLine(Chosen? Chosen, Paddler Paddler, string LastOut
     private static SquadLine Of(Desk desk, Paddler paddler, IReadOnlyList<Outing> outings)
     {
         Outing? last = outings.Count > 0 ? outings[^1] : null;
-        Soreness? worst = last?.Pieces.Where(piece => piece.Soreness is not null).Select(piece => piece.Soreness).MaxBy(sore => sore!.Value.Halves);
-        return new SquadLine(UsualChoice.Of(desk, paddler, outings), paddler, last is null ? "never" : Ago(desk.Today.DayNumber - last.Date.DayNumber), worst);
+        return new SquadLine(UsualChoice.Of(desk, paddler, outings), paddler, last is null ? "never" : Ago(desk.Today.DayNumber - last.Date.DayNumber), RecentSoreness.Worst(outings, desk.Today));
     }
 
     private static string Ago(int days) => days switch

@@ -186,6 +186,18 @@ public class LoggingTests
     }
 
     [Fact]
+    public void While_sore_the_caution_comes_first_and_the_card_waits()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must(["log", .. Pieces, "--soreness", "5"]);
+        string sore = program.Must("next");
+        Assert.InRange(sore.IndexOf("Caution: You have been sore", StringComparison.Ordinal), 0, sore.IndexOf("When it no longer hurts", StringComparison.Ordinal));
+        Assert.DoesNotContain("Next outing", sore);
+        program.Clock.Pass(TimeSpan.FromDays(29));
+        Assert.Contains("\nNext outing\n", program.Must("next").ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
     public void Next_keeps_to_its_schema_with_and_without_outings()
     {
         JsonSchema schema = JsonSchema.FromText(File.ReadAllText(Repository.File("docs/schemas/next.schema.json")));

@@ -113,7 +113,7 @@ public partial class CalendarTests
             Assert.Equal("2026-05-01", entry.GetProperty("start").GetString());
             Assert.Equal(5, entry.GetProperty("sequence").GetInt32());
             Assert.Equal($"Paddle trial: {written}, OC1, 49 ¼, 50 ¾, 50 ¾, 49 ¼ in", entry.GetProperty("summary").GetString());
-            Assert.Equal(["1. 49 ¼ in", "2. 50 ¾ in", "3. 50 ¾ in", "4. 49 ¼ in", written], entry.GetProperty("text").GetString()!.Split('\n')[2..7]);
+            Assert.Equal(["1. 49 ¼ in", "2. 50 ¾ in", "3. 50 ¾ in", "4. 49 ¼ in", written], entry.GetProperty("text").GetString()!.Split('\n')[3..8]);
         }
     }
 

@@ -51,6 +51,34 @@ public class ReportTextTests
     }
 
     [Fact]
+    public void Every_outing_has_its_diamond_though_soreness_holds_the_best_length_below_its_range()
+    {
+        List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
+        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Best = point.LikelyLow.PlusInches(-2) })];
+        Assert.Equal(plain.Count, Diamonds(plain));
+        Assert.Equal(plain.Count, Diamonds(sore));
+
+        static int Diamonds(List<ProgressPoint> progress) => ProgressPictures.BestLength(progress, new Said(LengthUnit.Inches)).Svg
+            .Descendants().Count(element => element.Name.LocalName == "polygon");
+    }
+
+    [Fact]
+    public void While_sore_the_report_speaks_of_the_length_for_now_and_puts_the_caution_before_the_card()
+    {
+        ReportContents plain = SampleContents.Of(3), sore = plain with
+        {
+            Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
+            Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
+        };
+        string said = PaddlerReport.ToHtml(sore), usual = PaddlerReport.ToHtml(plain);
+        Assert.Contains("Dark bar: the best length", usual);
+        Assert.DoesNotContain("no longer hurts", usual);
+        Assert.Contains("Dark bar: the length for now", said);
+        Assert.True(said.IndexOf("<h2 id=\"section-2\">Cautions", StringComparison.Ordinal) is > 0 and var caution && caution < said.IndexOf("Rest first; this card when it no longer hurts", StringComparison.Ordinal));
+        Assert.DoesNotContain("testing still pays", said);
+    }
+
+    [Fact]
     public void No_text_can_add_or_change_an_element_of_the_page()
     {
         List<string> expected = [.. Skeleton(PaddlerReport.ToHtml(Poisoned("plain")))];

@@ -11,10 +11,10 @@ internal static class CardPicture
     private const int ShortestShaft = 6;
 
     /// <summary>Draws it at the top left. Gives the row after it.</summary>
-    public static int Draw(Brush brush, TrialCard card, Chosen chosen, LengthUnit unit, int width)
+    public static int Draw(Brush brush, TrialCard card, Chosen chosen, LengthUnit unit, int width, bool sore)
     {
         bool large = brush.Rows >= 18 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48;
-        brush.Text(1, 0, $"Paddle these {card.Lengths.Count}, in this order", Tone.Title);
+        brush.Text(1, 0, sore ? "! Rest first. When it no longer hurts:" : $"Paddle these {card.Lengths.Count}, in this order", sore ? Tone.Caution : Tone.Title);
         int row = 2;
         Length shortest = card.Lengths.Min();
         double spread = Math.Max(0.01, card.Lengths.Max().InchesMoreThan(shortest));

@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Domain;
 using TrialLog.Plots;
+using TrialLog.Reports;
 using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
@@ -53,9 +54,10 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
             return;
         }
 
+        bool sore = RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Desk.Today));
         bool curve = analysis is not null && brush.Columns >= 76 && brush.Rows >= 14;
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
-        int row = CardPicture.Draw(brush, facts.Card, chosen, Session.Unit, left);
+        int row = CardPicture.Draw(brush, facts.Card, chosen, Session.Unit, left, sore);
         if (analysis is not null && curve)
             row = Math.Max(row, DrawCurve(brush, analysis, left));
         DrawVerdict(brush, facts, row + 1);

@@ -42,7 +42,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         "# to go\n" +
         "Outings until diminishing returns, the middle forecast.\n\n" +
         "# sore, !\n" +
-        "The worst soreness of the last outing, and how many things look wrong with the experiment itself; c lists them.";
+        "The worst soreness of the last four weeks, and how many things look wrong with the experiment itself; c lists them.";
 
     public override void Refresh()
     {
@@ -124,7 +124,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
             + brush.Cell(analysis.DiminishingReturns ? "0" : $"{analysis.OutingsToGo.Median}", ToGoWidth)
             + brush.Cell(line.Soreness?.ToString() ?? "", SoreWidth)
             + (analysis.Checks.Count > 0 ? $"{analysis.Checks.Count}" : "");
-        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : SquadOrder.IsSore(line.Soreness) ? Tone.Caution : analysis.DiminishingReturns ? Tone.Best : Tone.Plain);
+        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : RecentSoreness.Hurts(line.Soreness) ? Tone.Caution : analysis.DiminishingReturns ? Tone.Best : Tone.Plain);
     }
 
     private void Move(int by)

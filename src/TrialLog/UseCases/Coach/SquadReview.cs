@@ -34,7 +34,7 @@ internal static class SquadReview
 
         List<Analysis> analyses = [.. questions.AsParallel().AsOrdered().Select(Tuner.Analyse)];
         NextOuting.Record(desk, analyses);
-        return new SquadContents([.. analyses.Select(analysis => SquadMember.Of(analysis, outings[analysis.Paddler.Id]))], desk.Today, ProgramVersion.Text)
+        return new SquadContents([.. analyses.Select(analysis => SquadMember.Of(analysis, [.. outings[analysis.Paddler.Id]], desk.Today))], desk.Today, ProgramVersion.Text)
         {
             LeftOut = leftOut,
         };
