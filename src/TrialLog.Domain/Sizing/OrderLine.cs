@@ -36,6 +36,9 @@ public sealed record OrderLine
     /// <summary>Expected loss of speed at <see cref="Best"/>, percent.</summary>
     public required double GainLeftPercent { get; init; }
 
+    /// <summary>How long the goal event takes, over which a cost is told; an hour where none is named. Seconds.</summary>
+    public double GoalSeconds { get; init; } = 3600;
+
     /// <summary>Whether testing has come to its end for this hull.</summary>
     public required bool DiminishingReturns { get; init; }
 
@@ -85,7 +88,7 @@ public sealed record OrderLine
         string within = $"within {Spoken.Fraction(0.25, unit)} of your best length";
         string range = Spoken.Range(LikelyLow, LikelyHigh, unit);
         string chance = Spoken.Chance(WithinQuarterInch);
-        string cost = $"{GainLeftPercent:0.00} % of speed, {Seconds(GainLeftPercent)} in an hour";
+        string cost = $"{GainLeftPercent:0.00} % of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in {Spoken.Duration(GoalSeconds)}";
         if (NotNow)
             return $"You have been sore of late, so nothing longer than {Spoken.ToQuarter(CutTo, unit)} is proposed, though the log points to {Spoken.ToQuarter(Best, unit)}. Do not order now: let it heal, a clinician decides, and test again.";
         if (!DiminishingReturns)
@@ -106,10 +109,4 @@ public sealed record OrderLine
             < -0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}, {Spoken.Fraction(-more, unit)} too short: it takes a new shaft.",
             _ => $"Yours is {Spoken.ToQuarter(now, unit)}: leave it as it is.",
         };
-
-    private static string Seconds(double percent) => (percent * 36) switch
-    {
-        < 1 => "under a second",
-        var seconds => $"about {seconds:0} s",
-    };
 }

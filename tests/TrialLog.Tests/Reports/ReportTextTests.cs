@@ -51,15 +51,19 @@ public class ReportTextTests
     }
 
     [Fact]
-    public void Every_outing_has_its_diamond_though_soreness_holds_the_best_length_below_its_range()
+    public void Every_diamond_lies_within_its_picture_though_soreness_holds_the_best_length_below_its_range()
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
-        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Best = point.LikelyLow.PlusInches(-2) })];
-        Assert.Equal(plain.Count, Diamonds(plain));
-        Assert.Equal(plain.Count, Diamonds(sore));
-
-        static int Diamonds(List<ProgressPoint> progress) => ProgressPictures.BestLength(progress, new Said(LengthUnit.Inches)).Svg
-            .Descendants().Count(element => element.Name.LocalName == "polygon");
+        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Best = point.LikelyLow.PlusInches(-2), GainLeftPercent = 0 })];
+        foreach (Picture picture in new[] { plain, sore }.SelectMany(progress => new[] { ProgressPictures.BestLength(progress, new Said(LengthUnit.Inches)), ProgressPictures.GainLeft(progress, 0.3) }))
+        {
+            (double top, double height) = picture.Svg.Descendants().Where(element => element.Name.LocalName == "clipPath")
+                .Select(clip => clip.Elements().Single()).Select(area => ((double)area.Attribute("y")!, (double)area.Attribute("height")!)).MinBy(area => area.Item2);
+            XElement[] diamonds = [.. picture.Svg.Descendants().Where(element => element.Name.LocalName == "polygon")];
+            Assert.Equal(plain.Count, diamonds.Length);
+            Assert.All(diamonds, diamond => Assert.All(diamond.Attribute("points")!.Value.Split(' '),
+                point => Assert.InRange(double.Parse(point.Split(',')[1], System.Globalization.CultureInfo.InvariantCulture), top, top + height)));
+        }
     }
 
     [Fact]

@@ -109,6 +109,32 @@ public sealed class OutingTests : IDisposable
     }
 
     [Fact]
+    public void While_sore_the_next_card_waits_and_every_length_has_its_ceiling()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = new(Logbook, analyses: SampleLog.Known with
+        {
+            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessCeiling = Length.FromInches(49.25) })],
+        });
+        terminal.Shows("Paddle these 4, in this order").Press(Key.Enter).Type("5:34").Press(Key.Enter, Key.Enter);
+        foreach (string time in new[] { "5:35", "5:33", "5:36" })
+            terminal.Type(time).Press(Key.Enter, Key.Enter);
+        terminal.Type("5").Press(Key.F9).Shows("! Rest first. When it no longer hurts:").ShowsNot("in this order");
+        terminal.Type("6").Press(Key.Space).Shows("! max 49 ¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
+    }
+
+    [Fact]
+    public void A_paddle_much_like_a_known_one_is_added_only_when_saved_again()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("a").Type("Reeed 44").Press(Key.Enter).Type("18.5").Press(Key.Enter).Type("48").Press(Key.Enter).Type("52");
+        terminal.Press(Key.F9).Shows("Did you mean the paddle “Reed 44”?");
+        Assert.Single(terminal.Desk.Logbook.Paddles());
+        terminal.Press(Key.F9).Shows("Added the paddle Reeed 44");
+    }
+
+    [Fact]
     public void The_logbook_is_filtered_and_sorted()
     {
         SampleLog.Write(Logbook);

@@ -119,13 +119,13 @@ internal static class BodySheets
     /// <summary>The order sheet, to read and copy.</summary>
     public static void Order(Session session)
     {
-        if (session.Findings.Carried(session.Chosen!) is not { } carried)
+        if (session.Findings.Carried(session.Chosen!) is not { } carried || session.Findings.Analysis(session.Chosen!) is not { } analysis)
         {
             session.Shell.Say("The lengths are still being worked out; try again in a moment.");
             return;
         }
 
-        OrderSheet sheet = DrawUpOrderSheet.Of(session.Desk, session.Chosen!.Paddler, CarryLengths.Rows(session.Desk, session.Chosen.Paddler, session.Outings(), carried));
+        OrderSheet sheet = DrawUpOrderSheet.Of(session.Desk, session.Chosen!.Paddler, CarryLengths.Rows(session.Desk, session.Chosen.Paddler, session.Outings(), carried), analysis.GoalSeconds);
         session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", OrderSheetText.Plain(sheet), asWritten: true));
     }
 

@@ -54,6 +54,12 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield break;
         }
 
+        if (carried.Any(length => length.SorenessCeiling is not null))
+        {
+            foreach (string line in WordWrap.Lines("! You have been sore of late. Rest first; nothing longer than each line's ceiling until it no longer hurts.", width))
+                yield return (line, Tone.Caution);
+        }
+
         foreach (IGrouping<Guid, CarriedLength> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
         {
             Paddle paddle = ofPaddle.First().Paddle;
@@ -62,8 +68,9 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             foreach (CarriedLength length in ofPaddle)
             {
                 string rests = length.Pieces == 0 ? "by rule" : length.Pieces == 1 ? "tuned, 1 piece" : $"tuned, {length.Pieces} pieces";
-                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Best.Say(Unit),-9} likely {LengthWords.SayRange(length.LikelyLow, length.LikelyHigh, Unit),-18} {rests}";
-                yield return (length.InRange ? line : line + "; ✗ out of range", length.InRange ? length.DiminishingReturns ? Tone.Best : Tone.Plain : Tone.Caution);
+                string held = length.SorenessCeiling is { } ceiling ? $"! max {ceiling.Say(Unit)}; " : "";
+                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Best.Say(Unit),-9} likely {LengthWords.SayRange(length.LikelyLow, length.LikelyHigh, Unit),-18} {held}{rests}";
+                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange || length.Best > length.SorenessCeiling ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
             }
         }
 

@@ -1,4 +1,5 @@
 using TrialLog.Domain;
+using TrialLog.Tuning;
 
 namespace TrialLog.UseCases;
 
@@ -12,12 +13,15 @@ internal static class DrawUpOrderSheet
     public static OrderSheet For(Desk desk, Paddler paddler, string? hullName, string? paddleName, bool everyHull)
     {
         bool steers = paddleName is not null && desk.PaddleNamed(paddleName).Steering;
-        return Of(desk, paddler, steers ? [] : CarryLengths.Tuned(desk, paddler, hullName, paddleName), hullName, paddleName, everyHull);
+        IReadOnlyList<CarriedRow> rows = steers ? [] : CarryLengths.Tuned(desk, paddler, hullName, paddleName);
+        double? goal = rows.Count == 0 || paddler.Goal is null ? null
+            : Tuner.Analyse(desk.Question(new Chosen(paddler, rows[0].Hull, rows[0].Paddle))).GoalSeconds;
+        return Of(desk, paddler, rows, goal, hullName, paddleName, everyHull);
     }
 
-    /// <summary>As <see cref="For"/>, from lengths that are at hand.</summary>
+    /// <summary>As <see cref="For"/>, from lengths, and how long the goal event takes, that are at hand.</summary>
     public static OrderSheet Of(
-        Desk desk, Paddler paddler, IReadOnlyList<CarriedRow> rows, string? hullName = null, string? paddleName = null, bool everyHull = false)
+        Desk desk, Paddler paddler, IReadOnlyList<CarriedRow> rows, double? goalSeconds, string? hullName = null, string? paddleName = null, bool everyHull = false)
     {
         bool Own(Hull hull, int pieces) => pieces > 0 || hull.Id == paddler.Goal?.HullId;
         if (hullName is null && !everyHull && rows.Any(row => Own(row.Hull, row.Pieces)))
@@ -27,14 +31,14 @@ internal static class DrawUpOrderSheet
             : rows.Count > 0 ? [.. rows.Select(row => row.Hull).Where(hull => hull.Crew > 1).DistinctBy(hull => hull.Id)]
             : [.. desk.Logbook.Hulls().Where(hull => hull.Crew > 1)];
         return OrderSheet.Of(
-            paddler.Name, desk.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit)),
+            paddler.Name, desk.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit, goalSeconds)),
             from hull in steered
             from paddle in desk.Logbook.Paddles()
             where paddle.Steering && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
             select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(desk, paddler, hull, paddle)));
     }
 
-    private static OrderLine Line(CarriedRow row, LengthUnit unit) => new()
+    private static OrderLine Line(CarriedRow row, LengthUnit unit, double? goalSeconds) => new()
     {
         Hull = row.Hull.Name,
         Paddle = row.Paddle.Name,
@@ -46,6 +50,7 @@ internal static class DrawUpOrderSheet
         Pieces = row.Pieces,
         RestsOn = row.RestsOn(unit),
         GainLeftPercent = row.GainLeftPercent!.Value,
+        GoalSeconds = goalSeconds ?? 3600,
         DiminishingReturns = row.DiminishingReturns,
         FixedAt = row.Paddle.IsFixed ? row.Paddle.Longest : null,
         SorenessCeiling = row.SorenessCeiling,

@@ -79,6 +79,7 @@ public class OrderSheetTests
         Assert.Equal(
             "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
             line.Risk(LengthUnit.Inches));
+        Assert.Contains("expected cost 0.20 % of speed, about 12 s in 1 h 44 min.", (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
         Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
     }
 
