@@ -63,6 +63,7 @@ internal static class CommandLineProgram
         IncludeCommand.Build(frame),
         DeleteCommand.Build(frame),
         UndoCommand.Build(frame),
+        RedoCommand.Build(frame),
         Coach.ReportCommand.Build(frame),
         Coach.NoteCommand.Build(frame),
         Coach.ShareCommand.Build(frame),

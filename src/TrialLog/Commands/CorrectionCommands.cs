@@ -71,8 +71,19 @@ internal static class UndoCommand
         frame.OnDesk(command, (_, desk) =>
         {
             ChangeSummary taken = CorrectOuting.Undo(desk);
-            frame.Out.WriteLine($"Taken back: {Quoted.Visible(taken.What)}.");
+            frame.Out.WriteLine($"Taken back: {Quoted.Visible(taken.What)}. To have it again: triallog redo");
         });
+        return command;
+    }
+}
+
+/// <summary><c>triallog redo</c>.</summary>
+internal static class RedoCommand
+{
+    public static Command Build(CommandFrame frame)
+    {
+        var command = new Command("redo", "Do again what was just taken back.");
+        frame.OnDesk(command, (_, desk) => frame.Out.WriteLine($"Done again: {Quoted.Visible(CorrectOuting.Redo(desk).What)}."));
         return command;
     }
 }

@@ -61,7 +61,7 @@ internal static class EditCommand
                     PaddleId = Given(frame.Paddle) is { } paddle ? desk.PaddleNamed(paddle).Id : piece.PaddleId,
                     Length = Given(length) is { } text ? Length.Parse(text, paddler.Unit) : piece.Length,
                     Distance = Given(distance) is { } far ? Distance.Parse(far) : piece.Distance,
-                    Time = Given(time) is { } took ? PieceTime.Parse(took) : piece.Time,
+                    Time = Given(time) is { } took ? PieceTime.ParseByHand(took) : piece.Time,
                     Effort = Given(effort) is { } hard ? Effort.Parse(hard) : piece.Effort,
                     Notes = Given(notes) ?? piece.Notes,
                 });

@@ -28,7 +28,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
             Length? length = byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
             Distance? distance = byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance;
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
-            if (!Question("  Time", null, Text, Optional<PieceTime>(PieceTime.TryParse), out PieceTime? time))
+            if (!Question("  Time", null, Text, Optional<PieceTime>(PieceTime.TryParseByHand), out PieceTime? time))
                 return null;
             if (time is null && !byCard && pieces.Count > 0)
                 break;

@@ -15,10 +15,10 @@ internal sealed record PieceText(Length? Length, Distance? Distance, PieceTime T
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         return parts.Length switch
         {
-            1 => new(null, null, PieceTime.Parse(parts[0]), null),
-            2 => new(null, null, PieceTime.Parse(parts[0]), Domain.Effort.Parse(parts[1])),
+            1 => new(null, null, PieceTime.TryParseByHand(parts[0], out PieceTime time, out string? problem) ? time : throw new InvalidValueException($"{problem} A piece is {Form}."), null),
+            2 => new(null, null, PieceTime.ParseByHand(parts[0]), Domain.Effort.Parse(parts[1])),
             3 or 4 => new(
-                Domain.Length.Parse(parts[0], bare), Domain.Distance.Parse(parts[1]), PieceTime.Parse(parts[2]),
+                Domain.Length.Parse(parts[0], bare), Domain.Distance.Parse(parts[1]), PieceTime.ParseByHand(parts[2]),
                 parts.Length == 4 ? Domain.Effort.Parse(parts[3]) : null),
             _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece; write {Form}."),
         };

@@ -65,6 +65,10 @@ internal static class CorrectOuting
     public static ChangeSummary Undo(Desk desk) =>
         desk.Logbook.Undo() ?? throw new RequestException("There is nothing to undo.");
 
+    /// <summary>Does again what was taken back last, as long as nothing else was done since.</summary>
+    public static ChangeSummary Redo(Desk desk) =>
+        desk.Logbook.Redo() ?? throw new RequestException("There is nothing to do again.");
+
     private static Outing Put(Desk desk, Outing outing, int order, Func<Piece, Piece> change, string what)
     {
         Piece piece = FindOuting.Piece(outing, order);

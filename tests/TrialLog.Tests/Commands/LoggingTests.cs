@@ -57,6 +57,9 @@ public class LoggingTests
     [InlineData("50in,-1km,5:32", "is not a distance")]
     [InlineData("50in,1km,0:00", "not between 1 second")]
     [InlineData("50in,1km,5:61", "60 or more")]
+    [InlineData("50in,1km,532", "“532” may be 5:32 or 532 seconds")]
+    [InlineData("50in,1km,5.32,6", "may be 5:32 or 5.32 seconds")]
+    [InlineData("50in", "A piece is LENGTH,DISTANCE,TIME,EFFORT")]
     [InlineData("50in,1km,1:23", "faster than any paddled piece")]
     [InlineData("50in,1km,5:32,11", "is not an effort")]
     [InlineData("50in,1km,5:32,6.3", "is not an effort")]
@@ -134,6 +137,10 @@ public class LoggingTests
         program.Must("undo");
         program.Must("undo");
         Assert.Equal(before, program.Must("history", "--json"));
+        program.Must("redo");
+        program.Must("redo");
+        Assert.Equal("[]", program.Must("history", "--json").Trim());
+        Assert.Equal(1, program.Run("redo").Code);
     }
 
     [Theory]

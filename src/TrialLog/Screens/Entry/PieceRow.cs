@@ -17,7 +17,7 @@ internal sealed class PieceRow
         PieceId = draft.Piece;
         Length = new Field(draft.Length, text => Domain.Length.TryParse(text, _unit(), out _, out string? problem) ? null : problem, "This piece has no length.");
         Distance = new Field(draft.Distance, text => Domain.Distance.TryParse(text, out _, out string? problem) ? null : problem, "This piece has no distance.");
-        Time = new Field(draft.Time, text => PieceTime.TryParse(text, out _, out string? problem) ? null : problem, "This piece has no time yet.");
+        Time = new Field(draft.Time, text => PieceTime.TryParseByHand(text, out _, out string? problem) ? null : problem, "This piece has no time yet.");
         Effort = new Field(draft.Effort, text => Domain.Effort.TryParse(text, out _, out string? problem) ? null : problem);
     }
 
