@@ -33,10 +33,18 @@ internal static class LogCommand
             {
                 if (!frame.Surroundings.Interactive)
                     throw new RequestException($"Say what was paddled, each piece as {PieceText.Form}; on a terminal it is asked step by step.");
-                OutingEntry? asked = new LogQuestions(frame.Surroundings, desk, chosen).Ask();
-                if (asked is null)
-                    throw new RequestException("Nothing was saved.");
-                Say(frame, desk, LogOuting.Save(desk, asked), chosen);
+                var questions = new LogQuestions(frame.Surroundings, desk, chosen);
+                if (questions.Ask() is not { } asked)
+                {
+                    throw new RequestException(HalfTypedOuting.Exists(desk, chosen.Paddler)
+                        ? "Nothing was saved. What you typed is kept; go on with: triallog log"
+                        : "Nothing was saved.");
+                }
+
+                Outing saved = LogOuting.Save(desk, asked);
+                if (questions.KeepsDraft)
+                    HalfTypedOuting.Drop(desk, chosen.Paddler);
+                Say(frame, desk, saved, chosen);
                 return;
             }
 

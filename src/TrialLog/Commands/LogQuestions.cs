@@ -1,4 +1,5 @@
 using TrialLog.Domain;
+using TrialLog.Plots;
 using TrialLog.UseCases;
 
 namespace TrialLog.Commands;
@@ -8,27 +9,38 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
 {
     private delegate bool Reader<T>(string text, out T value, out string? problem);
 
+    /// <summary>Whether what was answered is kept as the half-typed outing, to be dropped once it is saved.</summary>
+    public bool KeepsDraft { get; private set; }
+
     /// <summary>The outing as answered, or null where the input ended or the paddler said no.</summary>
     public OutingEntry? Ask()
     {
         TextWriter to = surroundings.Out;
         LengthUnit unit = chosen.Paddler.Unit;
         GivenCard? card = OpenCard.Of(desk, chosen);
+        OutingDraft? kept = HalfTypedOuting.Of(desk, chosen.Paddler);
+        bool keeps = kept is null || (kept.Editing is null && kept.Hull == chosen.Hull.Id.ToString() && kept.Paddle == chosen.Paddle.Id.ToString());
+        OutingDraft before = kept is not null && keeps ? kept
+            : new(chosen.Paddler.Id, null, $"{desk.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", []);
         to.WriteLine($"{chosen.Paddler.Name}, {chosen.Hull.Name}, {chosen.Paddle.Name}. An empty answer takes what stands in [brackets].");
-        if (!Question("Date", desk.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
-            || !Question("Wind, Beaufort", null, Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
+        if (kept is not null)
+            to.WriteLine(keeps ? "An outing is half typed; what you typed is there." : "Another outing is half typed on the screens; it is left as it is.");
+        if (!Question("Date", ReadDate(before.Date, out DateOnly day, out _) ? day : desk.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
+            || !Question("Wind, Beaufort", Typed<Beaufort>(before.Wind, Beaufort.TryParse), Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
             return null;
 
+        bool keepsForLater = true;
         var usual = UsualSpeed.Of(desk.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
         var pieces = new List<PieceEntry>();
         while (pieces.Count < LogOuting.MostPieces)
         {
             int next = pieces.Count;
             bool byCard = card is not null && next < card.Card.Lengths.Count;
-            Length? length = byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
-            Distance? distance = byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance;
+            PieceDraft? typed = next < before.Pieces.Count ? before.Pieces[next] : null;
+            Length? length = typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
+            Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse) ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
-            if (!Question("  Time", null, Text, Optional<PieceTime>(PieceTime.TryParseByHand), out PieceTime? time))
+            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>(PieceTime.TryParseByHand), out PieceTime? time))
                 return null;
             if (time is null && !byCard && pieces.Count > 0)
                 break;
@@ -40,7 +52,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
 
             if (!Question("  Length", length, value => value?.ToText(unit) ?? "", ReadLength, out length)
                 || !Question("  Distance", distance, value => value?.ToString() ?? "", Optional<Distance>(Distance.TryParse), out distance)
-                || !Question("  Effort, 0 to 10", null, Text, Optional<Effort>(Effort.TryParse), out Effort? effort))
+                || !Question("  Effort, 0 to 10", Typed<Effort>(typed?.Effort, Effort.TryParse), Text, Optional<Effort>(Effort.TryParse), out Effort? effort))
                 return null;
             if (length is null || distance is null)
             {
@@ -53,24 +65,42 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
                 to.WriteLine($"  {problem} This piece is asked again.");
             else
                 pieces.Add(piece);
+            if (keeps)
+                HalfTypedOuting.Keep(desk, before with { Date = $"{date:yyyy-MM-dd}", Wind = $"{wind}", Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)] });
             if (usual.Doubt(piece.Distance, piece.Time) is { } doubt)
                 to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or mend it later with: triallog edit");
         }
 
-        if (!Question("Soreness of shoulder, elbow or back, 0 to 10", null, Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
-            || !Question("Notes", null, value => value ?? "", ReadText, out string? notes)
-            || !Question("Save? yes or no", true, value => value ? "yes" : "no", ReadYes, out bool save) || !save)
+        if (!Question("Soreness of shoulder, elbow or back, 0 to 10", Typed<Soreness>(before.Soreness, Soreness.TryParse), Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
+            || !Question("Notes", before.Notes.Length > 0 ? before.Notes : null, value => value ?? "", ReadText, out string? notes)
+            || !Question("Save? yes or no", true, YesOrNo, ReadYes, out bool save)
+            || (!save && keeps && !Question("Keep it for later? yes or no", true, YesOrNo, ReadYes, out keepsForLater)))
             return null;
-        return new OutingEntry
+        if (keeps && !keepsForLater)
+            HalfTypedOuting.Drop(desk, chosen.Paddler);
+        KeepsDraft = keeps;
+        return !save ? null : new OutingEntry
         {
             Paddler = chosen.Paddler,
             Hull = chosen.Hull,
             Date = date,
+            Label = before.Label,
             Wind = wind,
             Notes = notes,
             Pieces = [.. pieces.Select(piece => piece with { Soreness = soreness })],
         };
     }
+
+    // What is left of the draft or the card comes after what was typed.
+    private IEnumerable<PieceDraft> Planned(GivenCard? card, OutingDraft before) => before.Pieces.Count > 0 || card is null ? before.Pieces
+        : card.Card.Lengths.Select(length => new PieceDraft(null, length.Typed(chosen.Paddler.Unit), card.Card.Distance.ToString(), "", ""));
+
+    private PieceDraft Draft(PieceEntry piece) =>
+        new(null, piece.Length.Typed(chosen.Paddler.Unit), piece.Distance.ToString(), piece.Time.ToString(), piece.Effort?.ToString() ?? "");
+
+    private static T? Typed<T>(string? text, Parser<T> parse) where T : struct => parse(text, out T value, out _) ? value : null;
+
+    private static string YesOrNo(bool value) => value ? "yes" : "no";
 
     // False where the input ended.
     private bool Question<T>(string question, T otherwise, Func<T, string> show, Reader<T> read, out T answer)
@@ -84,7 +114,11 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
             if (surroundings.In.ReadLine() is not { } text)
                 return false;
             if (string.IsNullOrWhiteSpace(text))
+            {
+                answer = otherwise;
                 return true;
+            }
+
             if (read(text, out answer, out string? problem))
                 return true;
             surroundings.Out.WriteLine($"  {problem}");

@@ -115,6 +115,31 @@ public class LoggingTests
     }
 
     [Fact]
+    public void Questions_left_half_way_go_on_where_they_were_left()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome left = program.RunTyping("2026-05-30\n2\n5:32\n49 3/4\n1km\n6\n5:31\n", "log");
+        Assert.Contains("What you typed is kept", left.Error);
+        TestProgram.Outcome kept = program.RunTyping("\n\n\n\n\n\n5:30\n\n\n\n\n0\n\nno\nyes\n", "log");
+        Assert.Contains("Time [5:32]", kept.Output);
+        Assert.Equal((1, "[]"), (kept.Code, program.Must("history", "--json").Trim()));
+        TestProgram.Outcome saved = program.RunTyping("\n\n\n\n\n\n\n\n\n\n\n\n\n\n", "log");
+        Assert.Equal(0, saved.Code);
+        JsonElement outing = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0];
+        Assert.Equal(("2026-05-30", 2), (outing.GetProperty("date").GetString(), outing.GetProperty("wind_beaufort").GetInt32()));
+        Assert.Equal([332.0, 330.0], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("time_s").GetDouble()));
+        Assert.DoesNotContain("half typed", program.RunTyping("", "log").Output);
+    }
+
+    [Fact]
+    public void A_half_typed_outing_is_thrown_away_if_that_is_answered()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.RunTyping("\n\n5:32\n50\n1km\n\n\n0\n\nno\nno\n", "log");
+        Assert.DoesNotContain("half typed", program.RunTyping("", "log").Output);
+    }
+
+    [Fact]
     public void Edit_exclude_delete_and_undo_of_each_leave_what_they_promise()
     {
         using TestProgram program = TestProgram.WithIlse();

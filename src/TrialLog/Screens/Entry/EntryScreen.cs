@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using TrialLog.Domain;
@@ -61,11 +60,9 @@ internal sealed class EntryScreen : Screen
 
     private Paddler Paddler => Session.Chosen!.Paddler;
 
-    private string DraftName => $"outing:{Paddler.Id}";
-
     /// <summary>Whether an outing is half typed.</summary>
     public static bool HasDraft(Session session) =>
-        session.Chosen is { } chosen && session.Desk.Logbook.Draft($"outing:{chosen.Paddler.Id}") is not null;
+        session.Chosen is { } chosen && HalfTypedOuting.Exists(session.Desk, chosen.Paddler);
 
     /// <summary>Puts an outing of the log here to be changed.</summary>
     public void Edit(Outing outing)
@@ -79,10 +76,10 @@ internal sealed class EntryScreen : Screen
     {
         if (Session.Chosen is null)
             return;
-        if (Session.Desk.Logbook.Draft(DraftName) is { } text)
+        if (HalfTypedOuting.Of(Session.Desk, Paddler) is { } draft)
         {
             if (!_edited || _filledFor != Paddler.Id)
-                TakeDraft(text);
+                TakeDraft(draft);
         }
         else
         {
@@ -216,22 +213,13 @@ internal sealed class EntryScreen : Screen
         SetNeedsDraw();
     }
 
-    private void SaveDraft() => Session.Shell.Try(() => Session.Desk.Logbook.SaveDraft(
-        DraftName, JsonSerializer.Serialize(_fields.ToDraft(Paddler.Id, _editing, _rows), DraftJson.Default.OutingDraft)));
+    private void SaveDraft() => Session.Shell.Try(() => HalfTypedOuting.Keep(Session.Desk, _fields.ToDraft(Paddler.Id, _editing, _rows)));
 
-    private void TakeDraft(string text)
+    private void TakeDraft(OutingDraft draft)
     {
-        try
-        {
-            Fill(JsonSerializer.Deserialize(text, DraftJson.Default.OutingDraft) ?? Planned());
-            _edited = true;
-            Session.Shell.Say("This outing is as you left it. F5 starts over.", Tone.Now);
-        }
-        catch (JsonException)
-        {
-            Session.Desk.Logbook.DropDraft(DraftName);
-            Fill(Planned());
-        }
+        Fill(draft);
+        _edited = true;
+        Session.Shell.Say("This outing is as you left it. F5 starts over.", Tone.Now);
     }
 
     private OutingDraft Planned()
@@ -360,7 +348,7 @@ internal sealed class EntryScreen : Screen
 
     private void StartOver()
     {
-        Session.Desk.Logbook.DropDraft(DraftName);
+        HalfTypedOuting.Drop(Session.Desk, Paddler);
         Fill(Planned());
         BeginTyping();
     }
@@ -389,7 +377,7 @@ internal sealed class EntryScreen : Screen
         bool changed = _editing is not null;
         if (!Session.Shell.Try(() => saved = _editing is { } id ? EditedOuting.Save(Session.Desk, id, entry, [.. _rows.Select(piece => piece.PieceId)]) : LogOuting.Save(Session.Desk, entry)))
             return;
-        Session.Desk.Logbook.DropDraft(DraftName);
+        HalfTypedOuting.Drop(Session.Desk, Paddler);
         (_edited, _editing) = (false, null);
         Session.LogChanged();
         Session.Shell.Open(changed ? Place.Logbook : Place.NextOuting);
