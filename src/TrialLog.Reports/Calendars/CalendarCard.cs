@@ -10,6 +10,9 @@ namespace TrialLog.Reports;
 /// <param name="Change">The logbook's change number: the newer the log, the newer the entry.</param>
 public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? Day, long Change)
 {
+    /// <summary>Whether the paddler has been sore of late, so that the entry's title must not send them afloat.</summary>
+    public bool Sore { get; init; }
+
     /// <summary>
     /// The same for one paddler, hull and ISO week, and for nothing else, so that a calendar replaces the entry that it
     /// has. A version 8 UUID (RFC 9562) of their SHA-256.

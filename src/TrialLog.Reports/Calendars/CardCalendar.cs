@@ -69,7 +69,7 @@ public static class CardCalendar
     private static bool PutOne(Calendar calendar, CalendarCard card, DateTimeOffset now)
     {
         var said = new Said(card.Analysis.Paddler.Unit);
-        string title = PlainText.Permitted($"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {said.Order(card.Analysis.Card.Lengths)}");
+        string title = PlainText.Permitted($"{(card.Sore ? "Rest first; paddle trial when it no longer hurts" : "Paddle trial")}: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {said.Order(card.Analysis.Card.Lengths)}");
         string text = Text(card, said);
         CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
         var day = new CalDateTime(card.Day ?? card.Today);

@@ -138,6 +138,19 @@ public class CoachCommandTests
     }
 
     [Fact]
+    public void The_entry_of_a_sore_paddler_does_not_send_them_afloat()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("log", "49.5in,1km,5:32,6", "50.5in,1km,5:31,6", "--soreness", "5");
+        string file = Path.Combine(program.Folder, "week.ics");
+        program.Must("next", "--calendar", file);
+        Assert.Contains("SUMMARY:Rest first", File.ReadAllText(file));
+        program.Must("edit", "last", "--soreness", "0");
+        program.Must("next", "--calendar", file);
+        Assert.Contains("SUMMARY:Paddle trial", File.ReadAllText(file));
+    }
+
+    [Fact]
     public void The_week_s_card_goes_into_a_calendar_once()
     {
         using TestProgram program = WithOutings(1);

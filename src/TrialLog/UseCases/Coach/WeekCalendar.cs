@@ -18,7 +18,7 @@ internal static class WeekCalendar
         string calendar;
         try
         {
-            calendar = CardCalendar.Put(existing, analyses.Select(analysis => new CalendarCard(analysis, desk.Today, day, change)), desk.Now, ProgramVersion.Text);
+            calendar = CardCalendar.Put(existing, analyses.Select(analysis => new CalendarCard(analysis, desk.Today, day, change) { Sore = desk.IsSore(analysis.Paddler) }), desk.Now, ProgramVersion.Text);
         }
         catch (InvalidValueException reason)
         {
