@@ -40,8 +40,8 @@ internal sealed record NextFacts(
             []);
     }
 
-    /// <summary>Everything behind the card, in paragraphs.</summary>
-    public static string Why(Analysis analysis)
+    /// <summary>Everything behind the card, in paragraphs; the cautions first while the paddler is sore.</summary>
+    public static string Why(Analysis analysis, bool sore)
     {
         LengthUnit unit = analysis.Paddler.Unit;
         var text = new List<string>
@@ -54,10 +54,13 @@ internal sealed record NextFacts(
             $"Gain left to more testing: {Saying.Percent(analysis.GainLeftPercent)}, {Saying.Gain(analysis.GainLeftSeconds, analysis.GoalSeconds)}. A worthwhile change is {Saying.Percent(analysis.WorthwhilePercent)}; that another length is that much faster has a probability of {Saying.Chance(analysis.ProbabilityWorthwhileLeft)}.",
             $"Outings to go: {Saying.OutingsToGo(analysis.OutingsToGo)}. So far {Count(analysis.Outings, "outing")} and {Count(analysis.Pieces, "piece")} count.",
         };
+        IEnumerable<string> cautions = analysis.Cautions.Select(caution => "! " + caution);
+        if (sore)
+            text.InsertRange(0, [.. cautions, "# The card, when it no longer hurts"]);
         text.Add("# The experiment itself");
         text.AddRange(analysis.Checks.Count == 0 ? ["Nothing stands out."] : analysis.Checks.Select(check => "! " + check.Says));
-        if (analysis.Cautions.Count > 0)
-            text.AddRange(["# Cautions", .. analysis.Cautions.Select(caution => "! " + caution)]);
+        if (!sore && analysis.Cautions.Count > 0)
+            text.AddRange(["# Cautions", .. cautions]);
         return string.Join('\n', text.Select((line, index) => line.StartsWith('#') && index > 0 ? "\n" + line : line));
     }
 

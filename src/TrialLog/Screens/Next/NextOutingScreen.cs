@@ -15,6 +15,8 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
 {
     private Analysis? _given;
 
+    private bool IsSore => RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Desk.Today));
+
     public override (string Wide, string Narrow) Names => ("Next outing", "Next outing");
 
     public override IReadOnlyList<KeyHint> Keys =>
@@ -54,10 +56,9 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
             return;
         }
 
-        bool sore = RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Desk.Today));
         bool curve = analysis is not null && brush.Columns >= 76 && brush.Rows >= 14;
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
-        int row = CardPicture.Draw(brush, facts.Card, chosen, Session.Unit, left, sore);
+        int row = CardPicture.Draw(brush, facts.Card, chosen, Session.Unit, left, IsSore);
         if (analysis is not null && curve)
             row = Math.Max(row, DrawCurve(brush, analysis, left));
         DrawVerdict(brush, facts, row + 1);
@@ -98,6 +99,6 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
     private void Why()
     {
         if (Session.Chosen is { } chosen && Session.Findings.Analysis(chosen) is { } analysis)
-            Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why this card", NextFacts.Why(analysis)));
+            Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why this card", NextFacts.Why(analysis, IsSore)));
     }
 }
