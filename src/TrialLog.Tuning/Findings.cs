@@ -10,6 +10,15 @@ internal sealed record Findings(
     /// <summary>Lengths nearer than this are one length, inches.</summary>
     private const double DifferentInches = 0.2;
 
+    /// <summary>No search ends before that many outings. Chosen, no source.</summary>
+    public const int FewestOutings = 2;
+
+    /// <summary>The probability of a worthwhile gain below which a search ends.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="comparesWithinOutings">Whether some outing has two lengths.</param>
+    public static double StopBelow(TuningQuestion question, bool comparesWithinOutings) =>
+        question.Settings.StopBelow * (comparesWithinOutings ? 1 : question.Settings.StopBetweenOutings);
+
     /// <summary>The findings of a fit.</summary>
     public static Findings Of(TuningQuestion question, Fit fit)
     {
@@ -25,10 +34,23 @@ internal sealed record Findings(
             : (double.NegativeInfinity, double.PositiveInfinity);
         double left = fit.Posterior.WorthwhileLeft(Align(best.Length), shortest, longest, worthwhile);
         return new(soreness, reach, habitual, best, worthwhile, left,
-            left < question.Settings.StopBelow && soreness.Length is null && Contrasts(fit.Table) && HealthChecks.Tangles(question).Count == 0);
+            left < StopBelow(question, ComparesWithinOutings(fit.Table)) && soreness.Length is null && Contrasts(fit.Table) && HealthChecks.Doubts(question).Count == 0);
 
-        // Without two lengths there is nothing but the prior to stop on.
-        static bool Contrasts(PieceTable table) => table.Count > 0 && table.Aligned.Max() - table.Aligned.Min() > DifferentInches;
+        static bool ComparesWithinOutings(PieceTable table)
+        {
+            for (int j = 0; j < table.Outings.Count; j++)
+            {
+                ReadOnlySpan<double> lengths = table.Aligned.AsSpan(table.OutingStart[j]..table.OutingStart[j + 1]);
+                foreach (double length in lengths)
+                    if (Math.Abs(length - lengths[0]) > DifferentInches)
+                        return true;
+            }
+
+            return false;
+        }
+
+        // Without two lengths there is nothing but the prior to stop on; and one outing is one tide and one day's form.
+        static bool Contrasts(PieceTable table) => table.Outings.Count >= FewestOutings && table.Aligned.Max() - table.Aligned.Min() > DifferentInches;
 
         double Align(Domain.Length length) => fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
     }

@@ -41,6 +41,7 @@ public static class Tuner
         {
             Sore = findings.Soreness.Length is not null,
             BeyondPaddle = BeyondPaddle(),
+            OneOuting = fit.Table.Outings.Count == 1 && findings.WorthwhileLeft < question.Settings.StopBelow,
         };
         return new()
         {
@@ -177,8 +178,9 @@ public static class Tuner
         double halfWidth = swaps && planned.Spread > 0 ? planned.Spread / 2 : question.Settings.CardWidthInches / 2;
         if (!swaps)
             variance += 4 * fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
-        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, findings.Worthwhile, question.Settings.StopBelow);
-        return new(Math.Max(1, toGo.Median), Math.Max(1, toGo.Low), Math.Max(1, toGo.High));
+        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, findings.Worthwhile, Findings.StopBelow(question, swaps));
+        int least = Math.Max(1, Findings.FewestOutings - fit.Table.Outings.Count);
+        return new(Math.Max(least, toGo.Median), Math.Max(least, toGo.Low), Math.Max(least, toGo.High));
     }
 
     /// <summary>Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.</summary>

@@ -12,6 +12,12 @@ public sealed record TuningSettings
     /// <summary>Returns have diminished when the probability of a worthwhile gain left is below this; 0.05.</summary>
     public double StopBelow { get; init; } = 0.05;
 
+    /// <summary>
+    /// How many times lower that probability must be where no outing compares two lengths; 0.2. Chosen, no source: such an answer
+    /// rests on what is believed of the weather.
+    /// </summary>
+    public double StopBetweenOutings { get; init; } = 0.2;
+
     /// <summary>The smallest worthwhile change of speed in percent where the paddler has not chosen one; 0.3 (Bonetti and Hopkins 2010).</summary>
     public double WorthwhilePercent { get; init; } = 0.3;
 
@@ -30,21 +36,26 @@ public sealed record TuningSettings
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
 
-    /// <summary>
-    /// Median of the curvature, percent of speed per inch squared; 0.25. Chosen, no source: on the flat side, since a curve
-    /// thought sharper than it is makes the range too narrow.
-    /// </summary>
-    public double CurvatureMedian { get; init; } = 0.25;
+    /// <summary>Median of the curvature of paddlers for whom length matters, percent of speed per inch squared; 0.65. Chosen, no source.</summary>
+    public double CurvatureMedian { get; init; } = 0.65;
 
-    /// <summary>Standard deviation of the logarithm of the curvature; 0.8. Chosen, no source.</summary>
-    public double CurvatureLogSpread { get; init; } = 0.8;
+    /// <summary>Standard deviation of the logarithm of the curvature; 0.7. Chosen, no source.</summary>
+    public double CurvatureLogSpread { get; init; } = 0.7;
 
     /// <summary>
-    /// How lopsided the curve may be: spread of the cubic term as a share of the curvature, per inch; 0.11, so that a curve
-    /// twice as steep on one side, an inch and a half away, lies about two spreads out. Chosen, no source; 0 makes
-    /// every curve a parabola.
+    /// Share of paddlers for whom length hardly matters; 0.16. Chosen, no source: without them a curve that is flat would be
+    /// thought sharp, and the range too narrow.
     /// </summary>
-    public double SkewSpread { get; init; } = 0.11;
+    public double FlatShare { get; init; } = 0.16;
+
+    /// <summary>How many times lower the median of their curvature is; 0.12. Chosen, no source.</summary>
+    public double FlatFactor { get; init; } = 0.12;
+
+    /// <summary>
+    /// How lopsided the curve may be: spread of g, where the long side is (1 + g)/(1 − g) times as steep as the short side;
+    /// 0.22, so that a curve twice as steep on one side lies one and a half spreads out. Chosen, no source; 0 makes every curve a parabola.
+    /// </summary>
+    public double SkewSpread { get; init; } = 0.22;
 
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;
@@ -116,6 +127,12 @@ public sealed record TuningSettings
 
     /// <summary>Cards whose value is within this share of the best card's count as equal, and the narrowest is taken; 0.03.</summary>
     public double CardTolerance { get; init; } = 0.03;
+
+    /// <summary>
+    /// Cards also count as equal if they differ by less than this share of the worthwhile change; 0.002. Chosen, no source: wide
+    /// cards tell more, but only if the curve is as even as it is believed, so they are not worth it for nothing.
+    /// </summary>
+    public double CardIndifference { get; init; } = 0.002;
 
     /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
     public double SorenessLimit { get; init; } = 3;

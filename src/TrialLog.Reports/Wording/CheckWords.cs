@@ -10,6 +10,8 @@ internal static class CheckWords
         ["one-length-outings"] = "one length an outing",
         ["one-piece-carries"] = "one piece decides",
         ["pieces-discounted"] = "pieces far off the rest",
+        ["curve-upside-down"] = "fastest at both ends",
+        ["hulls-disagree"] = "hulls disagree",
         ["order-tangled"] = "tiring looks like length",
         ["course-tangled"] = "wind looks like length",
         ["effort-tangled"] = "effort looks like length",

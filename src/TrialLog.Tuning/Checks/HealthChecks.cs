@@ -8,14 +8,15 @@ internal static class HealthChecks
     private static readonly IReadOnlyList<ILogCheck> All =
     [
         new FewLengths(), new CloseLengths(), new OneLengthOutings(), new OnePieceCarries(), new PiecesDiscounted(),
+        new CurveUpsideDown(), new HullsDisagree(),
         new OrderTangled(), new CourseTangled(), new EffortTangled(), new HullTangled(), new BladeTangled(), new CalendarTangled(),
         new Habituated(), new ManyExcluded(), new EffortMissing(),
     ];
 
-    private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled()];
+    private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled(), new CurveUpsideDown(), new HullsDisagree()];
 
-    /// <summary>What tangles lengths with something that itself moves the pace, so that the answer may be that thing's: nobody should stop on it.</summary>
-    public static IReadOnlyList<HealthCheck> Tangles(TuningQuestion question)
+    /// <summary>What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.</summary>
+    public static IReadOnlyList<HealthCheck> Doubts(TuningQuestion question)
     {
         var log = new CheckedLog(question, [], 0, null);
         return [.. Misleading.Select(check => check.Look(log)).OfType<HealthCheck>()];

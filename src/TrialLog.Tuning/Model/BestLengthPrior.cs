@@ -37,12 +37,14 @@ internal sealed class BestLengthPrior
         double share = settings.StartOutlierShare;
         (double Share, double Factor)[] components = share > 0 ? [(1 - share, 1), (share, settings.StartOutlierFactor)] : [(1, 1)];
         int hulls = table.Hulls.Count;
-        double own = Math.Max(1e-6, settings.HullSpreadInches * settings.HullSpreadInches);
+        // What differs between hulls is part of the spread around the start length, not on top of it, so that each hull's best
+        // length has that spread however many hulls are in the log.
+        double own = Math.Clamp(settings.HullSpreadInches * settings.HullSpreadInches, 1e-6, 0.5 * spread * spread);
         double[] logShares = new double[components.Length];
         double[][] precisions = new double[components.Length][];
         for (int m = 0; m < components.Length; m++)
         {
-            double common = components[m].Factor * components[m].Factor * spread * spread;
+            double common = components[m].Factor * components[m].Factor * spread * spread - own;
             logShares[m] = Math.Log(components[m].Share) - 0.5 * Math.Log(own + hulls * common);
             double[] precision = new double[hulls * hulls];
             for (int a = 0; a < hulls; a++)

@@ -8,9 +8,6 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal sealed class Covariates
 {
-    /// <summary>The column for a lopsided curve, always last.</summary>
-    public const string Skew = "skew";
-
     private Covariates(IReadOnlyList<string> names, double[] values, double[] priorMean, double[] priorSpread) =>
         (Names, Values, PriorMean, PriorSpread) = (names, values, priorMean, priorSpread);
 
@@ -25,9 +22,6 @@ internal sealed class Covariates
 
     /// <summary>Prior standard deviation of each coefficient.</summary>
     public double[] PriorSpread { get; }
-
-    /// <summary>Whether the last column is <see cref="Skew"/>.</summary>
-    public bool HasSkew => Count > 0 && Names[^1] == Skew;
 
     /// <summary>Columns.</summary>
     public int Count => Names.Count;
@@ -56,14 +50,6 @@ internal sealed class Covariates
         Add("effort", effort, settings.EffortMean, settings.EffortSpread);
         Add("distance", distance, settings.DistanceMean, settings.DistanceSpread);
         Add("trend", week, 0, settings.TrendSpread);
-        if (settings.SkewSpread > 0 && count > 0)
-        {
-            // Filled in once it is known where the curve's top lies.
-            names.Add(Skew);
-            columns.Add(new double[count]);
-            means.Add(0);
-            spreads.Add(1);
-        }
 
         double[] values = new double[count * columns.Count];
         for (int k = 0; k < columns.Count; k++)

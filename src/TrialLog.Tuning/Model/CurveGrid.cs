@@ -8,8 +8,8 @@ internal static class CurveGrid
     /// <summary>The nodes for these spreads, evaluated there; zooms in until the range stays.</summary>
     public static CurveNodes Place(PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase, double credit)
     {
-        double centre = Math.Log(settings.CurvatureMedian), reach = 4.2 * settings.CurvatureLogSpread, reachKappa = 3.5 * settings.DurationSpreadInches;
-        double low = centre - reach, high = centre + reach, lowKappa = -reachKappa, highKappa = reachKappa;
+        double reachKappa = 3.5 * settings.DurationSpreadInches, lowKappa = -reachKappa, highKappa = reachKappa;
+        (double low, double high) = CurvaturePrior.Range(settings);
         for (int round = 0; ; round++)
         {
             CurveNodes nodes = new(table, prior, settings, Evenly(low, high, CurvatureNodes), Evenly(lowKappa, highKappa, DurationNodes));

@@ -4,13 +4,15 @@ namespace TrialLog.Tuning.Model;
 
 /// <summary>
 /// The grid over the curvature c and the duration effect κ. Given both, and the two spreads, the best lengths of all hulls
-/// are jointly normal, so they need no grid: each node holds a weight and the mean and variance of each hull's θ.
+/// and the lopsidedness g are jointly normal, so they need no grid: each node holds a weight, and the mean and variance of each
+/// hull's θ and, last, of g.
 /// </summary>
 internal sealed class CurveNodes
 {
     private readonly PieceTable _table;
     private readonly BestLengthPrior _prior;
     private readonly double[] _logCurvatureDensity, _logDurationDensity;
+    private readonly double _skewPrecision;
 
     public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, double[] logCurvatures, double[] durationEffects)
     {
@@ -20,10 +22,14 @@ internal sealed class CurveNodes
         DurationEffects = durationEffects;
         Count = prior.Components * durationEffects.Length * logCurvatures.Length;
         LogWeights = new double[Count];
-        Means = new double[Count * prior.Hulls];
-        Variances = new double[Count * prior.Hulls];
-        _logCurvatureDensity = [.. logCurvatures.Select(at => LogNormal(at, Math.Log(settings.CurvatureMedian), settings.CurvatureLogSpread))];
-        _logDurationDensity = [.. durationEffects.Select(at => LogNormal(at, 0, settings.DurationSpreadInches))];
+        Unknowns = prior.Hulls + 1;
+        Means = new double[Count * Unknowns];
+        Variances = new double[Count * Unknowns];
+        WithSkew = new double[Count * Unknowns];
+        double skew = Math.Max(settings.SkewSpread, 1e-6);
+        _skewPrecision = 1 / (skew * skew);
+        _logCurvatureDensity = [.. logCurvatures.Select(at => CurvaturePrior.LogDensity(settings, at))];
+        _logDurationDensity = [.. durationEffects.Select(at => -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))];
     }
 
     /// <summary>Logarithms of the curvature, evenly spaced.</summary>
@@ -38,11 +44,17 @@ internal sealed class CurveNodes
     /// <summary>Log weight of each node.</summary>
     public double[] LogWeights { get; }
 
-    /// <summary>Mean of θ by node, then by hull.</summary>
+    /// <summary>How many unknowns each node holds: one θ a hull, and g.</summary>
+    public int Unknowns { get; }
+
+    /// <summary>Mean by node, then by unknown.</summary>
     public double[] Means { get; }
 
-    /// <summary>Variance of θ by node, then by hull.</summary>
+    /// <summary>Variance by node, then by unknown.</summary>
     public double[] Variances { get; }
+
+    /// <summary>Covariance with g by node, then by unknown.</summary>
+    public double[] WithSkew { get; }
 
     /// <summary>The node's place.</summary>
     public int Node(int component, int duration, int curvature) =>
@@ -55,52 +67,63 @@ internal sealed class CurveNodes
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Evaluate(ReducedGram? gram, double logBase, double credit)
     {
-        int hulls = _prior.Hulls, data = _table.HullsWithPieces;
+        int hulls = _prior.Hulls, skew = hulls, unknowns = Unknowns, data = _table.HullsWithPieces;
         Span<double> responsePlain = stackalloc double[data], responseSlope = stackalloc double[data];
-        Span<double> plainSlope = stackalloc double[data];
+        Span<double> plainSlope = stackalloc double[data], slopeSkew = stackalloc double[data];
         Span<double> slopes = new double[data * data];
-        Span<double> precision = new double[hulls * hulls], pull = stackalloc double[hulls], column = stackalloc double[hulls];
+        Span<double> precision = new double[unknowns * unknowns], pull = stackalloc double[unknowns];
+        Span<double> column = stackalloc double[unknowns];
         double most = double.NegativeInfinity;
         for (int duration = 0; duration < DurationEffects.Length; duration++)
         {
-            double responses = 0, responsesPlain = 0, plains = 0;
+            double responses = 0, responsesPlain = 0, plains = 0, responseSkew = 0, plainSkew = 0, skews = 0;
             if (gram is not null)
+            {
                 Contract(gram, DurationEffects[duration], out responses, out responsesPlain, out plains, responsePlain, responseSlope, plainSlope, slopes);
+                ContractSkew(gram, DurationEffects[duration], out responseSkew, out plainSkew, out skews, slopeSkew);
+            }
+
             for (int component = 0; component < _prior.Components; component++)
                 for (int at = 0; at < LogCurvatures.Length; at++)
                 {
-                    double c = Math.Exp(LogCurvatures[at]);
+                    double c = Math.Exp(LogCurvatures[at]), credited = credit * c * c;
                     double[] prior = _prior.Precisions[component];
                     for (int a = 0; a < hulls; a++)
                     {
                         for (int b = 0; b <= a; b++)
-                            precision[a * hulls + b] = prior[a * hulls + b] + (a < data ? credit * c * c * slopes[a * data + b] : 0);
-                        precision[a * hulls + a] += _prior.EvidencePrecision[a];
-                        pull[a] = _prior.EvidencePull[a] - (a < data ? credit * (c * responseSlope[a] + c * c * plainSlope[a]) : 0);
+                            precision[a * unknowns + b] = prior[a * hulls + b] + (a < data ? credited * slopes[a * data + b] : 0);
+                        precision[a * unknowns + a] += _prior.EvidencePrecision[a];
+                        precision[skew * unknowns + a] = a < data ? credited * slopeSkew[a] : 0;
+                        pull[a] = _prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
                     }
 
-                    double logDeterminant = Cholesky.Factor(precision, hulls);
-                    Cholesky.Forward(precision, hulls, pull);
+                    precision[skew * unknowns + skew] = _skewPrecision + credited * skews;
+                    pull[skew] = -(credit * c * responseSkew + credited * plainSkew);
+                    double logDeterminant = Cholesky.Factor(precision, unknowns);
+                    Cholesky.Forward(precision, unknowns, pull);
                     double explained = 0;
-                    for (int a = 0; a < hulls; a++)
+                    for (int a = 0; a < unknowns; a++)
                         explained += pull[a] * pull[a];
-                    Cholesky.Backward(precision, hulls, pull);
-                    double square = responses + credit * (2 * c * responsesPlain + c * c * plains);
+                    Cholesky.Backward(precision, unknowns, pull);
+                    double square = responses + credit * 2 * c * responsesPlain + credited * plains;
                     int node = Node(component, duration, at);
                     double weight = logBase + _prior.LogShares[component] + _logCurvatureDensity[at] + _logDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);
                     LogWeights[node] = weight;
                     most = Math.Max(most, weight);
-                    for (int a = 0; a < hulls; a++)
+                    // Of the inverse factor's columns g's has but its last entry.
+                    double skewSpread = 1 / precision[skew * unknowns + skew];
+                    for (int a = 0; a < unknowns; a++)
                     {
                         column.Clear();
                         column[a] = 1;
-                        Cholesky.Forward(precision, hulls, column);
+                        Cholesky.Forward(precision, unknowns, column);
                         double variance = 0;
-                        for (int b = a; b < hulls; b++)
+                        for (int b = a; b < unknowns; b++)
                             variance += column[b] * column[b];
-                        Means[node * hulls + a] = pull[a];
-                        Variances[node * hulls + a] = variance;
+                        Means[node * unknowns + a] = pull[a];
+                        Variances[node * unknowns + a] = variance;
+                        WithSkew[node * unknowns + a] = column[skew] * skewSpread;
                     }
                 }
         }
@@ -147,8 +170,22 @@ internal sealed class CurveNodes
         }
     }
 
+    /// <summary>The same for the lopsided part g s c (x − top) |x − top|; its column has the share inside already.</summary>
+    private void ContractSkew(ReducedGram gram, double kappa, out double responseSkew, out double plainSkew, out double skews, Span<double> slopeSkew)
+    {
+        int size = gram.Size, last = size - 1;
+        double[] matrix = gram.Matrix;
+        responseSkew = matrix[last];
+        skews = matrix[last * size + last];
+        plainSkew = 0;
+        for (int a = 0; a < _table.HullsWithPieces; a++)
+        {
+            int at = PieceTable.HullColumns * a;
+            plainSkew += _table.Share[a] * PlainWith(matrix, size, at, last, kappa);
+            slopeSkew[a] = 2 * _table.Share[a] * (kappa * matrix[(at + 5) * size + last] - matrix[(at + 2) * size + last]);
+        }
+    }
+
     private static double PlainWith(double[] matrix, int size, int hull, int column, double kappa) =>
         matrix[(hull + 1) * size + column] - 2 * kappa * matrix[(hull + 3) * size + column] + kappa * kappa * matrix[(hull + 4) * size + column];
-
-    private static double LogNormal(double at, double mean, double spread) => -0.5 * (at - mean) * (at - mean) / (spread * spread);
 }

@@ -47,7 +47,7 @@ internal sealed class Fit
         BestLengthPrior prior = BestLengthPrior.Of(question, table, alignment, spread);
         HeavyTails tails = new(table, settings);
         PosteriorSum sum;
-        SkewGivenCurve skew = new(0, 0, 0, 0, Square(settings.SkewSpread * settings.CurvatureMedian));
+        SkewGivenCurve skew = SkewGivenCurve.Before(settings);
         if (table.Count == 0)
         {
             CurveNodes nodes = CurveGrid.Place(table, prior, settings, null, 0, 1);
@@ -56,20 +56,16 @@ internal sealed class Fit
         }
         else
         {
-            (sum, SkewGivenCurve given) = Integrate(table, prior, settings, tails, goalLogDuration, cardLogDuration);
-            if (table.AskedHull < table.HullsWithPieces)
-                skew = given;
+            (sum, skew) = Integrate(table, prior, settings, tails, goalLogDuration, cardLogDuration);
         }
 
         return new(table, alignment, tails, sum.Posterior(), skew, goalLogDuration, cardLogDuration);
     }
 
-    private static double Square(double value) => value * value;
-
     private static (PosteriorSum Sum, SkewGivenCurve Skew) Integrate(PieceTable table, BestLengthPrior prior, TuningSettings settings, HeavyTails tails, double goal, double card)
     {
         ReducedGram gram = new(table, settings);
-        Skew skew = new(table, settings);
+        Skew skew = new(table);
         CurveNodes nodes = null!;
         NoiseMode mode = new((outing, piece) => nodes.Evaluate(gram, Base(outing, piece), 1), settings);
         for (int round = 0; round < MostRounds; round++)
@@ -85,7 +81,7 @@ internal sealed class Fit
 
         double[] outings = mode.Axis(outing: true), pieces = mode.Axis(outing: false);
         double offset = nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece), 1);
-        SkewGivenCurve given = skew.Given(gram);
+        SkewGivenCurve given = skew.Given(gram, settings, tails.Credit);
         PosteriorSum sum = new(table, nodes, prior, outings, pieces, goal, card, offset);
         for (int a = 0; a < outings.Length; a++)
             for (int b = 0; b < pieces.Length; b++)

@@ -167,7 +167,7 @@ internal sealed class HeavyTails
         int covariates = _table.Covariates.Count, row = i * _table.Width, response = row + 1 + covariates;
         for (int k = 0; k < PieceTable.ResponseColumns; k++)
         {
-            int column = k == 0 ? 0 : 5 * hull + k;
+            int column = k == 0 ? 0 : k > PieceTable.HullColumns ? size - 1 : PieceTable.HullColumns * hull + k;
             double value = _table.Rows[response + k] - coefficients[hull * size + column];
             for (int z = 0; z < covariates; z++)
                 value -= _table.Rows[row + 1 + z] * coefficients[(_table.HullsWithPieces + z) * size + column];

@@ -8,8 +8,11 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal sealed class PieceTable
 {
-    /// <summary>Columns of a row that depend on the response: log speed, then x², x, x·t, t², t.</summary>
-    public const int ResponseColumns = 6;
+    /// <summary>Columns of a row that make the response: log speed, then x², x, x·t, t², t, then the lopsided part.</summary>
+    public const int ResponseColumns = 7;
+
+    /// <summary>Those of them that each hull has for itself: x², x, x·t, t², t.</summary>
+    public const int HullColumns = 5;
 
     /// <summary>Distances within this factor of the next shorter one are the same kind of piece.</summary>
     private const double AboutAsFar = 1.15;
@@ -56,7 +59,8 @@ internal sealed class PieceTable
     public required Covariates Covariates { get; init; }
 
     /// <summary>
-    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t for each piece.
+    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t, and what <see cref="SetTops"/> sets,
+    /// for each piece.
     /// </summary>
     public required double[] Rows { get; init; }
 
@@ -67,20 +71,17 @@ internal sealed class PieceTable
     public int Count => Pieces.Count;
 
     /// <summary>
-    /// Sets the column for a lopsided curve, −s (x − top)³, and the prior spread of its coefficient. The top is the posterior's
-    /// own, found by turns with it, so that the term stays linear.
+    /// Sets the column of a lopsided curve, s (x − top) |x − top|. The top is the posterior's own, found by turns with it, so
+    /// that the term stays linear.
     /// </summary>
     /// <param name="tops">Aligned length of the curve's top in each hull that has pieces.</param>
-    /// <param name="spread">Prior standard deviation of the coefficient.</param>
-    public void SetSkew(double[] tops, double spread)
+    public void SetTops(double[] tops)
     {
-        int column = Covariates.Count;
-        Covariates.PriorSpread[column - 1] = spread;
         for (int j = 0; j < OutingHull.Length; j++)
             for (int i = OutingStart[j]; i < OutingStart[j + 1]; i++)
             {
                 double away = Aligned[i] - tops[OutingHull[j]];
-                Rows[i * Width + column] = -Share[OutingHull[j]] * away * away * away;
+                Rows[(i + 1) * Width - 1] = Share[OutingHull[j]] * away * Math.Abs(away);
             }
     }
 
@@ -163,7 +164,8 @@ internal sealed class PieceTable
             rows[at++] = x;
             rows[at++] = x * t;
             rows[at++] = t * t;
-            rows[at] = t;
+            rows[at++] = t;
+            rows[at] = 0;
         }
 
         double[] share = new double[hulls.Count];

@@ -36,7 +36,7 @@ internal sealed class PosteriorSum
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(int outing, int piece, double raise)
     {
-        int hulls = _table.Hulls.Count, asked = _table.AskedHull, curvatures = _nodes.LogCurvatures.Length;
+        int unknowns = _nodes.Unknowns, asked = _table.AskedHull, curvatures = _nodes.LogCurvatures.Length;
         for (int component = 0; component < _priorComponents; component++)
             for (int duration = 0; duration < _nodes.DurationEffects.Length; duration++)
                 for (int c = 0; c < curvatures; c++)
@@ -46,7 +46,7 @@ internal sealed class PosteriorSum
                     if (logWeight < -25)
                         continue;
                     double weight = Math.Exp(logWeight), kappa = _nodes.DurationEffects[duration];
-                    double mean = _nodes.Means[node * hulls + asked], variance = _nodes.Variances[node * hulls + asked];
+                    double mean = _nodes.Means[node * unknowns + asked], variance = _nodes.Variances[node * unknowns + asked];
                     double goal = mean + kappa * _goal, card = mean + kappa * _card;
                     int at = ((component * _pieces.Length + piece) * curvatures + c) * Moments;
                     _sums[at] += weight;

@@ -20,7 +20,7 @@ internal sealed class ReducedGram
         _table = table;
         _alongCourseVariance = settings.AlongCourseSpread * settings.AlongCourseSpread;
         _fixedCount = table.HullsWithPieces + table.Covariates.Count;
-        _responseCount = 1 + (PieceTable.ResponseColumns - 1) * table.HullsWithPieces;
+        _responseCount = 2 + PieceTable.HullColumns * table.HullsWithPieces;
         _local = new double[table.Width * table.Width];
         _along = new double[table.Width];
         _globalOf = new int[table.Width];
@@ -29,7 +29,7 @@ internal sealed class ReducedGram
         Matrix = new double[_responseCount * _responseCount];
     }
 
-    /// <summary>Row and column count of <see cref="Matrix"/>: log speed, then five vectors a hull.</summary>
+    /// <summary>Row and column count of <see cref="Matrix"/>: log speed, then five vectors a hull, then the lopsided part.</summary>
     public int Size => _responseCount;
 
     /// <summary>The Gram matrix after the last <see cref="Compute"/>, whole and symmetric.</summary>
@@ -133,8 +133,9 @@ internal sealed class ReducedGram
         for (int k = 0; k < covariates; k++)
             _globalOf[1 + k] = _table.HullsWithPieces + k;
         _globalOf[response] = 0;
-        for (int k = 1; k < PieceTable.ResponseColumns; k++)
-            _globalOf[response + k] = (PieceTable.ResponseColumns - 1) * hull + k;
+        for (int k = 1; k <= PieceTable.HullColumns; k++)
+            _globalOf[response + k] = PieceTable.HullColumns * hull + k;
+        _globalOf[response + PieceTable.HullColumns + 1] = _responseCount - 1;
     }
 
     /// <summary>Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision.</summary>

@@ -1,65 +1,53 @@
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// A curve need not be as steep on the long side as on the short side. Its lopsidedness enters as a cubic term around the top,
-/// with a coefficient in proportion to the curvature; the top comes from the posterior, by turns.
+/// A curve need not be as steep on the long side as on the short side: the loss is s c ((x − θ)² + g (x − top) |x − top|), so that
+/// the long side is (1 + g)/(1 − g) times as steep. The top that the second part stands around comes from the posterior, by turns.
 /// </summary>
 internal sealed class Skew
 {
     private readonly PieceTable _table;
-    private readonly double _share;
     private readonly double[] _tops;
 
-    public Skew(PieceTable table, TuningSettings settings)
+    public Skew(PieceTable table)
     {
         _table = table;
-        _share = settings.SkewSpread;
         _tops = new double[table.HullsWithPieces];
-        if (table.Covariates.HasSkew)
-            table.SetSkew(_tops, _share * settings.CurvatureMedian);
+        table.SetTops(_tops);
     }
 
     /// <summary>Moves the tops to where the posterior has them; returns the farthest move, inches.</summary>
     public double Update(CurveNodes nodes)
     {
-        if (!_table.Covariates.HasSkew)
-            return 0;
-        double moved = 0, curvature = 0;
+        double moved = 0;
         for (int h = 0; h < _tops.Length; h++)
         {
             (double[] mean, _) = CurveMoments.Of(nodes, _table, h);
             double top = -mean[2] / (2 * mean[1]);
             moved = Math.Max(moved, Math.Abs(top - _tops[h]));
             _tops[h] = top;
-            curvature = mean[1] / _table.Share[h];
         }
 
-        _table.SetSkew(_tops, _share * curvature);
+        _table.SetTops(_tops);
         return moved;
     }
 
-    /// <summary>What is known of the cubic coefficient, given the curve, from a Gram matrix computed at the mode; for planning.</summary>
-    public SkewGivenCurve Given(ReducedGram gram)
+    /// <summary>What is known of g given the curve, from a Gram matrix computed at the mode; for planning.</summary>
+    public SkewGivenCurve Given(ReducedGram gram, TuningSettings settings, double credit)
     {
         int hull = _table.AskedHull;
-        if (!_table.Covariates.HasSkew || hull >= _table.HullsWithPieces)
-            return default;
-        int n = gram.FixedCount, at = n - 1, size = gram.Size;
-        // The last row of the triangular system needs no other.
-        double pivot = gram.FixedBlock[at * n + at];
-        return new(
-            _tops[hull],
-            gram.Cross[at * size] / pivot,
-            gram.Cross[at * size + 5 * hull + 1] / pivot * _table.Share[hull],
-            -2 * gram.Cross[at * size + 5 * hull + 2] / pivot * _table.Share[hull],
-            1 / (pivot * pivot));
+        if (hull >= _table.HullsWithPieces)
+            return SkewGivenCurve.Before(settings);
+        int size = gram.Size, last = size - 1, at = PieceTable.HullColumns * hull;
+        double share = _table.Share[hull];
+        double[] matrix = gram.Matrix;
+        return SkewGivenCurve.Before(settings) with
+        {
+            Top = _tops[hull],
+            Response = credit * matrix[last],
+            Plain = credit * share * matrix[(at + 1) * size + last],
+            Slope = -2 * credit * share * matrix[(at + 2) * size + last],
+            Square = credit * matrix[last * size + last],
+        };
     }
 }
-
-/// <summary>The cubic coefficient given curvature and best length: normal, with a mean that is linear in c and c θ.</summary>
-/// <param name="Top">Around which length the cubic stands.</param>
-/// <param name="Constant">Constant part of the mean.</param>
-/// <param name="PerCurvature">Times c.</param>
-/// <param name="PerProduct">Times c θ.</param>
-/// <param name="Variance">Variance.</param>
-internal readonly record struct SkewGivenCurve(double Top, double Constant, double PerCurvature, double PerProduct, double Variance);

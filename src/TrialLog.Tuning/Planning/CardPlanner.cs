@@ -39,7 +39,7 @@ internal static class CardPlanner
         ContrastValue value = new(PlanningCloud.Of(fit.Posterior, CloudLengths), fit.Skew);
         double pieceVariance = PieceVariance(fit.Posterior, settings);
         return question.Paddler.SwapsOnWater
-            ? Mirrored(candidates, aligned, value, 4 * pieceVariance / pieces, pieces, fit, settings)
+            ? Mirrored(candidates, aligned, value, 4 * pieceVariance / pieces, pieces, fit, settings, question.Paddler.WorthwhilePercent ?? settings.WorthwhilePercent)
             : OneLength(candidates, aligned, value, pieceVariance / pieces, pieces, question, fit, habitual);
     }
 
@@ -53,7 +53,8 @@ internal static class CardPlanner
         return tails * posterior.LogPiece.Mean(static log => Math.Exp(2 * log));
     }
 
-    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double variance, int pieces, Fit fit, TuningSettings settings)
+    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double variance, int pieces, Fit fit,
+        TuningSettings settings, double worthwhile)
     {
         List<(int Short, int Long, CardWorth Worth)> tried = [];
         double best = 0;
@@ -62,17 +63,19 @@ internal static class CardPlanner
             {
                 if (aligned[b] - aligned[a] > settings.CardWidthInches + 1e-6)
                     continue;
-                CardWorth worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), variance);
+                CardWorth worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], fit.Skew.Column(aligned[a]) - fit.Skew.Column(aligned[b]), variance);
                 tried.Add((a, b, worth));
                 best = Math.Max(best, worth.Score);
             }
 
+        // Once there is next to nothing left to win, cards are all alike, and the steps come down to the finest.
+        double enough = best * (1 - settings.CardTolerance) - settings.CardIndifference * worthwhile;
         (int Short, int Long, CardWorth Worth) chosen = default;
         double narrowest = double.PositiveInfinity;
         foreach ((int Short, int Long, CardWorth Worth) pair in tried)
         {
             double width = aligned[pair.Long] - aligned[pair.Short];
-            if (pair.Worth.Score < best * (1 - settings.CardTolerance))
+            if (pair.Worth.Score < enough)
                 continue;
             if (width < narrowest - 1e-6 || (width < narrowest + 1e-6 && pair.Worth.Score > chosen.Worth.Score))
             {
@@ -88,8 +91,6 @@ internal static class CardPlanner
         for (int k = 0; k < pieces; k++)
             lengths.Add(k % 4 is 0 or 3 ? outer : inner);
         return new(lengths, chosen.Worth.Value);
-
-        double Cube(double at) => Math.Pow(at - fit.Skew.Top, 3);
     }
 
     /// <summary>
@@ -100,7 +101,7 @@ internal static class CardPlanner
         TuningQuestion question, Fit fit, HabitualLength habitual)
     {
         double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + meanVariance;
-        (int outings, double mean, double meanSquare, double meanCube) = Before(question, fit);
+        (int outings, double mean, double meanSquare, double meanSkew) = Before(question, fit);
         int chosen = 0;
         double best = -1, usedTo = double.PositiveInfinity;
         for (int a = 0; a < aligned.Length; a++)
@@ -108,18 +109,16 @@ internal static class CardPlanner
             double away = Math.Abs(candidates[a].Inches - habitual.UsedToInches);
             if (outings > 0)
             {
-                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, Cube(aligned[a]) - meanCube, outingVariance * (1 + 1.0 / outings)).Value, away);
+                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, fit.Skew.Column(aligned[a]) - meanSkew, outingVariance * (1 + 1.0 / outings)).Value, away);
                 continue;
             }
 
             for (int b = 0; b < aligned.Length; b++)
                 if (b != a)
-                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], Cube(aligned[a]) - Cube(aligned[b]), 2 * outingVariance).Value, away);
+                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], fit.Skew.Column(aligned[a]) - fit.Skew.Column(aligned[b]), 2 * outingVariance).Value, away);
         }
 
         return new([.. Enumerable.Repeat(candidates[chosen], pieces)], Math.Max(0, best));
-
-        double Cube(double at) => Math.Pow(at - fit.Skew.Top, 3);
 
         void Consider(int candidate, double worth, double away)
         {
@@ -128,11 +127,11 @@ internal static class CardPlanner
         }
     }
 
-    /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and the cubes around the curve's top.</summary>
-    private static (int Outings, double Mean, double MeanSquare, double MeanCube) Before(TuningQuestion question, Fit fit)
+    /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and of the lopsided part.</summary>
+    private static (int Outings, double Mean, double MeanSquare, double MeanSkew) Before(TuningQuestion question, Fit fit)
     {
         int outings = 0;
-        double mean = 0, square = 0, cube = 0;
+        double mean = 0, square = 0, skew = 0;
         for (int j = 0; j < fit.Table.Outings.Count; j++)
         {
             if (fit.Table.Outings[j].HullId != question.Hull.Id)
@@ -143,11 +142,11 @@ internal static class CardPlanner
             {
                 mean += fit.Table.Aligned[i] / (to - from);
                 square += fit.Table.Aligned[i] * fit.Table.Aligned[i] / (to - from);
-                cube += Math.Pow(fit.Table.Aligned[i] - fit.Skew.Top, 3) / (to - from);
+                skew += fit.Skew.Column(fit.Table.Aligned[i]) / (to - from);
             }
         }
 
-        return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, cube / outings);
+        return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, skew / outings);
     }
 
     private static List<Length> Candidates(Reach reach, HabitualLength habitual, TuningSettings settings)

@@ -25,6 +25,9 @@ internal sealed record VerdictFacts(
     /// <summary>Whether soreness of late limits what is proposed.</summary>
     public bool Sore { get; init; }
 
+    /// <summary>Whether it would be time to stop, had there been more than one outing.</summary>
+    public bool OneOuting { get; init; }
+
     /// <summary>On which side of the paddle's range the best length lies: −1 shorter, 1 longer, 0 within.</summary>
     public int BeyondPaddle { get; init; }
 }
@@ -86,6 +89,8 @@ internal static class Verdict
         string swapping = facts.ToGoIfSwapping is { } other && other.Median < median
             ? $" With lengths changed on the water, {Spoken.Count(other.Median, "outing")} would likely do."
             : "";
+        if (facts.OneOuting)
+            return $"The chance that another length is faster by {Say.Percent(facts.Worthwhile)} is {Spoken.Chance(facts.Left)}, but one outing is one tide and one day's form: paddle another before you stop.";
         return $"Another length may still be faster by {Say.Percent(facts.Worthwhile)} (chance {Spoken.Chance(facts.Left)}); reckon with {range} before it is worth stopping.{swapping}";
     }
 }

@@ -17,7 +17,7 @@ internal static class SquadSample
 
         // Settled, just begun, measured but not begun.
         (Paddler maren, Paddle marens) = Join("Maren Holt", 50);
-        Season(maren, new(49.5, 0.7, 3.05), 10, i => i % 2 == 0 ? Mirrored(marens, 48.5, 50.5) : Mirrored(marens, 50.25, 48.5));
+        Season(maren, new(50, 0.45, 3.05), 10, i => i % 2 == 0 ? Mirrored(marens, 48, 50.25) : Mirrored(marens, 51.25, 49));
         (Paddler dov, Paddle dovs) = Join("Dov Lasker", 52);
         Season(dov, new(52.5, 0.35, 3.1), 1, _ => Mirrored(dovs, 51, 53));
         Join("Nell Osei", 47.5);

@@ -17,9 +17,9 @@ internal static class SensitivityCommand
     /// <summary>Constants that are halved and doubled in turn.</summary>
     private static readonly string[] HalvedAndDoubled =
     [
-        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
+        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent",
+        "StopBelow", "WorthwhilePercent", "CardIndifference",
     ];
 
     /// <summary>Constant, and the values tried in its place.</summary>

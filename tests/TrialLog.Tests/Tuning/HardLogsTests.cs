@@ -57,8 +57,10 @@ public class HardLogsTests
     [Fact]
     public void A_best_length_beyond_the_paddle_is_said_and_not_stopped_on()
     {
-        TuningQuestion question = LogOf.Rows(Enumerable.Range(0, 24).Select(at =>
-            new Row(at / 4, Pair[at % 4], -0.4 * (Pair[at % 4] - 54) * (Pair[at % 4] - 54) + Noise(at / 4, at % 4))));
+        TuningQuestion question = LogOf.Rows(from outing in Enumerable.Range(0, 8)
+                                             from at in Enumerable.Range(0, 4)
+                                             let inches = Pair[at] - outing % 2 * 2
+                                             select new Row(outing, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(outing, at)));
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Longest = Length.FromInches(51) } });
         Assert.False(analysis.DiminishingReturns);
         Assert.Contains("no longer than 51 in", analysis.Verdict);
@@ -223,6 +225,54 @@ public class HardLogsTests
         });
         Assert.True(Width(far) > Width(near) + 0.1);
         Assert.Equal(4 * 3600, far.GoalSeconds);
+    }
+
+    [Fact]
+    public void One_outing_however_long_is_no_reason_to_stop()
+    {
+        Analysis analysis = Sensible(LogOf.Rows(Outings(1, [.. Enumerable.Repeat(Pair, 15).SelectMany(pair => pair)])));
+        Assert.True(analysis.ProbabilityWorthwhileLeft < 0.05, $"{analysis.ProbabilityWorthwhileLeft}");
+        Assert.False(analysis.DiminishingReturns);
+        Assert.Contains("one outing", analysis.Verdict);
+        Assert.Equal(1, analysis.OutingsToGo.Low);
+    }
+
+    [Fact]
+    public void Where_only_outings_differ_in_length_the_search_ends_five_times_surer()
+    {
+        List<Analysis> seasons = [];
+        for (int outings = 4; outings <= 56; outings += 4)
+            seasons.Add(Sensible(LogOf.Rows(from outing in Enumerable.Range(0, outings)
+                                            let inches = outing % 2 == 0 ? 49.0 : 51
+                                            from at in Enumerable.Range(0, 4)
+                                            select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)))));
+        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft is > 0.01 and < 0.05);
+        Assert.All(seasons, season => Assert.Equal(season.ProbabilityWorthwhileLeft < 0.01, season.DiminishingReturns));
+    }
+
+    [Fact]
+    public void A_log_that_is_fastest_at_both_ends_is_not_taken_for_a_flat_one()
+    {
+        double[] card = [48, 50, 52, 50, 48, 52];
+        Analysis analysis = Sensible(LogOf.Rows(from outing in Enumerable.Range(0, 6)
+                                                from at in Enumerable.Range(0, 6)
+                                                select new Row(outing, card[at], 0.6 * Math.Pow(card[at] - 50, 2) + Noise(outing, at))));
+        Assert.Contains(analysis.Checks, check => check.Name == "curve-upside-down");
+        Assert.False(analysis.DiminishingReturns);
+    }
+
+    [Fact]
+    public void Hulls_that_disagree_are_said_and_not_stopped_on()
+    {
+        TuningQuestion Log(double apart) => LogOf.Rows(from outing in Enumerable.Range(0, 16)
+                                                       from at in Enumerable.Range(0, 4)
+                                                       select new Row(outing, Pair[at] + 2 * (outing / 8) - 1, 0) { Hull = outing % 2 } into row
+                                                       let away = row.Inches - 50 - (row.Hull == 0 ? -apart : apart - 2) / 2
+                                                       select row with { Percent = -0.8 * away * away * (row.Hull == 0 ? 1 : 0.5) + Noise(row.Outing, (int)row.Inches) });
+        Assert.DoesNotContain(Sensible(Log(0)).Checks, check => check.Name == "hulls-disagree");
+        Analysis apart = Sensible(Log(3));
+        Assert.Contains(apart.Checks, check => check.Name == "hulls-disagree");
+        Assert.False(apart.DiminishingReturns);
     }
 
     private static IEnumerable<Row> Outings(int count, double[] card) =>

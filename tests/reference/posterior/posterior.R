@@ -1,8 +1,8 @@
 # The posterior of the sample logbooks by sampling: long chains in JAGS, fixed seeds, with the Monte Carlo standard error of
 # every mean and quantile (by batches).
-#   Rscript posterior/posterior.R [iterations]       (from tests/reference; some ten minutes)
+#   Rscript posterior/posterior.R [iterations]       (from tests/reference; some five minutes)
 suppressMessages({library(rjags); library(jsonlite)})
-iterations <- as.integer(c(commandArgs(TRUE), "400000")[1])
+iterations <- as.integer(c(commandArgs(TRUE), "200000")[1])
 load.module("glm", quiet = TRUE)
 starts <- read_json("logbooks/start-lengths.json")
 crew <- c(OC1 = 1, OC2 = 2); offset <- c(OC1 = 0, OC2 = -1)
@@ -16,13 +16,18 @@ prepare <- function(name) {
   prior <- list(order = c(-0.3, 0.5), effort = c(3, 1.5), distance = c(-6, 3), trend = c(0, 0.3))
   varies <- names(Filter(function(column) diff(range(column)) > 1e-9, columns))
   y <- 100 * log(log$distance_m / log$time_s)
-  t <- log(log$time_s / 300)
+  # The duration of a piece is the mean over the hull's pieces that are about as far: within 15 % of the next shorter one.
+  far <- ave(log$distance_m, hull, FUN = function(metres) {
+    sorted <- sort(unique(metres))
+    cumsum(c(1, sorted[-1] >= 1.15 * sorted[-length(sorted)]))[match(metres, sorted)]
+  })
+  t <- ave(log(log$time_s / 300), hull, far)
   list(hulls = hulls, data = list(
     pieces = nrow(log), outings = max(outing), hulls = length(hulls), columns = length(varies),
     y = y - ave(y, hull), x = log$length_in - starts[[name]] - offset[log$hull], t = t, hull = hull, outing = outing, outing_hull = array(hull[match(unique(outing), outing)]),
     z = sapply(columns[varies], function(column) column - mean(column)),
     beta_mean = sapply(prior[varies], `[`, 1), beta_spread = sapply(prior[varies], `[`, 2),
-    share = array(1 / crew[hulls]), hull_spread = 0.35, start_spread = 0.8, outlier_share = 0.1, outlier_factor = 2.5,
+    share = array(1 / crew[hulls]), hull_spread = 0.35, start_spread = 0.8, outlier_share = 0.05, outlier_factor = 2.5,
     # Two presses of a watch (0.5 s) and 2 m of distance, in percent.
     known = (100 * 0.5 / log$time_s)^2 + (100 * 2 / log$distance_m)^2, goal = median(t)))
 }
@@ -43,14 +48,14 @@ sample_posterior <- function(name, noise) {
   inits <- lapply(1:4, function(k) list(.RNG.name = "base::Mersenne-Twister", .RNG.seed = 100 + k, ln_sigma = log(c(0.8, 1, 1.2, 1.5)[k]), common = c(-0.5, 0, 0.3, 0.6)[k]))
   model <- jags.model("posterior/model.jags", prepared$data, inits, n.chains = 4, n.adapt = 5000, quiet = TRUE)
   update(model, 5000, progress.bar = "none")
-  names_of <- c("best", "ln_c", "kappa", "ln_tau", "ln_sigma")
+  names_of <- c("best", "ln_c", "skew", "kappa", "ln_tau", "ln_sigma")
   samples <- coda.samples(model, names_of, n.iter = iterations, thin = 10, progress.bar = "none")
   draws <- as.matrix(samples)
   if (length(prepared$hulls) == 1) colnames(draws)[colnames(draws) == "best"] <- "best[1]"
   message(name, " ", noise, ": largest shrink factor ", format(max(coda::gelman.diag(samples, multivariate = FALSE)$psrf[, 1]), digits = 5))
   list(logbook = name, noise = noise, start = starts[[name]], goal_ln_duration = prepared$data$goal, hulls = I(prepared$hulls),
        best = lapply(seq_along(prepared$hulls), function(h) describe(draws[, sprintf("best[%d]", h)])),
-       ln_c = describe(draws[, "ln_c"]), kappa = describe(draws[, "kappa"]), ln_tau = describe(draws[, "ln_tau"]), ln_sigma = describe(draws[, "ln_sigma"]))
+       ln_c = describe(draws[, "ln_c"]), skew = describe(draws[, "skew"]), kappa = describe(draws[, "kappa"]), ln_tau = describe(draws[, "ln_tau"]), ln_sigma = describe(draws[, "ln_sigma"]))
 }
 
 runs <- expand.grid(name = names(starts), noise = c("normal", "t4"), stringsAsFactors = FALSE)

@@ -18,7 +18,7 @@ public class ClosedFormTests
     {
         CurvatureMedian = C, CurvatureLogSpread = 1e-5, DurationSpreadInches = 1e-7, OutingMedian = Tau, OutingLogSpread = 1e-5,
         PieceMedian = Sigma, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0,
-        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0,
+        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0, FlatShare = 0,
     };
 
     [Fact]
@@ -27,7 +27,7 @@ public class ClosedFormTests
         // Lengths 0.5 in either side of the start, A B B A: the order cancels, the outing's level takes up the rest.
         double[] aligned = [-0.5, 0.5, 0.5, -0.5], percent = [0.3, 1.6, 0.9, -0.4];
         TuningQuestion question = LogOf.Rows(aligned.Zip(percent, (x, y) => new Row(0, 50 + x, y))) with { Settings = AllGiven };
-        double prior = Prior * Prior + HullSpread * HullSpread;
+        double prior = Prior * Prior;
         double slopes = aligned.Sum(x => 4 * C * C * x * x) / (Sigma * Sigma);
         double pull = aligned.Zip(percent, (x, y) => 2 * C * x * y).Sum() / (Sigma * Sigma);
         double precision = 1 / prior + slopes;
@@ -80,10 +80,10 @@ public class ClosedFormTests
         Add(piece => Math.Log(piece.Piece.Distance.Metres / 1000), -6, 9);
         Add(piece => (piece.Outing.Date.DayNumber - first.DayNumber) / 7.0, 0, 0.09);
         int best = effects.Count;
-        Add(_ => 0, 0, Prior * Prior);
+        Add(_ => 0, 0, Prior * Prior - HullSpread * HullSpread);
         foreach (Hull hull in hulls)
             Add(piece => piece.Outing.HullId == hull.Id ? Slope(piece) : 0, 0, HullSpread * HullSpread);
-        effects[best] = ([.. pieces.Select(Slope)], 0, Prior * Prior);
+        effects[best] = ([.. pieces.Select(Slope)], 0, Prior * Prior - HullSpread * HullSpread);
 
         var design = Matrix<double>.Build.DenseOfColumnArrays(effects.Select(effect => effect.Column));
         var priorMean = Vector<double>.Build.DenseOfEnumerable(effects.Select(effect => effect.Mean));

@@ -10,12 +10,12 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
 {
     private static readonly JsonElement Reference = ReferenceFile.Json("posterior/posterior.json");
 
-    /// <summary>The priors of tests/reference/posterior/model.jags, which need not be the defaults; a plain parabola.</summary>
+    /// <summary>The priors of tests/reference/posterior/model.jags, which are the defaults today and need not stay so.</summary>
     private static readonly TuningSettings Priors = new()
     {
-        StartSpreadInches = 0.8, StartOutlierShare = 0.1, StartOutlierFactor = 2.5, CurvatureMedian = 0.35, CurvatureLogSpread = 0.8,
-        SkewSpread = 0, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
-        PieceMedian = 1.1, PieceLogSpread = 0.6, OrderMean = -0.3, OrderSpread = 0.5, EffortMean = 3, EffortSpread = 1.5,
+        StartSpreadInches = 0.8, StartOutlierShare = 0.05, StartOutlierFactor = 2.5, CurvatureMedian = 0.65, CurvatureLogSpread = 0.7,
+        FlatShare = 0.16, FlatFactor = 0.12, SkewSpread = 0.22, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
+        PieceMedian = 0.9, PieceLogSpread = 0.6, OrderMean = -0.3, OrderSpread = 0.5, EffortMean = 3, EffortSpread = 1.5,
         DistanceMean = -6, DistanceSpread = 3, TrendSpread = 0.3, TimingErrorSeconds = 0.5, DistanceErrorMetres = 2, ReferenceSeconds = 300,
     };
 
@@ -25,11 +25,11 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     /// </summary>
     private static double Allowed(string noise, string what) => (noise, what) switch
     {
-        ("normal", "best") => 0.03,
-        // The chains take each piece's own time for its duration, the engine the mean of the pieces about as far (docs/model.md).
-        ("normal", "kappa") => 0.07,
+        // The chains let the lopsided part stand around θ itself, the engine around the middle of its posterior (docs/model.md).
+        ("normal", "best") => 0.06,
+        ("normal", "ln c") => 0.12,
         ("normal", _) => 0.03,
-        (_, "best") => 0.2,
+        (_, "best") => 0.15,
         _ => 0.35,
     };
 

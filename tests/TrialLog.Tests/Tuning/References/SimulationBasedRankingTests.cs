@@ -37,7 +37,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     [Fact]
     public void A_model_that_believes_in_half_the_noise_is_found_out()
     {
-        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, StartOutlierShare = 0.1 };
+        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, FlatShare = 0, SkewSpread = 0, StartOutlierShare = 0.1 };
         Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 2 });
         output.WriteLine(wrong.ToString());
         Assert.True(wrong.Best.Unevenness > Limit, $"θ: {wrong}");
@@ -87,11 +87,12 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     private static (TuningQuestion Question, double Theta, double C, double Sigma) Simulate(TuningSettings world, Random random)
     {
         double wide = random.NextDouble() < world.StartOutlierShare ? world.StartOutlierFactor : 1;
-        double theta = Normal(0.8 * wide) + Normal(world.HullSpreadInches);
-        double c = world.CurvatureMedian * Math.Exp(Normal(world.CurvatureLogSpread)), kappa = Normal(world.DurationSpreadInches);
+        double theta = Normal(0.8 * wide);
+        double flat = random.NextDouble() < world.FlatShare ? world.FlatFactor : 1;
+        double c = flat * world.CurvatureMedian * Math.Exp(Normal(world.CurvatureLogSpread)), kappa = Normal(world.DurationSpreadInches);
         double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)), sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
         double order = world.OrderMean + Normal(world.OrderSpread), trend = Normal(world.TrendSpread);
-        double skew = c * Normal(world.SkewSpread);
+        double skew = Normal(world.SkewSpread);
         List<Row> rows = [];
         List<double> logDurations = [];
         for (int outing = 0; outing < 3; outing++)
@@ -105,7 +106,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
                 double noise = Math.Sqrt(sigma * sigma + known)
                     * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1));
                 double t = Math.Log(Seconds / world.ReferenceSeconds), off = aligned - theta - kappa * t;
-                double percent = level + order * piece + trend * outing * 5 / 7 - c * off * off + skew * off * off * off + noise;
+                double percent = level + order * piece + trend * outing * 5 / 7 - c * (off * off + skew * (aligned - theta) * Math.Abs(aligned - theta)) + noise;
                 rows.Add(new(outing, 50 + aligned, percent));
                 logDurations.Add(t - percent / 100);
             }

@@ -1,0 +1,41 @@
+using TrialLog.Domain;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tuning;
+
+/// <summary>Two hulls that, each by itself, point to lengths further apart than hulls are believed to be: joined they would seem surer than they are.</summary>
+internal sealed class HullsDisagree : ILogCheck
+{
+    private const int EnoughPieces = 8;
+
+    /// <summary>Ranges of that probability must not overlap. Chosen.</summary>
+    private const double Level = 0.98;
+
+    public HealthCheck? Look(CheckedLog log)
+    {
+        List<(Hull Hull, double Low, double Middle, double High)> alone = [];
+        foreach (IGrouping<Guid, CheckedPiece> pieces in log.Counted.GroupBy(piece => piece.Outing.HullId))
+            if (pieces.Count() >= EnoughPieces && log.Counted.Count > pieces.Count() && log.Question.HullWith(pieces.Key) is { } hull)
+            {
+                // The start length would draw the hulls together that are to be told apart, so no technique check and no other hull counts.
+                Posterior posterior = Fit.Of(log.Question with
+                {
+                    Hull = hull,
+                    Outings = [.. log.Question.Outings.Where(outing => outing.HullId == hull.Id)],
+                    TechniqueChecks = [],
+                }).Posterior;
+                alone.Add((hull, posterior.Quantile((1 - Level) / 2), posterior.Mean, posterior.Quantile((1 + Level) / 2)));
+            }
+
+        if (alone.Count < 2)
+            return null;
+        (Hull shorter, _, double least, double upTo) = alone.MinBy(one => one.High);
+        (Hull longer, double from, double most, _) = alone.MaxBy(one => one.Low);
+        if (from <= upTo)
+            return null;
+        var alignment = new Alignment(StartLength.Of(log.Question.Paddler).Length, [shorter, longer]);
+        return new("hulls-disagree", $"{shorter.Name} by itself points to about {In(shorter, least)}, {longer.Name} to about {In(longer, most)}, further apart than seats account for; check the seat-height offset, and trust neither hull's answer until its own pieces carry it.");
+
+        string In(Hull hull, double aligned) => log.Say(Math.Round(alignment.LengthInches(aligned, hull, log.Question.Paddle.Blade) * 4) / 4);
+    }
+}
