@@ -115,7 +115,9 @@ internal static class SeasonsCommand
         List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
         return $"Diminishing returns: said in {100.0 * stopped.Count / results.Length:0} % of seasons, "
             + $"after a median of {Outings(after[after.Count / 2])} outings (80 %: {Outings(after[after.Count / 10])} to {Outings(after[after.Count * 9 / 10])}); "
-            + $"wrong stops (true loss above {WrongAbove} %): {Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} % of them.";
+            + (stopped.Count == 0
+                ? "wrong stops: none, since it never stopped."
+                : $"wrong stops (true loss above {WrongAbove} %): {Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} % of them.");
     }
 
     private static string Ranges(SeasonResult[] results) =>
