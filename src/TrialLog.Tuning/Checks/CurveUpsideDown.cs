@@ -13,11 +13,34 @@ internal sealed class CurveUpsideDown : ILogCheck
 
     public HealthCheck? Look(CheckedLog log)
     {
-        if (log.InHull.Count < EnoughPieces)
+        // The classical fit is the dearest thing an analysis could do, so it is asked only where the curve may bend upwards at all.
+        if (log.InHull.Count < EnoughPieces || BendsDownWithinOutings(log))
             return null;
         IReadOnlyList<Coefficient> coefficients = Classical.Fit(log.Question).Coefficients;
         return coefficients.Count > 2 && coefficients[2].Estimate > SurelyInErrors * coefficients[2].StandardError
             ? new("curve-upside-down", "The pieces at both ends of the lengths tried were faster than those in between, which no best length explains; look for what else differed, such as effort, wind or a mistyped length, before trusting any answer.")
             : null;
+    }
+
+    /// <summary>Whether least squares of log speed on length and its square, all less their means by outing, bends down.</summary>
+    private static bool BendsDownWithinOutings(CheckedLog log)
+    {
+        double lengths = 0, cross = 0, linear = 0, bend = 0;
+        foreach (IGrouping<Guid, CheckedPiece> outing in log.InHull.GroupBy(piece => piece.Outing.Id))
+        {
+            (double X, double Square, double Speed)[] pieces =
+                [.. outing.Select(piece => (piece.Aligned, piece.Aligned * piece.Aligned, Math.Log(piece.Piece.MetresPerSecond)))];
+            double x = pieces.Average(piece => piece.X), square = pieces.Average(piece => piece.Square), speed = pieces.Average(piece => piece.Speed);
+            foreach ((double X, double Square, double Speed) piece in pieces)
+            {
+                lengths += (piece.X - x) * (piece.X - x);
+                cross += (piece.X - x) * (piece.Square - square);
+                linear += (piece.X - x) * (piece.Speed - speed);
+                bend += (piece.Square - square) * (piece.Speed - speed);
+            }
+        }
+
+        // The bend is this divided by a determinant that is never negative.
+        return bend * lengths - cross * linear < 0;
     }
 }
