@@ -64,11 +64,12 @@ internal static class CardWriter
             return question.Paddle.IsFixed ? $"This paddle cannot be set to another length, so paddle it at {first}."
                 : !question.Paddler.SwapsOnWater ? $"One length for the whole outing: {first} tells most against the outings before.{held}"
                 : $"Only {first} is open to you now.{held}";
+        string side = best < planned.Lengths.Min() ? "longer" : "shorter";
         string why = stop
             ? $"Testing on is hardly worth it; if you do, {first} against {last} tells most."
-            : $"{first} against {last}, either side of what looks best ({Say.Setting(best, unit)}), tells most in one outing.";
-        if (best < planned.Lengths.Min() || best > planned.Lengths.Max())
-            why = $"{first} against {last} tells most in one outing.";
+            : best >= planned.Lengths.Min() && best <= planned.Lengths.Max()
+                ? $"{first} against {last}, either side of what looks best ({Say.Setting(best, unit)}), tells most in one outing."
+                : $"{first} against {last}, both {side} than what looks best ({Say.Setting(best, unit)}): how fast the pace falls off there tells how sharp your curve is, and with it how sure the best length.";
         return $"{why} Mirrored order, so that tiring cancels.{held}";
     }
 }
