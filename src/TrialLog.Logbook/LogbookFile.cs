@@ -1,6 +1,8 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;

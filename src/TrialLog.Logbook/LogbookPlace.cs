@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Logbook;
 
 /// <summary>Where a logbook lies when the user names no place.</summary>

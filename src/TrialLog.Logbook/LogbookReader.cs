@@ -1,7 +1,8 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;

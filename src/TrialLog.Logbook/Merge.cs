@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook;

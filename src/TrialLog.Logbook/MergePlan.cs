@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook;

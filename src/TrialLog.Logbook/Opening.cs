@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook;
 

@@ -1,3 +1,6 @@
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Logbook;
 
 /// <summary>What may be left out of a shared record on request.</summary>

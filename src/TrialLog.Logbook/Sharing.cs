@@ -1,5 +1,5 @@
 using System.Text.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook;

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Microsoft.Data.Sqlite;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook;
 

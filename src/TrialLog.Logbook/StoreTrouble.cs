@@ -1,5 +1,5 @@
 using Microsoft.Data.Sqlite;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook;
 

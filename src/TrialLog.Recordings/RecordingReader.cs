@@ -1,4 +1,9 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Formats.Fit;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Recordings;
 

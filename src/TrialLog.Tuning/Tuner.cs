@@ -1,4 +1,9 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 using TrialLog.Tuning.Wording;
@@ -21,27 +26,27 @@ public static class Tuner
     private const int MostProgressPoints = 80;
 
     /// <summary>What the log says about the question's paddler, hull and paddle.</summary>
-    public static Analysis Analyse(TuningQuestion question)
+    public static Analysis Analyse(AnalysisInput question)
     {
         Fit fit = Fit.Of(question);
-        Findings findings = Findings.Of(question, fit);
-        PlannedLengths planned = CardPlanner.Plan(question, fit, findings.Reach, findings.Habitual);
+        Assessment assessment = Assessment.Of(question, fit);
+        PlannedLengths planned = CardPlanner.Plan(question, fit, assessment.Allowed, assessment.Habitual);
         double goalSeconds = Durations.GoalSeconds(question, fit.Table) ?? ToldOverSeconds;
         Posterior posterior = fit.Posterior;
-        double current = Align(findings.Habitual.Current), best = Align(findings.Best.Length);
+        double current = Align(assessment.Habitual.Current), best = Align(assessment.Best.Length);
         double gain = Math.Max(0, posterior.ExpectedLoss(current) - posterior.ExpectedLoss(best)), left = posterior.ExpectedLoss(best);
-        bool flat = posterior.LogCurvature.Mean(log => posterior.Share * Math.Exp(log) < findings.Worthwhile ? 1 : 0) > FlatAbove;
+        bool flat = posterior.LogCurvature.Mean(log => posterior.Share * Math.Exp(log) < assessment.Worthwhile ? 1 : 0) > FlatAbove;
         bool swaps = question.Paddler.SwapsOnWater;
-        OutingsToGo toGo = findings.Stop ? new(0, 0, 0) : ToGo(question, fit, findings, planned, swaps);
-        OutingsToGo? ifSwapping = findings.Stop || swaps ? null : ToGo(question, fit, findings, planned, swaps: true);
-        ResponseCurve curve = CurveDrawing.Of(question, fit, findings.Best.Length);
+        OutingsToGo toGo = assessment.Stop ? new(0, 0, 0) : ToGo(question, fit, assessment, planned, swaps);
+        OutingsToGo? ifSwapping = assessment.Stop || swaps ? null : ToGo(question, fit, assessment, planned, swaps: true);
+        ResponseCurve curve = CurveDrawing.Of(question, fit, assessment.Best.Length);
         double low = (1 - question.Settings.Level) / 2;
-        VerdictFacts facts = new(question, fit.Table.Count, curve.Pieces.Count, findings.Habitual.Current, findings.Best, gain, InSeconds(gain), goalSeconds,
-            findings.Worthwhile, findings.WorthwhileLeft, findings.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit))
+        VerdictFacts facts = new(question, fit.Table.Count, curve.Pieces.Count, assessment.Habitual.Current, assessment.Best, gain, InSeconds(gain), goalSeconds,
+            assessment.Worthwhile, assessment.WorthwhileLeft, assessment.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit))
         {
-            Sore = findings.Soreness.Length is not null,
+            Sore = assessment.Soreness.Length is not null,
             BeyondPaddle = BeyondPaddle(),
-            OneOuting = fit.Table.Outings.Count == 1 && findings.WorthwhileLeft < question.Settings.StopBelow,
+            OneOuting = fit.Table.Outings.Count == 1 && assessment.WorthwhileLeft < question.Settings.StopBelow,
         };
         return new()
         {
@@ -51,23 +56,24 @@ public static class Tuner
             Start = StartLength.Of(question.Paddler),
             Outings = fit.Table.Outings.Count,
             Pieces = fit.Table.Count,
-            Current = findings.Habitual.Current,
-            Best = findings.Best,
+            Current = assessment.Habitual.Current,
+            Best = assessment.Best,
             Curvature = new(Curvature(0.5), Curvature(low), Curvature(1 - low)),
             GainFromMovingPercent = gain,
             GainFromMovingSeconds = InSeconds(gain),
             GainLeftPercent = left,
             GainLeftSeconds = InSeconds(left),
             GoalSeconds = goalSeconds,
-            WorthwhilePercent = findings.Worthwhile,
-            ProbabilityWorthwhileLeft = findings.WorthwhileLeft,
-            DiminishingReturns = findings.Stop,
+            WorthwhilePercent = assessment.Worthwhile,
+            ProbabilityWorthwhileLeft = assessment.WorthwhileLeft,
+            Standing = facts.Sore ? Standing.Sore : facts.HardlyTells ? Standing.CannotTell : !assessment.Stop ? Standing.Testing : flat ? Standing.Flat : Standing.Settled,
+            DiminishingReturns = assessment.Stop,
             Flat = flat,
             OutingsToGo = toGo,
-            Card = CardWriter.Of(question, fit, planned, findings),
+            Card = CardWriter.Of(question, fit, planned, assessment),
             Verdict = Verdict.Of(facts),
             Checks = HealthChecks.Of(question, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, question.Hull, question.Paddle.Blade), Without),
-            Cautions = Cautions.Of(question, findings.Soreness),
+            Cautions = Cautions.Of(question, assessment.Soreness),
             Curve = curve,
         };
 
@@ -93,7 +99,7 @@ public static class Tuner
     /// The state of the search before the first outing and after each one, by the calendar. In a log of more than
     /// 80 outings some are left out, never the last.
     /// </summary>
-    public static IReadOnlyList<ProgressPoint> Progress(TuningQuestion question)
+    public static IReadOnlyList<ProgressPoint> Progress(AnalysisInput question)
     {
         PieceTable all = PieceTable.Of(question, new(StartLength.Of(question.Paddler).Length, [question.Hull, .. question.Hulls.Where(hull => hull.Id != question.Hull.Id)]));
         int count = all.Outings.Count, every = count / MostProgressPoints + 1;
@@ -103,17 +109,17 @@ public static class Tuner
             if (outings > 0 && outings < count && (count - outings) % every != 0)
                 continue;
             Outing? last = outings == 0 ? null : all.Outings[outings - 1];
-            TuningQuestion then = question with
+            AnalysisInput then = question with
             {
                 Outings = [.. all.Outings.Take(outings)],
                 TechniqueChecks = last is null ? [] : [.. question.TechniqueChecks.Where(check => check.Date <= last.Date)],
                 Today = last?.Date ?? question.Today,
             };
             Fit fit = Fit.Of(then);
-            Findings findings = Findings.Of(then, fit);
-            double best = fit.Alignment.Align(findings.Best.Length, question.Hull, question.Paddle.Blade);
-            points.Add(new(last?.Id, last?.Date, outings, findings.Best.Length, findings.Best.LikelyLow, findings.Best.LikelyHigh,
-                fit.Posterior.ExpectedLoss(best), findings.WorthwhileLeft, findings.Stop));
+            Assessment assessment = Assessment.Of(then, fit);
+            double best = fit.Alignment.Align(assessment.Best.Length, question.Hull, question.Paddle.Blade);
+            points.Add(new(last?.Id, last?.Date, outings, assessment.Best.Length, assessment.Best.LikelyLow, assessment.Best.LikelyHigh,
+                fit.Posterior.ExpectedLoss(best), assessment.WorthwhileLeft, assessment.Stop));
         }
 
         return points;
@@ -123,7 +129,7 @@ public static class Tuner
     /// <param name="question">The log; its own hull and paddle do not matter.</param>
     /// <param name="hulls">The hulls to carry it to.</param>
     /// <param name="paddles">The paddles whose blades to carry it to; steering blades are left out, since they are sized by their own advice.</param>
-    public static IReadOnlyList<CarriedLength> Carry(TuningQuestion question, IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles)
+    public static IReadOnlyList<CarriedLength> Carry(AnalysisInput question, IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles)
     {
         List<CarriedLength> carried = [];
         foreach (Hull hull in hulls)
@@ -133,7 +139,7 @@ public static class Tuner
             {
                 if (paddle.Steering)
                     continue;
-                TuningQuestion asked = question with { Hull = hull, Paddle = paddle, Hulls = WithAll(question.Hulls, hulls), Paddles = WithAll(question.Paddles, paddles) };
+                AnalysisInput asked = question with { Hull = hull, Paddle = paddle, Hulls = WithAll(question.Hulls, hulls), Paddles = WithAll(question.Paddles, paddles) };
                 fit ??= Fit.Of(asked);
                 carried.Add(Carried(asked, fit));
             }
@@ -142,7 +148,7 @@ public static class Tuner
         return carried;
     }
 
-    private static CarriedLength Carried(TuningQuestion question, Fit fit)
+    private static CarriedLength Carried(AnalysisInput question, Fit fit)
     {
         Posterior posterior = fit.Posterior;
         double level = question.Settings.Level;
@@ -172,19 +178,19 @@ public static class Tuner
     /// The forecast, at least one outing since the rule has not stopped yet. Without swaps on the water two outings make the
     /// contrast that one would.
     /// </summary>
-    private static OutingsToGo ToGo(TuningQuestion question, Fit fit, Findings findings, PlannedLengths planned, bool swaps)
+    private static OutingsToGo ToGo(AnalysisInput question, Fit fit, Assessment assessment, PlannedLengths planned, bool swaps)
     {
         double variance = CardPlanner.PieceVariance(fit.Posterior, question.Settings) * 4 / planned.Lengths.Count;
         double halfWidth = swaps && planned.Spread > 0 ? planned.Spread / 2 : question.Settings.CardWidthInches / 2;
         if (!swaps)
             variance += 4 * fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
-        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, findings.Worthwhile, Findings.StopBelow(question, swaps));
-        int least = Math.Max(1, Findings.FewestOutings - fit.Table.Outings.Count);
+        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, assessment.Worthwhile, Assessment.StopBelow(question, swaps));
+        int least = Math.Max(1, Assessment.FewestOutings - fit.Table.Outings.Count);
         return new(Math.Max(least, toGo.Median), Math.Max(least, toGo.Low), Math.Max(least, toGo.High));
     }
 
     /// <summary>Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.</summary>
-    private static bool HardlyTells(TuningQuestion question, Fit fit)
+    private static bool HardlyTells(AnalysisInput question, Fit fit)
     {
         if (question.Hull.Crew < 3 || fit.Table.Count == 0)
             return false;

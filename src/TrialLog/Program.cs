@@ -1,3 +1,3 @@
 using TrialLog.Commands;
 
-return CommandLineProgram.Run(args, Surroundings.OfThisProcess());
+return CommandLineProgram.Run(args, ConsoleHost.OfThisProcess());

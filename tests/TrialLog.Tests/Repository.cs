@@ -1,3 +1,5 @@
+using TrialLog.Tests.Recordings.Csv;
+
 namespace TrialLog.Tests;
 
 /// <summary>Files of the repository that tests read: samples, schemas, stored references.</summary>

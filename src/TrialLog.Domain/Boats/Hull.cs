@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Boats;
 
 /// <summary>A craft.</summary>
 public sealed record Hull

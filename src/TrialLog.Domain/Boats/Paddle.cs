@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Boats;
 
 /// <summary>A paddle: a blade on a shaft that is adjustable within a range, or fixed.</summary>
 public sealed record Paddle
@@ -26,6 +28,15 @@ public sealed record Paddle
 
     /// <summary>The step between settings, counted from <see cref="Shortest"/>; a quarter inch unless told.</summary>
     public required Length Step { get; init; }
+
+    /// <summary>Whose paddle it is; null where it is the club's or nobody said.</summary>
+    public Guid? OwnerId { get; init; }
+
+    /// <summary>Whether it is the club's, for everybody to use.</summary>
+    public bool BelongsToClub { get; init; }
+
+    /// <summary>Whether that paddler may be given it unasked: their own, or the club's.</summary>
+    public bool IsFor(Guid paddlerId) => BelongsToClub || OwnerId == paddlerId;
 
     /// <summary>Whether the length cannot be changed.</summary>
     public bool IsFixed => Shortest == Longest;

@@ -1,4 +1,4 @@
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Boats;
 
 /// <summary>
 /// The hulls every logbook starts with. Their ids are fixed, so that two logbooks mean the same hull when they are

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>Body measures, each of which may be unknown.</summary>
 public sealed record BodyMeasures
@@ -26,6 +28,18 @@ public sealed record BodyMeasures
 
     /// <summary>Distance between the bony tips of the shoulders (biacromial breadth).</summary>
     public Length? ShoulderBreadth { get; init; }
+
+    /// <summary>Fingertip to fingertip of the arms stretched sideways, back to a wall.</summary>
+    public Length? ArmSpan { get; init; }
+
+    /// <summary>Seat surface to the fingertip of the arm raised straight up.</summary>
+    public Length? OverheadReach { get; init; }
+
+    /// <summary>Wrist crease to the tip of the middle finger.</summary>
+    public Length? HandLength { get; init; }
+
+    /// <summary>Wrist crease to the root of the middle finger.</summary>
+    public Length? PalmLength { get; init; }
 
     /// <summary>That measure; null where unknown.</summary>
     public Length? this[BodyMeasure measure] => measure switch

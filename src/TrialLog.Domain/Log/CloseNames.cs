@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Log;
 
 /// <summary>
 /// Names that are known, among which a slip of the finger is told from another name. The bounds are chosen, no source: wide

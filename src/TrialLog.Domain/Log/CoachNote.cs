@@ -1,4 +1,4 @@
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Log;
 
 /// <summary>What a coach wrote about a paddler, an outing or a card.</summary>
 public sealed record CoachNote

@@ -1,4 +1,4 @@
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Log;
 
 /// <summary>How a piece lay on the water.</summary>
 public enum Course

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>A trial card as it was given, with what was known then, so that a coach can see what was suggested when.</summary>
 public sealed record GivenCard
@@ -44,6 +46,21 @@ public sealed record GivenCard
 
     /// <summary>The logbook's change number then; with it the log can be put back to how it was.</summary>
     public required long AsOfChange { get; init; }
+
+    /// <summary>Whether the lengths are kept from the paddler until the times are in.</summary>
+    public bool Blind { get; init; }
+
+    /// <summary>The coach whose card this is; null where it is the program's own.</summary>
+    public string? By { get; init; }
+
+    /// <summary>Why the coach chose it; null where nothing was said.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>What the program would have given instead of a coach's card; empty for its own cards.</summary>
+    public IReadOnlyList<Length> OwnLengths { get; init; } = [];
+
+    /// <summary>What was said then of the outings still to go: median, and the ends of its range; null where nothing was said.</summary>
+    public (int Median, int Low, int High)? OutingsToGo { get; init; }
 
     /// <summary>The outing that was paddled by it, once known.</summary>
     public Guid? PaddledAs { get; init; }

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>The event that the length is tuned for: a hull, and either a distance or a time.</summary>
 public sealed record GoalEvent

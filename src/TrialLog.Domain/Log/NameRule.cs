@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Log;
 
 /// <summary>What a paddler, hull, paddle or outing may be called: up to 80 characters, none of them invisible controls.</summary>
 public static class NameRule

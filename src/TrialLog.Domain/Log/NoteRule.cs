@@ -1,7 +1,8 @@
 using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Log;
 
 /// <summary>What free text (notes, a place, the reason for leaving a piece out) may hold: up to 4,000 characters, line breaks and tabs but no other controls.</summary>
 public static class NoteRule

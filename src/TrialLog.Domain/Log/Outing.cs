@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>One time on the water: one paddler, one hull, one set of conditions, and its timed pieces.</summary>
 public sealed record Outing
@@ -32,6 +34,9 @@ public sealed record Outing
 
     /// <summary>Anything else.</summary>
     public string? Notes { get; init; }
+
+    /// <summary>Whether the paddler did not know the lengths until the times were in.</summary>
+    public bool Blind { get; init; }
 
     /// <summary>The pieces in the order paddled.</summary>
     public IReadOnlyList<Piece> Pieces { get; init; } = [];

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>A person whose paddle length is tuned.</summary>
 public sealed record Paddler
@@ -23,6 +25,9 @@ public sealed record Paddler
 
     /// <summary>Whether lengths can be changed on the water between pieces. If not, an outing has one length.</summary>
     public bool SwapsOnWater { get; init; } = true;
+
+    /// <summary>What trial outings look like.</summary>
+    public TrialHabits Trials { get; init; } = TrialHabits.Untold;
 
     /// <summary>The smallest change of speed that matters, in percent, above 0 to 5; null for the default 0.3 % (Bonetti and Hopkins 2010).</summary>
     public double? WorthwhilePercent { get; init; }

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>A timed stretch at steady effort inside an outing: the unit of data.</summary>
 public sealed record Piece
@@ -53,6 +55,12 @@ public sealed record Piece
 
     /// <summary>Fingerprint of the row or recording it came from; null where typed.</summary>
     public string? Origin { get; init; }
+
+    /// <summary>What timed it; null where nobody said.</summary>
+    public TimedBy? TimedBy { get; init; }
+
+    /// <summary>Standard error of its mean speed as measured, percent, above 0 to 20; null where it is not known.</summary>
+    public double? SpeedErrorPercent { get; init; }
 
     /// <summary>Mean speed in m/s.</summary>
     public double MetresPerSecond => Distance.Metres / Time.Seconds;

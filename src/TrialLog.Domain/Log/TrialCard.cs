@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
 
 /// <summary>The plan of an outing: which lengths, in which order, how far, how hard.</summary>
 public sealed record TrialCard

@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// Puts lengths in every hull and with every blade on one scale: inches above the start length, once the hull's seat

@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// Whether body measures can be right: what is impossible is refused, what is unlikely is asked about. The believed ranges

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Log;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// What a large survey of bodies says about seated reach. Every figure is derived from ANSUR II, the 2012 Anthropometric

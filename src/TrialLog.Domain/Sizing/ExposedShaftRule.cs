@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// Between blades, keep the shaft above the waterline the same: a blade that is d longer wants a paddle that is

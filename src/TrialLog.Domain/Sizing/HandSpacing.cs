@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// How far apart the hands go on the shaft: about twice the shoulder (biacromial) breadth; quickly, from elbow to elbow with

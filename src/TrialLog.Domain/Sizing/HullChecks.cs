@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>Whether the seat heights of hulls can be right.</summary>
 public static class HullChecks

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>How to take a measure alone, with a tape.</summary>
 /// <param name="What">What is measured.</param>

@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>What is known of the best length in one hull with one blade, and what to order on it.</summary>
 public sealed record OrderLine

@@ -1,4 +1,8 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>What a paddler hands to a maker or takes to the saw: a length for every hull and blade, and how to get there.</summary>
 /// <param name="Paddler">The paddler's name.</param>

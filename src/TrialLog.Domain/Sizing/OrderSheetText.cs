@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>An order sheet written out, for a printer or a message.</summary>
 public static class OrderSheetText

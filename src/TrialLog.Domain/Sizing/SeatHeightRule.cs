@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// An inch more seat height wants an inch more paddle. By hull, where nothing was measured: a six-seat canoe one inch

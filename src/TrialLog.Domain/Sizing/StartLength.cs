@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>Where a search starts, and how sure that is.</summary>
 /// <param name="Length">Overall length for a solo canoe with the reference blade.</param>

@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>What a start length rests on, said plainly, and what would make it surer.</summary>
 public static class StartLengthAdvice

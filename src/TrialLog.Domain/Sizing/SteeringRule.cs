@@ -1,4 +1,7 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// How long a steering paddle might be. With a large blade keep the top hand lower than for forward strokes; with a small

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Log;
+
+namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// With the whole blade just buried at the catch, the top hand is at about eye level; higher: shorten, lower: lengthen

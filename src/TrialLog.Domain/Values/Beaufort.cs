@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// Wind by the Beaufort scale, 0 to 12. Speed: v = 0.836 B^1.5 m/s (WMO, Beaufort equivalent scale).

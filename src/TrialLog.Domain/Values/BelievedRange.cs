@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// The range in which a measure is believed: wide, to catch a wrong unit or a slip of a digit, not to judge.

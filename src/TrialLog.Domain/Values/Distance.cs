@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// A distance over water from 1 m to 1,000 km, held as whole micrometres. One mile is 1,609.344 m exactly

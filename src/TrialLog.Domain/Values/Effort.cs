@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// Perceived exertion on the CR10 category-ratio scale, 0 to 10, halves allowed.

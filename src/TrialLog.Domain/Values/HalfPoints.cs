@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>Scales from 0 to 10 that are answered in halves.</summary>
 internal static class HalfPoints

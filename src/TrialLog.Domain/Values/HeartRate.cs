@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>Heart rate, 25 to 250 beats a minute, as a piece's mean.</summary>
 public readonly record struct HeartRate

@@ -1,4 +1,4 @@
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// A value from outside that cannot be right: what it is, why it is refused and what would be accepted.

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// A length from 0 to 10 m, held as whole nanometres. One inch is 25.4 mm exactly (international yard and pound

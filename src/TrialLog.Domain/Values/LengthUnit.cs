@@ -1,4 +1,4 @@
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>The unit that a person reads and types lengths in.</summary>
 public enum LengthUnit

@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>How long a piece or an event took: 1 s to 48 h, held as whole milliseconds.</summary>
 public readonly partial record struct PieceTime : IComparable<PieceTime>

@@ -1,4 +1,6 @@
-namespace TrialLog.Domain;
+using TrialLog.Domain.Boats;
+
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// What a person would believe of a paddle, a hull or a date. The bounds have no source: they are chosen wide, to catch a wrong

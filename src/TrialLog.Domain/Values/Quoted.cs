@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>Text from outside, made safe and short enough to be quoted in a message or shown in a terminal.</summary>
 public static class Quoted

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>A number a minute as people write it: <c>142</c>, <c>58,5</c>, <c>142 bpm</c>.</summary>
 internal static class RateText

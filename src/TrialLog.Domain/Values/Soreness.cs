@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>
 /// How sore shoulder, elbow or back were in or after a piece: 0 (nothing) to 10 (worst imaginable), halves allowed.

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace TrialLog.Domain;
+namespace TrialLog.Domain.Values;
 
 /// <summary>Stroke rate, 5 to 150 strokes a minute, held in tenths.</summary>
 public readonly record struct StrokeRate

@@ -1,5 +1,6 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Rows;
 

@@ -1,4 +1,5 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Rows;
 
@@ -61,7 +62,7 @@ internal sealed class PieceRow
         Distance = Distance.FromMicrometres(DistanceUm),
         Time = PieceTime.FromMilliseconds(TimeMs),
         Effort = EffortHalves is int effort ? Effort.FromPoints(effort / 2.0) : null,
-        HeartRate = HeartRate is int beats ? Domain.HeartRate.FromBeatsPerMinute(beats) : null,
+        HeartRate = HeartRate is int beats ? Domain.Values.HeartRate.FromBeatsPerMinute(beats) : null,
         StrokeRate = StrokeRateTenths is int tenths ? StrokeRate.FromStrokesPerMinute(tenths / 10.0) : null,
         Course = Stored.ToCourse(Course),
         Soreness = SorenessHalves is int soreness ? Soreness.FromPoints(soreness / 2.0) : null,

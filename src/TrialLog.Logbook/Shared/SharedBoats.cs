@@ -1,4 +1,4 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
 
 namespace TrialLog.Logbook.Shared;
 

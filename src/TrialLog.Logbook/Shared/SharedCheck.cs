@@ -1,4 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Shared;
 

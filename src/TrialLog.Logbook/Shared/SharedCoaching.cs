@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook.Shared;
 
@@ -66,7 +69,7 @@ internal sealed record SharedCard : SharedItem
         {
             Lengths = [.. LengthsIn.Select(Written.ToLength)],
             Distance = Written.ToDistance(DistanceM),
-            Effort = Domain.Effort.FromPoints((double)Effort),
+            Effort = Domain.Values.Effort.FromPoints((double)Effort),
             Rest = PieceTime.Parse(Rest),
             Reason = Reason,
         },

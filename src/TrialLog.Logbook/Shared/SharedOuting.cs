@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook.Shared;
 
@@ -117,11 +120,11 @@ internal sealed record SharedPiece : SharedItem
         Length = Written.ToLength(LengthIn),
         Distance = Written.ToDistance(DistanceM),
         Time = PieceTime.Parse(Time),
-        Effort = Effort is decimal effort ? Domain.Effort.FromPoints((double)effort) : null,
-        HeartRate = HeartRate is int beats ? Domain.HeartRate.FromBeatsPerMinute(beats) : null,
-        StrokeRate = StrokeRate is decimal strokes ? Domain.StrokeRate.FromStrokesPerMinute((double)strokes) : null,
+        Effort = Effort is decimal effort ? Domain.Values.Effort.FromPoints((double)effort) : null,
+        HeartRate = HeartRate is int beats ? Domain.Values.HeartRate.FromBeatsPerMinute(beats) : null,
+        StrokeRate = StrokeRate is decimal strokes ? Domain.Values.StrokeRate.FromStrokesPerMinute((double)strokes) : null,
         Course = Rows.Stored.ToCourse(Course),
-        Soreness = Soreness is decimal soreness ? Domain.Soreness.FromPoints((double)soreness) : null,
+        Soreness = Soreness is decimal soreness ? Domain.Values.Soreness.FromPoints((double)soreness) : null,
         FadePercent = FadePct,
         ExcludedBecause = ExcludedBecause,
         Notes = Notes,

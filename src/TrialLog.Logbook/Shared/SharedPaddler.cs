@@ -1,4 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook.Shared;
 

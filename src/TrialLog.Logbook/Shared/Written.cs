@@ -1,5 +1,5 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Shared;
 

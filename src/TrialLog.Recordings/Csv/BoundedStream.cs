@@ -1,5 +1,5 @@
 using System.Security.Cryptography;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 
@@ -41,18 +42,18 @@ internal static class CellParsers
     {
         (bool read, course) = text?.Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-') switch
         {
-            "round-trip" or "roundtrip" => (true, Domain.Course.RoundTrip),
-            "out" => (true, Domain.Course.Out),
-            "back" => (true, Domain.Course.Back),
-            "loop" => (true, Domain.Course.Loop),
-            _ => (false, Domain.Course.RoundTrip),
+            "round-trip" or "roundtrip" => (true, Domain.Log.Course.RoundTrip),
+            "out" => (true, Domain.Log.Course.Out),
+            "back" => (true, Domain.Log.Course.Back),
+            "loop" => (true, Domain.Log.Course.Loop),
+            _ => (false, Domain.Log.Course.RoundTrip),
         };
         problem = read ? null : $"“{Quoted.Brief(text)}” is not a course; it is round-trip, out, back or loop.";
         return read;
     }
 
     /// <summary>The course as it is written.</summary>
-    public static string Write(Course course) => course == Domain.Course.RoundTrip ? "round-trip" : course.ToString().ToLowerInvariant();
+    public static string Write(Course course) => course == Domain.Log.Course.RoundTrip ? "round-trip" : course.ToString().ToLowerInvariant();
 
     /// <summary>Yes or no.</summary>
     public static bool YesNo(string? text, out bool value, [NotNullWhen(false)] out string? problem)

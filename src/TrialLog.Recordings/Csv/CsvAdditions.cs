@@ -1,5 +1,6 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 
 namespace TrialLog.Recordings.Csv;
 

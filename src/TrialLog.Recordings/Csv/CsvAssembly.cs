@@ -1,5 +1,3 @@
-using TrialLog.Domain;
-
 namespace TrialLog.Recordings.Csv;
 
 /// <summary>

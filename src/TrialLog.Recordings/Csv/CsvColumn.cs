@@ -1,3 +1,7 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Recordings.Csv;
 
 /// <summary>The columns that TrialLog reads and writes; their spelling in a file is in <see cref="CsvColumns"/>.</summary>

@@ -1,5 +1,7 @@
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,4 +1,4 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,4 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 
@@ -43,7 +45,7 @@ public sealed record CsvRow
 
     /// <summary>
     /// Stable hash of what makes the row that row (paddler, date, outing, piece, hull, paddle, length, distance, time, as
-    /// stated); the piece's <see cref="Domain.Piece.Origin"/> unless the row gives another.
+    /// stated); the piece's <see cref="CsvPiece.Origin"/> unless the row gives another.
     /// </summary>
     public required string Fingerprint { get; init; }
 

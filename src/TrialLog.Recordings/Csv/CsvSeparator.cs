@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Recordings.Csv;
 
 /// <summary>Tells from the header what separates the cells: a comma, a semicolon or a tab.</summary>

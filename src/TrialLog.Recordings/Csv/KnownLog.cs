@@ -1,4 +1,5 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,5 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -1,7 +1,8 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Files;
 
 /// <summary>The bytes of a file, unpacked where it was gzipped, never more than a set amount.</summary>
 internal static class FileBytes

@@ -1,4 +1,7 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Formats;
+
+namespace TrialLog.Recordings.Files;
 
 /// <summary>Tells formats apart by what is in the file; names lie.</summary>
 internal static class FormatSniffer

@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Files;
 
 /// <summary>The formats of recordings that can be read.</summary>
 public enum RecordingFormat

@@ -1,4 +1,8 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Files;
+
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>
 /// Reads track points of GPX 1.1 (and 1.0). Heart rate, cadence and speed are taken from extension elements by their
@@ -14,7 +18,7 @@ internal static class GpxFormat
     {
         var samples = new SampleList();
         TimeSpan? offset = null;
-        Sample point = SampleList.Nothing;
+        RecordedSample point = SampleList.Nothing;
         bool inPoint = false;
         while (xml.Next())
         {

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>Times as XML writes them (ISO 8601 with seconds).</summary>
 internal static class IsoTime

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>What a file said, before anything is mended.</summary>
 internal sealed record Recording
@@ -7,7 +9,7 @@ internal sealed record Recording
     public const int MostSamples = 500_000;
 
     /// <summary>Samples in file order.</summary>
-    public required IReadOnlyList<Sample> Samples { get; init; }
+    public required IReadOnlyList<RecordedSample> Samples { get; init; }
 
     /// <summary>Laps in file order.</summary>
     public IReadOnlyList<LapMark> Laps { get; init; } = [];
@@ -23,7 +25,7 @@ internal sealed record Recording
 /// <param name="HeartRate">Beats a minute.</param>
 /// <param name="Cadence">Strokes a minute.</param>
 /// <param name="Speed">The device's own speed over ground, m/s.</param>
-internal readonly record struct Sample(double Time, double Latitude, double Longitude, float HeartRate, float Cadence, float Speed)
+internal readonly record struct RecordedSample(double Time, double Latitude, double Longitude, float HeartRate, float Cadence, float Speed)
 {
     /// <summary>Whether there is a position. Exactly 0, 0 is how devices write “no fix”.</summary>
     public bool HasPosition => Math.Abs(Latitude) <= 90 && Math.Abs(Longitude) <= 180 && (Latitude != 0 || Longitude != 0);

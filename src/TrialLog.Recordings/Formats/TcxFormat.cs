@@ -1,4 +1,8 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Files;
+
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>Reads track points and laps of a Training Center XML file, from activities as from courses.</summary>
 internal static class TcxFormat
@@ -12,7 +16,7 @@ internal static class TcxFormat
         var samples = new SampleList();
         var laps = new List<LapMark>();
         TimeSpan? offset = null;
-        Sample point = SampleList.Nothing;
+        RecordedSample point = SampleList.Nothing;
         var lap = new LapMark(double.NaN, double.NaN, false);
         double lapSeconds = double.NaN;
         bool inPoint = false, inHeartRate = false;

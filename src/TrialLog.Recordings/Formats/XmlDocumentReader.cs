@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Text;
 using System.Xml;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Files;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>
 /// Walks an XML file element by element with nothing fetched, nothing expanded and nothing kept: document type

@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Which end of a leg.</summary>
 public enum LegEdge

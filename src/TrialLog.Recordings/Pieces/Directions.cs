@@ -1,4 +1,8 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Compares legs of one direction with one another, and those of opposite directions to tell the current.</summary>
 internal sealed class Directions

@@ -1,4 +1,7 @@
-namespace TrialLog.Recordings;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>The times at which the paddler pressed for a lap.</summary>
 internal static class LapPresses

@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>One way over the water, inside a piece.</summary>
 public sealed record Leg

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Puts the edges of a leg where its speed along the course rises to, and falls from, its own level.</summary>
 internal static class LegEdges

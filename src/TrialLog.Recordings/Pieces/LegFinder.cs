@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Recordings.Tracks;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Finds the legs of a track: stretches of steady speed between rests, turns, steps of speed and pressed laps.</summary>
 internal static class LegFinder

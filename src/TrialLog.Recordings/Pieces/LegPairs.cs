@@ -1,4 +1,7 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Joins legs out and back into round trips.</summary>
 internal static class LegPairs

@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>From the pieces that count to the log.</summary>
 public sealed partial record RecordedOuting

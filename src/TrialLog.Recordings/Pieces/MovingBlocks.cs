@@ -1,6 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Cuts the track at rests and at turns.</summary>
 internal static class MovingBlocks

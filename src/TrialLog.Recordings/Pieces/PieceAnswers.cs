@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>What a recording cannot tell about its pieces and the user is asked for.</summary>
 public sealed record PieceAnswers

@@ -1,4 +1,7 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Finds the pieces of an outing.</summary>
 internal static class PieceFinder

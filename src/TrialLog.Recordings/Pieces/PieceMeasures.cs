@@ -1,6 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Measures a piece whose legs are known.</summary>
 internal static class PieceMeasures

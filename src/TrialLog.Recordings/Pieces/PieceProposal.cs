@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>A piece as found in a recording or as the user corrected it, not yet saved.</summary>
 public sealed record PieceProposal

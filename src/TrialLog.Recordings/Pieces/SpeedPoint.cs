@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>One point of the speed plot.</summary>
 /// <param name="At">Since the recording's start.</param>

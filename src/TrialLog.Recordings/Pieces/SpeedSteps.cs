@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>
 /// Cuts a stretch where the speed steps, as from warm-up to piece: the split into constant speeds with the least squared

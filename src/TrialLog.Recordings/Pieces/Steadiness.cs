@@ -1,4 +1,7 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Speed over the steady part of a stretch.</summary>
 internal static class Steadiness

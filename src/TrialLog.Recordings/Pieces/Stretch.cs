@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>A stretch of the track between two of its points, both in the same unbroken part.</summary>
 /// <param name="First">Index of its first point.</param>

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Pieces;
 
 /// <summary>Tells the pieces from warm-up, easy paddling and cool-down by their speed.</summary>
 internal static class WorkLevel

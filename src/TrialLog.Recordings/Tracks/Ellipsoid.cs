@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>
 /// Distances on the WGS-84 ellipsoid (a = 6,378,137 m, 1/f = 298.257223563; NIMA TR8350.2). Positions become Cartesian

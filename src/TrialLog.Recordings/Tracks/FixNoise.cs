@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>How much the positions of a recording jitter from fix to fix.</summary>
 internal static class FixNoise

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Recordings.Formats;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>
 /// The longest run of samples, in file order, whose times strictly increase: leaving out any fewer would leave a
@@ -8,7 +10,7 @@ namespace TrialLog.Recordings;
 internal static class IncreasingTimes
 {
     /// <summary>The samples kept, and how many were duplicates of a kept time and how many ran backward.</summary>
-    public static (List<Sample> Kept, int Duplicates, int Backward) Of(IReadOnlyList<Sample> samples)
+    public static (List<RecordedSample> Kept, int Duplicates, int Backward) Of(IReadOnlyList<RecordedSample> samples)
     {
         var last = new int[samples.Count];
         var before = new int[samples.Count];
@@ -37,7 +39,7 @@ internal static class IncreasingTimes
             length = Math.Max(length, low + 1);
         }
 
-        var kept = new List<Sample>(length);
+        var kept = new List<RecordedSample>(length);
         for (int i = length > 0 ? last[length - 1] : -1; i >= 0; i = before[i])
             kept.Add(samples[i]);
         kept.Reverse();

@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>A position with its time.</summary>
 internal readonly record struct Fix(double Time, Point3 Position);

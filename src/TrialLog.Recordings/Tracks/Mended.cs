@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>What had to be mended in a recording, counted.</summary>
 public sealed record Mended

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>
 /// The mended, smoothed track, once a second, without coordinates: how far along, how fast, and east and north of the

@@ -1,4 +1,8 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>Puts smoothed fixes on a clock of one second.</summary>
 internal sealed class TrackGrid
@@ -73,7 +77,7 @@ internal sealed class TrackGrid
     }
 
     /// <summary>The finished track, with heart rate, stroke rate and device speed held from the last sample for up to ten seconds.</summary>
-    public Track ToTrack(List<Sample> samples, IReadOnlyList<(double Start, double End)> gaps)
+    public Track ToTrack(List<RecordedSample> samples, IReadOnlyList<(double Start, double End)> gaps)
     {
         int n = seconds.Count;
         if (n < 2)
@@ -98,7 +102,7 @@ internal sealed class TrackGrid
         return track;
     }
 
-    private void Hold(List<Sample> samples, Func<Sample, bool> isGiven, Func<Sample, float> value, float[] into)
+    private void Hold(List<RecordedSample> samples, Func<RecordedSample, bool> isGiven, Func<RecordedSample, float> value, float[] into)
     {
         const double longest = 10;
         int next = 0;

@@ -1,6 +1,9 @@
 using System.Runtime.InteropServices;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>From what a file said to a <see cref="Track"/>: mends times and positions, smooths, and puts all on one clock.</summary>
 internal static class TrackMaker
@@ -23,8 +26,8 @@ internal static class TrackMaker
         var timed = recording.Samples.Where(s => s.HasTime).ToList();
         if (timed.Count == 0)
             throw new RecordingException("the track has no times, so no speed can be told from it; export the recorded outing, with times.");
-        (List<Sample> samples, int duplicates, int backward) = IncreasingTimes.Of(timed);
-        List<Sample> placed = samples.FindAll(s => s.HasPosition);
+        (List<RecordedSample> samples, int duplicates, int backward) = IncreasingTimes.Of(timed);
+        List<RecordedSample> placed = samples.FindAll(s => s.HasPosition);
         List<Fix> fixes = Jumps.Without(placed.ConvertAll(s => new Fix(s.Time, Ellipsoid.ToCartesian(s.Latitude, s.Longitude))), out int jumps);
         List<(int Start, int End)> parts = Parts(fixes);
         if (parts.Count == 0)

@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Tracks;
 
 /// <summary>A smoothed position and velocity.</summary>
 internal readonly record struct SmoothedFix(double Time, Point3 Position, Point3 Velocity);

@@ -1,7 +1,8 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Calendars;
 
 /// <summary>A week's card to be put into a calendar.</summary>
 /// <param name="Analysis">Whose card it is, for which hull, and why.</param>

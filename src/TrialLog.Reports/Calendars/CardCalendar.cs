@@ -6,10 +6,16 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 using Calendar = Ical.Net.Calendar;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Calendars;
 
 /// <summary>
 /// The week's trial cards as entries of a calendar file (iCalendar, RFC 5545). An entry keeps its UID through its week and

@@ -1,6 +1,9 @@
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>A trial card in words.</summary>
 internal static class CardWords

@@ -1,6 +1,9 @@
-using TrialLog.Tuning;
+using TrialLog.Application.Wording;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>The cautions: those that the analysis gives, and what holds on every page that sends somebody afloat.</summary>
 internal static class CautionsSection

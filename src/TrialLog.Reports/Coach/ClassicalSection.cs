@@ -1,7 +1,10 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>The classical view: a mixed model without a prior, for the coach who wants to see it beside.</summary>
 internal static class ClassicalSection

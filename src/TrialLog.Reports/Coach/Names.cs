@@ -1,6 +1,10 @@
-using TrialLog.Domain;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>What hulls, paddles and outings are called in a page.</summary>
 internal sealed class Names(ReportContents contents)

@@ -1,6 +1,11 @@
-using TrialLog.Domain;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>What coaches wrote, oldest first, with who and when.</summary>
 internal static class NotesSection

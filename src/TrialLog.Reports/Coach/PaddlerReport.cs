@@ -1,4 +1,7 @@
-namespace TrialLog.Reports;
+using TrialLog.Application.Reporting;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Reports.Coach;
 
 /// <summary>The coach's report of one paddler, in each of its formats.</summary>
 public static class PaddlerReport

@@ -1,10 +1,16 @@
 using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>The trials for a spreadsheet: a piece a row, what was suggested beside what was paddled.</summary>
 internal static class PiecesCsv

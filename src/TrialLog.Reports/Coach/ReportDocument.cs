@@ -1,7 +1,17 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Next;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Reports.Pictures;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>What the coach's report says, section by section: the answer first, then what it rests on.</summary>
 internal static class ReportDocument
@@ -62,12 +72,12 @@ internal static class ReportDocument
         new Cards([CardWords.ToFill(sore ? "Rest first; this card when it no longer hurts" : analysis.DiminishingReturns ? "Trial card, to test on regardless" : "Trial card", analysis.Card, said, null)]));
 
     private static Section Curve(Analysis analysis, Said said, bool sore) => new("Speed against length",
-        new Pictures([new Figure(ResponsePicture.Of(analysis, said, sore)), new Figure(ProbabilityPicture.Of(analysis, said, sore))]),
+        new PictureRow([new Figure(ResponsePicture.Of(analysis, said, sore)), new Figure(ProbabilityPicture.Of(analysis, said, sore))]),
         new Paragraph((analysis.Flat ? "The curve is so flat that nothing within an inch either way matters. " : "")
             + $"Curvature: {Said.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull ({Said.Percent(analysis.Curvature.Low)} to {Said.Percent(analysis.Curvature.High)})."));
 
     private static Section? Progress(ReportContents contents, Said said) => contents.Progress.Count == 0 ? null : new("Progress",
-        new Pictures([
+        new PictureRow([
             new Figure(ProgressPictures.BestLength(contents.Progress, said)),
             new Figure(ProgressPictures.GainLeft(contents.Progress, contents.Analysis.WorthwhilePercent)),
         ]));

@@ -1,7 +1,14 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Reports.Pictures;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Coach;
 
 /// <summary>What was suggested, what was paddled, and every piece.</summary>
 internal static class TrialsSection

@@ -1,4 +1,7 @@
-namespace TrialLog.Reports;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Pictures;
+
+namespace TrialLog.Reports.Documents;
 
 /// <summary>
 /// A page as it is meant, before it becomes HTML, Markdown or plain text: every format says the same because every
@@ -63,7 +66,7 @@ internal sealed record Cards(IReadOnlyList<CardToFill> Items) : Block;
 internal sealed record CardToFill(string Heading, string Plan, IReadOnlyList<string> Lengths, string Reason, string? Caution);
 
 /// <summary>Pictures that may stand side by side.</summary>
-internal sealed record Pictures(IReadOnlyList<Figure> Items) : Block
+internal sealed record PictureRow(IReadOnlyList<Figure> Items) : Block
 {
     /// <inheritdoc/>
     public override IEnumerable<Block> OneByOne => Items;

@@ -2,8 +2,12 @@ using System.Text;
 using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Pictures;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Documents;
 
 /// <summary>
 /// Writes a document as one HTML page that needs nothing else: no script, no network, its style inside. Every text goes
@@ -55,7 +59,7 @@ internal static partial class Html
         Table rows => Of(rows, name),
         Figure figure => new XElement("figure", figure.Picture.Svg,
             new XElement("figcaption", Text("strong", figure.Picture.Title + "."), " ", PlainText.Permitted(figure.Picture.Key))),
-        Pictures pictures => new XElement("div", Class("pictures"), pictures.Items.Select(item => Of(item, name))),
+        PictureRow pictures => new XElement("div", Class("pictures"), pictures.Items.Select(item => Of(item, name))),
         Quotation quotation => new XElement("blockquote", Text("p", quotation.Text), Text("footer", quotation.By)),
         Cards cards => new XElement("div", Class("cards"), cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),

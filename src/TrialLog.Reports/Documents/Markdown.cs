@@ -1,6 +1,9 @@
 using System.Text;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Pictures;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Documents;
 
 /// <summary>Writes a document as CommonMark with pipe tables. Text is escaped, so that none of it can become markup.</summary>
 internal static class Markdown

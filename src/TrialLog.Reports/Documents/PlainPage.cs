@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Pictures;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Documents;
 
 /// <summary>Writes a document as plain text for a terminal or a plain printer.</summary>
 internal static class PlainPage

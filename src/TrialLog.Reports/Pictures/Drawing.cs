@@ -2,8 +2,9 @@ using System.Xml.Linq;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
+using TrialLog.Application.Wording;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Pictures;
 
 /// <summary>
 /// The house style of the pictures, and the way from a plot to a drawing that can stand in a page: it scales, carries

@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Pictures;
 
 /// <summary>A picture and what it says to somebody who cannot see it.</summary>
 /// <param name="Title">A short title.</param>

@@ -1,10 +1,11 @@
 using OxyPlot;
 using OxyPlot.Axes;
 using OxyPlot.Series;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Pictures;
 
 /// <summary>How sure is each setting to be the best one? A bar a setting.</summary>
 internal static class ProbabilityPicture

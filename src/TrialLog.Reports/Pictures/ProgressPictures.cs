@@ -2,10 +2,11 @@ using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Pictures;
 
 /// <summary>Is the search converging? The best length with its range, and the gain left, after each outing.</summary>
 internal static class ProgressPictures

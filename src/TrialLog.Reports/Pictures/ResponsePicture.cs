@@ -2,10 +2,12 @@ using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Pictures;
 
 /// <summary>Where is the best length, and how sure is that? Speed against length, with its band and the pieces.</summary>
 internal static class ResponsePicture

@@ -1,7 +1,14 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Calendars;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Reports;
+namespace TrialLog.Reports.Squads;
 
 /// <summary>The squad on one sheet: a row a paddler, worst first, then this week's cards for all, with room to write.</summary>
 public static class SquadSheet

@@ -1,4 +1,6 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>How closely length goes with something else.</summary>
 internal static class Association

@@ -1,4 +1,8 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Each paddle with its own lengths: a faster blade looks like a better length.</summary>
 internal sealed class BladeTangled : ILogCheck

@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Lengths that only ever went one way over the season: fitness and season look like length.</summary>
 internal sealed class CalendarTangled : ILogCheck

@@ -1,12 +1,17 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>A log as the checks look at it: the pieces that count, on one scale of length.</summary>
 internal sealed class CheckedLog
 {
     /// <summary>Lays out the log.</summary>
-    public CheckedLog(TuningQuestion question, IReadOnlyList<AdjustedPiece> adjusted, double bestInches, Func<Guid, double?>? bestWithoutInches)
+    public CheckedLog(AnalysisInput question, IReadOnlyList<AdjustedPiece> adjusted, double bestInches, Func<Guid, double?>? bestWithoutInches)
     {
         (Question, Adjusted, BestInches, BestWithoutInches) = (question, adjusted, bestInches, bestWithoutInches);
         Dictionary<Guid, Hull> hulls = question.Hulls.Append(question.Hull).DistinctBy(hull => hull.Id).ToDictionary(hull => hull.Id);
@@ -26,7 +31,7 @@ internal sealed class CheckedLog
     }
 
     /// <summary>What was asked.</summary>
-    public TuningQuestion Question { get; }
+    public AnalysisInput Question { get; }
 
     /// <summary>The pieces of the hull asked for, as the response curve shows them.</summary>
     public IReadOnlyList<AdjustedPiece> Adjusted { get; }

@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Lengths so close together that their difference in speed drowns in the noise.</summary>
 internal sealed class CloseLengths : ILogCheck

@@ -1,6 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>One length outbound and another homebound: wind and current look like length.</summary>
 internal sealed class CourseTangled : ILogCheck

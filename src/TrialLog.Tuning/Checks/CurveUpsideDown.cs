@@ -1,4 +1,9 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>
 /// Faster at both ends of the lengths tried than in between. The model believes that the curve bends down, so it would take such a
@@ -16,7 +21,7 @@ internal sealed class CurveUpsideDown : ILogCheck
         // The classical fit is the dearest thing an analysis could do, so it is asked only where the curve may bend upwards at all.
         if (log.InHull.Count < EnoughPieces || BendsDownWithinOutings(log))
             return null;
-        IReadOnlyList<Coefficient> coefficients = Classical.Fit(log.Question).Coefficients;
+        IReadOnlyList<Coefficient> coefficients = ClassicalAnalysis.Fit(log.Question).Coefficients;
         return coefficients.Count > 2 && coefficients[2].Estimate > SurelyInErrors * coefficients[2].StandardError
             ? new("curve-upside-down", "The pieces at both ends of the lengths tried were faster than those in between, which no best length explains; look for what else differed, such as effort, wind or a mistyped length, before trusting any answer.")
             : null;

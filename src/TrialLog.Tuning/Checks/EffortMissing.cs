@@ -1,4 +1,8 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Effort not told: a little more effort moves the pace more than an inch of paddle does.</summary>
 internal sealed class EffortMissing : ILogCheck

@@ -1,4 +1,8 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>One length paddled harder than another: effort looks like length.</summary>
 internal sealed class EffortTangled : ILogCheck

@@ -1,4 +1,8 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>One or two lengths cannot show where a curve peaks.</summary>
 internal sealed class FewLengths : ILogCheck

@@ -1,4 +1,8 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Nearly all experience at one length: what one is used to goes better at first than it deserves.</summary>
 internal sealed class Habituated : ILogCheck

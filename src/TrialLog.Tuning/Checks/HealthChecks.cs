@@ -1,6 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>What is wrong with the experiment itself, if anything: each check looks at one thing and says one sentence.</summary>
 internal static class HealthChecks
@@ -16,7 +16,7 @@ internal static class HealthChecks
     private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled(), new CurveUpsideDown(), new HullsDisagree()];
 
     /// <summary>What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.</summary>
-    public static IReadOnlyList<HealthCheck> Doubts(TuningQuestion question)
+    public static IReadOnlyList<HealthCheck> Doubts(AnalysisInput question)
     {
         var log = new CheckedLog(question, [], 0, null);
         return [.. Misleading.Select(check => check.Look(log)).OfType<HealthCheck>()];
@@ -30,7 +30,7 @@ internal static class HealthChecks
     /// The same without that piece, or null where it cannot be told; asked for a few pieces only. Null to skip the check.
     /// </param>
     public static IReadOnlyList<HealthCheck> Of(
-        TuningQuestion question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null)
+        AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null)
     {
         var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches);
         return [.. All.Select(check => check.Look(log)).OfType<HealthCheck>()];

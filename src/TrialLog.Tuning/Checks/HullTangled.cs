@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Each hull with its own lengths: the hulls do not compare the same lengths.</summary>
 internal sealed class HullTangled : ILogCheck

@@ -1,7 +1,12 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Two hulls that, each by itself, point to lengths further apart than hulls are believed to be: joined they would seem surer than they are.</summary>
 internal sealed class HullsDisagree : ILogCheck

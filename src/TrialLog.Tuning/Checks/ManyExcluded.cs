@@ -1,4 +1,6 @@
-namespace TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>So many pieces left out that the choice of them may be the result.</summary>
 internal sealed class ManyExcluded : ILogCheck

@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>
 /// Outings of one length each, by a paddler who could swap: whatever wind, water and freshness did to that outing is tangled

@@ -1,6 +1,12 @@
 using MathNet.Numerics.LinearAlgebra;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>One piece without which the best length would be another.</summary>
 internal sealed class OnePieceCarries : ILogCheck

@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Longer lengths always late in the outing, or always early: fading looks like length.</summary>
 internal sealed class OrderTangled : ILogCheck

@@ -1,4 +1,7 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Tuning.Checks;
 
 /// <summary>Pieces so far from the rest that the heavy tails let them count for little.</summary>
 internal sealed class PiecesDiscounted : ILogCheck

@@ -1,6 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>A piece that counts, with its outing and its length carried over to the blade asked for.</summary>
 /// <param name="Outing">The outing.</param>
@@ -12,7 +14,7 @@ internal sealed record CountedPiece(Outing Outing, Piece Piece, double LengthInc
     public double LogSpeedPercent => 100 * Math.Log(Piece.MetresPerSecond);
 
     /// <summary>The pieces that count in the hull asked for, by date, time, label and order. Steering blades do not count.</summary>
-    public static IReadOnlyList<CountedPiece> InHull(TuningQuestion question)
+    public static IReadOnlyList<CountedPiece> InHull(AnalysisInput question)
     {
         Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id).ToDictionary(paddle => paddle.Id);
         return

@@ -1,4 +1,4 @@
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>
 /// Fieller's confidence set for the ratio of two normal estimates. All ratios ρ with

@@ -1,4 +1,6 @@
-namespace TrialLog.Tuning;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>
 /// Columns made orthogonal one by one, each projection done twice for accuracy. Source: Golub and Van Loan, Matrix

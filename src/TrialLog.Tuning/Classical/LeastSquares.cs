@@ -1,7 +1,8 @@
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
+using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>
 /// Ordinary least squares, y = X·b + e. Source: Golub and Van Loan, Matrix Computations, section 5.3 (full-rank

@@ -1,7 +1,8 @@
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>The pieces of one hull laid out for a regression: speed, columns that explain it, and the outing of each.</summary>
 internal sealed class PieceDesign

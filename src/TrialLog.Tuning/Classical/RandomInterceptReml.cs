@@ -1,7 +1,9 @@
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.RootFinding;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>
 /// The random-intercept mixed model y = X·b + u_group + e by restricted maximum likelihood (REML). The criterion is

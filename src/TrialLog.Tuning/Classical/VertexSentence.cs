@@ -1,7 +1,8 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Tuning;
+namespace TrialLog.Tuning.Classical;
 
 /// <summary>Says the vertex and the shape of its interval in plain words.</summary>
 internal static class VertexSentence

@@ -1,4 +1,5 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
@@ -31,7 +32,7 @@ internal sealed class BestLengthPrior
     public double[] EvidencePull { get; }
 
     /// <summary>The prior of a question.</summary>
-    public static BestLengthPrior Of(TuningQuestion question, PieceTable table, Alignment alignment, double spread)
+    public static BestLengthPrior Of(AnalysisInput question, PieceTable table, Alignment alignment, double spread)
     {
         TuningSettings settings = question.Settings;
         double share = settings.StartOutlierShare;

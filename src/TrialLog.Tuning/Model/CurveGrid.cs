@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>Places the grid over log curvature and duration effect where the posterior has its mass.</summary>

@@ -1,4 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
@@ -12,7 +14,7 @@ internal static class Durations
     private const double AssumedSpeed = 3;
 
     /// <summary>Logarithm over the reference duration of the pieces usually paddled: the median over the log, the reference if there is none.</summary>
-    public static double OfCard(TuningQuestion question, PieceTable table)
+    public static double OfCard(AnalysisInput question, PieceTable table)
     {
         if (table.Count == 0)
             return 0;
@@ -22,11 +24,11 @@ internal static class Durations
     }
 
     /// <summary>The same for the goal event, null where none is named.</summary>
-    public static double? OfGoal(TuningQuestion question, PieceTable table) =>
+    public static double? OfGoal(AnalysisInput question, PieceTable table) =>
         GoalSeconds(question, table) is { } seconds ? Math.Log(seconds / question.Settings.ReferenceSeconds) : null;
 
     /// <summary>Seconds the goal event takes, as known or reckoned from the pieces in its hull, else from all; null where none is named.</summary>
-    public static double? GoalSeconds(TuningQuestion question, PieceTable table)
+    public static double? GoalSeconds(AnalysisInput question, PieceTable table)
     {
         if (question.Paddler.Goal is not { } goal)
             return null;

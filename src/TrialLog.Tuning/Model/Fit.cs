@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
@@ -32,7 +35,7 @@ internal sealed class Fit
     public double CardLogDuration { get; }
 
     /// <summary>Fits the question.</summary>
-    public static Fit Of(TuningQuestion question)
+    public static Fit Of(AnalysisInput question)
     {
         StartLength start = StartLength.Of(question.Paddler);
         Alignment alignment = new(start.Length, WithAsked(question));
@@ -40,7 +43,7 @@ internal sealed class Fit
         return Of(question, table, alignment, question.Settings.StartSpreadInches ?? start.SpreadInches);
     }
 
-    private static Fit Of(TuningQuestion question, PieceTable table, Alignment alignment, double spread)
+    private static Fit Of(AnalysisInput question, PieceTable table, Alignment alignment, double spread)
     {
         TuningSettings settings = question.Settings;
         double cardLogDuration = Durations.OfCard(question, table), goalLogDuration = Durations.OfGoal(question, table) ?? cardLogDuration;
@@ -103,7 +106,7 @@ internal sealed class Fit
         }
     }
 
-    private static Dictionary<Guid, Hull>.ValueCollection WithAsked(TuningQuestion question)
+    private static Dictionary<Guid, Hull>.ValueCollection WithAsked(AnalysisInput question)
     {
         Dictionary<Guid, Hull> hulls = [];
         foreach (Hull hull in question.Hulls)

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 

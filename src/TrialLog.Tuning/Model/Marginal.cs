@@ -1,4 +1,5 @@
 using MathNet.Numerics.Interpolation;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 

@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
@@ -86,7 +89,7 @@ internal sealed class PieceTable
     }
 
     /// <summary>Collects the pieces of a question that count.</summary>
-    public static PieceTable Of(TuningQuestion question, Alignment alignment)
+    public static PieceTable Of(AnalysisInput question, Alignment alignment)
     {
         List<Outing> sorted = [.. question.Outings];
         sorted.Sort(ByCalendar);

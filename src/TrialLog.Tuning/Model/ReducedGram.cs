@@ -1,4 +1,7 @@
 using System.Runtime.CompilerServices;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 

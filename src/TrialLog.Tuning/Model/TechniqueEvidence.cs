@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
@@ -6,7 +9,7 @@ namespace TrialLog.Tuning.Model;
 internal static class TechniqueEvidence
 {
     /// <summary>Sets the checks' precision and pull, by hull.</summary>
-    public static void Set(TuningQuestion question, PieceTable table, Alignment alignment, double[] precision, double[] pull)
+    public static void Set(AnalysisInput question, PieceTable table, Alignment alignment, double[] precision, double[] pull)
     {
         foreach (Hull hull in question.Hulls.Prepend(question.Hull).DistinctBy(static hull => hull.Id).OrderBy(static hull => hull.Id))
         {

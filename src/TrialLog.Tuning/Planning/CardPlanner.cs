@@ -1,4 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;
@@ -25,7 +29,7 @@ internal static class CardPlanner
     private const int CloudLengths = 15;
 
     /// <summary>Plans the next outing.</summary>
-    public static PlannedLengths Plan(TuningQuestion question, Fit fit, Reach reach, HabitualLength habitual)
+    public static PlannedLengths Plan(AnalysisInput question, Fit fit, AllowedSettings reach, HabitualLength habitual)
     {
         TuningSettings settings = question.Settings;
         List<Length> candidates = Candidates(reach, habitual, settings);
@@ -36,7 +40,7 @@ internal static class CardPlanner
         double[] aligned = new double[candidates.Count];
         for (int k = 0; k < aligned.Length; k++)
             aligned[k] = fit.Alignment.Align(candidates[k], question.Hull, question.Paddle.Blade);
-        ContrastValue value = new(PlanningCloud.Of(fit.Posterior, CloudLengths), fit.Skew);
+        ExpectedValueOfInformation value = new(PlanningCloud.Of(fit.Posterior, CloudLengths), fit.Skew);
         double pieceVariance = PieceVariance(fit.Posterior, settings);
         return question.Paddler.SwapsOnWater
             ? Mirrored(candidates, aligned, value, 4 * pieceVariance / pieces, pieces, fit, settings, question.Paddler.WorthwhilePercent ?? settings.WorthwhilePercent)
@@ -53,7 +57,7 @@ internal static class CardPlanner
         return tails * posterior.LogPiece.Mean(static log => Math.Exp(2 * log));
     }
 
-    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ContrastValue value, double variance, int pieces, Fit fit,
+    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ExpectedValueOfInformation value, double variance, int pieces, Fit fit,
         TuningSettings settings, double worthwhile)
     {
         List<(int Short, int Long, CardWorth Worth)> tried = [];
@@ -97,8 +101,8 @@ internal static class CardPlanner
     /// One length for the whole outing: its contrast is with the outings before. Before any, the first of the best two outings
     /// to come.
     /// </summary>
-    private static PlannedLengths OneLength(List<Length> candidates, double[] aligned, ContrastValue value, double meanVariance, int pieces,
-        TuningQuestion question, Fit fit, HabitualLength habitual)
+    private static PlannedLengths OneLength(List<Length> candidates, double[] aligned, ExpectedValueOfInformation value, double meanVariance, int pieces,
+        AnalysisInput question, Fit fit, HabitualLength habitual)
     {
         double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + meanVariance;
         (int outings, double mean, double meanSquare, double meanSkew) = Before(question, fit);
@@ -128,7 +132,7 @@ internal static class CardPlanner
     }
 
     /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and of the lopsided part.</summary>
-    private static (int Outings, double Mean, double MeanSquare, double MeanSkew) Before(TuningQuestion question, Fit fit)
+    private static (int Outings, double Mean, double MeanSquare, double MeanSkew) Before(AnalysisInput question, Fit fit)
     {
         int outings = 0;
         double mean = 0, square = 0, skew = 0;
@@ -149,7 +153,7 @@ internal static class CardPlanner
         return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, skew / outings);
     }
 
-    private static List<Length> Candidates(Reach reach, HabitualLength habitual, TuningSettings settings)
+    private static List<Length> Candidates(AllowedSettings reach, HabitualLength habitual, TuningSettings settings)
     {
         double limit = settings.StepLimitInches;
         List<Length> near = [];

@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Wording;
 
@@ -10,7 +13,7 @@ internal static class CardWriter
     private const double UsualMetres = 1000, UsualEffort = 6, ShortestMetres = 250, LongestRestSeconds = 300, ShortestRestSeconds = 120;
 
     /// <summary>The card.</summary>
-    public static TrialCard Of(TuningQuestion question, Fit fit, PlannedLengths planned, Findings findings)
+    public static TrialCard Of(AnalysisInput question, Fit fit, PlannedLengths planned, Assessment assessment)
     {
         Distance distance = UsualDistance(question, fit.Table);
         return new()
@@ -19,11 +22,11 @@ internal static class CardWriter
             Distance = distance,
             Effort = UsualEffortOf(fit.Table),
             Rest = Rest(fit),
-            Reason = Reason(question, planned, findings),
+            Reason = Reason(question, planned, assessment),
         };
     }
 
-    private static Distance UsualDistance(TuningQuestion question, PieceTable table)
+    private static Distance UsualDistance(AnalysisInput question, PieceTable table)
     {
         if (table.Count > 0)
         {
@@ -52,12 +55,12 @@ internal static class CardWriter
         return PieceTime.FromSeconds(Math.Round(seconds / 30) * 30);
     }
 
-    private static string Reason(TuningQuestion question, PlannedLengths planned, Findings findings)
+    private static string Reason(AnalysisInput question, PlannedLengths planned, Assessment assessment)
     {
-        (SorenessCeiling soreness, Length best, bool stop) = (findings.Soreness, findings.Best.Length, findings.Stop);
+        (SorenessCeiling soreness, Length best, bool stop) = (assessment.Soreness, assessment.Best.Length, assessment.Stop);
         LengthUnit unit = question.Paddler.Unit;
-        if (!findings.Reach.IsOpen)
-            return $"Do not paddle this card while it hurts: even {Say.Setting(findings.Reach.Shortest, unit)}, the shortest setting of {question.Paddle.Name}, is longer than what did not hurt. Rest, and see a clinician if it stays.";
+        if (!assessment.Allowed.IsOpen)
+            return $"Do not paddle this card while it hurts: even {Say.Setting(assessment.Allowed.Shortest, unit)}, the shortest setting of {question.Paddle.Name}, is longer than what did not hurt. Rest, and see a clinician if it stays.";
         string first = Say.Setting(planned.Lengths.Min(), unit), last = Say.Setting(planned.Lengths.Max(), unit);
         string held = soreness.Length is null ? "" : soreness.EverywhereSore ? " Rest first; then only what is shorter than all that hurt." : " Rest first; then only lengths that did not hurt.";
         if (planned.Spread == 0)

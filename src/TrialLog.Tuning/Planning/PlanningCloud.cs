@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;

@@ -1,5 +1,8 @@
-using TrialLog.Domain;
-using TrialLog.Tuning.Planning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Wording;
 
@@ -7,7 +10,7 @@ namespace TrialLog.Tuning.Wording;
 internal static class Cautions
 {
     /// <summary>Those that apply to a question, the most pressing first.</summary>
-    public static IReadOnlyList<string> Of(TuningQuestion question, SorenessCeiling soreness)
+    public static IReadOnlyList<string> Of(AnalysisInput question, SorenessCeiling soreness)
     {
         List<string> cautions = [];
         LengthUnit unit = question.Paddler.Unit;
@@ -24,7 +27,7 @@ internal static class Cautions
         return cautions;
     }
 
-    private static bool Overhead(TuningQuestion question)
+    private static bool Overhead(AnalysisInput question)
     {
         TechniqueCheck? latest = null;
         foreach (TechniqueCheck check in question.TechniqueChecks)

@@ -1,4 +1,7 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Wording;
 
@@ -19,7 +22,7 @@ namespace TrialLog.Tuning.Wording;
 /// <param name="ToGoIfSwapping">The same if lengths were changed on the water; null where they are.</param>
 /// <param name="HardlyTells">Whether the log can hardly tell lengths apart for being paddled in large crews.</param>
 internal sealed record VerdictFacts(
-    TuningQuestion Question, int Pieces, int PiecesInHull, Length Current, BestLength Best, double GainFromMoving, double GainFromMovingSeconds,
+    AnalysisInput Question, int Pieces, int PiecesInHull, Length Current, BestLength Best, double GainFromMoving, double GainFromMovingSeconds,
     double GoalSeconds, double Worthwhile, double Left, bool Stop, bool Flat, OutingsToGo ToGo, OutingsToGo? ToGoIfSwapping, bool HardlyTells)
 {
     /// <summary>Whether soreness of late limits what is proposed.</summary>

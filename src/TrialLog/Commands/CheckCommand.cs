@@ -1,7 +1,13 @@
 using System.CommandLine;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands;
 
@@ -11,20 +17,20 @@ internal static class CheckCommand
     public static Command Build(CommandFrame frame)
     {
         var command = new Command("check", "Health checks: what is wrong with the trials themselves, if anything.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            Analysis analysis = Tuner.Analyse(desk.Question(chosen));
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            Analysis analysis = Tuner.Analyse(workspace.Question(chosen));
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write<IReadOnlyList<CheckFacts>>(frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, check.Says))]);
+                JsonOutput.Write<IReadOnlyList<CheckFacts>>(frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, check.Says))]);
                 return;
             }
 
             if (analysis.Checks.Count == 0)
                 frame.Out.WriteLine("Nothing is wrong with the trials so far.");
             foreach (HealthCheck check in analysis.Checks)
-                Wrapped.Write(frame.Out, check.Says, frame.Surroundings.Width, "- ", 2);
+                Wrapped.Write(frame.Out, check.Says, frame.ConsoleHost.Width, "- ", 2);
         });
         return command;
     }

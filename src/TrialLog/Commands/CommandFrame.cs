@@ -1,7 +1,10 @@
 using System.CommandLine;
-using TrialLog.Domain;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.UseCases;
 
 namespace TrialLog.Commands;
 
@@ -9,11 +12,11 @@ namespace TrialLog.Commands;
 /// What all commands share: the options that go everywhere, opening the logbook, and turning a request that cannot
 /// be met into one sentence and exit code 1.
 /// </summary>
-internal sealed class CommandFrame(Surroundings surroundings)
+internal sealed class CommandFrame(ConsoleHost surroundings)
 {
     private const int Done = 0, CannotBeMet = 1;
 
-    public Surroundings Surroundings => surroundings;
+    public ConsoleHost ConsoleHost => surroundings;
 
     public TextWriter Out => surroundings.Out;
 
@@ -32,13 +35,13 @@ internal sealed class CommandFrame(Surroundings surroundings)
 
     public Option<string?> Paddle { get; } = new("--paddle") { Description = "Which paddle; else the latest outing's.", HelpName = "NAME" };
 
-    public Option<bool> NewName { get; } = new(UseCases.NewName.Option) { Description = "Take a name as new though it is close to a known one." };
+    public Option<bool> NewName { get; } = new(Application.Setup.NewName.Option) { Description = "Take a name as new though it is close to a known one." };
 
     /// <summary>Gives a command an action that works on the open logbook.</summary>
-    public void OnDesk(Command command, Action<ParseResult, Desk> action) => command.SetAction(parsed => Guarded(() =>
+    public void OnDesk(Command command, Action<ParseResult, Workspace> action) => command.SetAction(parsed => Guarded(() =>
     {
         using LogbookFile logbook = LogbookFile.Open(StorePath(parsed));
-        action(parsed, new Desk(logbook, surroundings.Clock));
+        action(parsed, new Workspace(logbook, surroundings.Clock));
     }));
 
     /// <summary>Gives a command an action that needs no logbook.</summary>

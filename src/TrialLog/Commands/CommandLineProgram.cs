@@ -1,4 +1,8 @@
 using System.CommandLine;
+using TrialLog.Commands.Coach;
+using TrialLog.Commands.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Commands;
 
@@ -8,7 +12,7 @@ internal static class CommandLineProgram
     private const int WrongUsage = 2;
 
     /// <summary>Runs one command line and gives its exit code: 0 done, 1 cannot be met, 2 wrong usage.</summary>
-    public static int Run(string[] arguments, Surroundings surroundings)
+    public static int Run(string[] arguments, ConsoleHost surroundings)
     {
         var frame = new CommandFrame(surroundings);
         ParseResult parsed = Root(frame).Parse(arguments);

@@ -1,7 +1,9 @@
 using System.CommandLine;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.UseCases;
 
 namespace TrialLog.Commands;
 
@@ -14,10 +16,10 @@ internal static class ExcludeCommand
         var piece = new Argument<int>("PIECE") { Description = "The piece's number in the outing." };
         var because = new Option<string>("--because") { Description = "Why it does not count.", HelpName = "REASON", Required = true };
         var command = new Command("exclude", "Leave a piece out of every analysis; it stays in the log.") { outing, piece, because, frame.Paddler };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             Outing changed = CorrectOuting.Exclude(
-                desk, OutingArgument.Find(frame, parsed, desk, outing), parsed.GetRequiredValue(piece), parsed.GetRequiredValue(because));
+                workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece), parsed.GetRequiredValue(because));
             frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} no longer counts. To take it back: triallog undo");
         });
         return command;
@@ -32,9 +34,9 @@ internal static class IncludeCommand
         var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
         var piece = new Argument<int>("PIECE") { Description = "The piece's number in the outing." };
         var command = new Command("include", "Let a piece that was left out count again.") { outing, piece, frame.Paddler };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Outing changed = CorrectOuting.Include(desk, OutingArgument.Find(frame, parsed, desk, outing), parsed.GetRequiredValue(piece));
+            Outing changed = CorrectOuting.Include(workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece));
             frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} counts again.");
         });
         return command;
@@ -49,13 +51,13 @@ internal static class DeleteCommand
         var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
         var piece = new Argument<int?>("PIECE") { Description = "Only this piece.", Arity = ArgumentArity.ZeroOrOne };
         var command = new Command("delete", "Delete an outing, or one piece of it.") { outing, piece, frame.Paddler };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Outing found = OutingArgument.Find(frame, parsed, desk, outing);
+            Outing found = OutingArgument.Find(frame, parsed, workspace, outing);
             if (parsed.GetValue(piece) is { } order)
-                CorrectOuting.DeletePiece(desk, found, order);
+                CorrectOuting.DeletePiece(workspace, found, order);
             else
-                CorrectOuting.Delete(desk, found);
+                CorrectOuting.Delete(workspace, found);
             frame.Out.WriteLine($"Deleted {(parsed.GetValue(piece) is { } number ? $"piece {number} of " : "the outing ")}{FindOuting.NameOf(found)}. To take it back: triallog undo");
         });
         return command;
@@ -68,9 +70,9 @@ internal static class UndoCommand
     public static Command Build(CommandFrame frame)
     {
         var command = new Command("undo", "Take back the newest thing done; again goes further back.");
-        frame.OnDesk(command, (_, desk) =>
+        frame.OnDesk(command, (_, workspace) =>
         {
-            ChangeSummary taken = CorrectOuting.Undo(desk);
+            ChangeSummary taken = CorrectOuting.Undo(workspace);
             frame.Out.WriteLine($"Taken back: {Quoted.Visible(taken.What)}. To have it again: triallog redo");
         });
         return command;
@@ -83,7 +85,7 @@ internal static class RedoCommand
     public static Command Build(CommandFrame frame)
     {
         var command = new Command("redo", "Do again what was just taken back.");
-        frame.OnDesk(command, (_, desk) => frame.Out.WriteLine($"Done again: {Quoted.Visible(CorrectOuting.Redo(desk).What)}."));
+        frame.OnDesk(command, (_, workspace) => frame.Out.WriteLine($"Done again: {Quoted.Visible(CorrectOuting.Redo(workspace).What)}."));
         return command;
     }
 }
@@ -93,6 +95,6 @@ internal static class OutingArgument
 {
     public const string Description = "The outing's date, with its label where the day has several: 2026-05-03 or 2026-05-03:evening; or last.";
 
-    public static Outing Find(CommandFrame frame, ParseResult parsed, Desk desk, Argument<string> name) =>
-        FindOuting.Of(desk, desk.PaddlerNamed(parsed.GetValue(frame.Paddler)), parsed.GetRequiredValue(name));
+    public static Outing Find(CommandFrame frame, ParseResult parsed, Workspace workspace, Argument<string> name) =>
+        FindOuting.Of(workspace, workspace.PaddlerNamed(parsed.GetValue(frame.Paddler)), parsed.GetRequiredValue(name));
 }

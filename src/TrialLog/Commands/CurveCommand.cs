@@ -1,9 +1,17 @@
 using System.CommandLine;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -19,16 +27,16 @@ internal static class CurveCommand
         {
             frame.Paddler, frame.Hull, frame.Paddle, classical, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            TuningQuestion question = desk.Question(chosen);
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            AnalysisInput question = workspace.Question(chosen);
             Analysis analysis = Tuner.Analyse(question);
-            ClassicalFit? fit = parsed.GetValue(classical) ? Classical.Fit(question) : null;
+            ClassicalFit? fit = parsed.GetValue(classical) ? ClassicalAnalysis.Fit(question) : null;
             if (parsed.GetValue(frame.Json))
-                Facts.Write(frame.Out, CurveFacts.Of(analysis, fit));
+                JsonOutput.Write(frame.Out, CurveFacts.Of(analysis, fit));
             else
-                Write(frame.Out, analysis, fit, frame.Surroundings.Width, StrokesOf.Environment(frame.Surroundings.Environment));
+                Write(frame.Out, analysis, fit, frame.ConsoleHost.Width, StrokesOf.Environment(frame.ConsoleHost.Environment));
         });
         return command;
     }

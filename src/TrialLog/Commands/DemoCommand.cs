@@ -1,9 +1,18 @@
 using System.CommandLine;
-using TrialLog.Domain;
+using TrialLog.Application.Files;
+using TrialLog.Application.Next;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -19,22 +28,22 @@ internal static class DemoCommand
         {
             string file = Path.Combine(Directory.CreateTempSubdirectory("triallog-demo-").FullName, "demo.db");
             using LogbookFile logbook = LogbookFile.Open(file);
-            Tell(frame, new Desk(logbook, frame.Surroundings.Clock));
+            Tell(frame, new Workspace(logbook, frame.ConsoleHost.Clock));
             frame.Out.WriteLine();
             Say(frame, $"The logbook of this demo is a scratch file; look around in it, then delete it: triallog --store {file}");
         });
         return command;
     }
 
-    private static void Tell(CommandFrame frame, Desk desk)
+    private static void Tell(CommandFrame frame, Workspace workspace)
     {
         TextWriter to = frame.Out;
-        int width = frame.Surroundings.Width;
+        int width = frame.ConsoleHost.Width;
         using (Stream sample = typeof(DemoCommand).Assembly.GetManifestResourceStream(Sample) ?? throw new InvalidOperationException(Sample))
-            ImportCsv.From(desk, sample, Sample, new CsvReadOptions { Today = desk.Today });
-        Chosen chosen = desk.Choose(null, null, null);
+            ImportCsv.From(workspace, sample, Sample, new CsvReadOptions { Today = workspace.Today });
+        Chosen chosen = workspace.Choose(null, null, null);
         Paddler paddler = chosen.Paddler;
-        TuningQuestion whole = desk.Question(chosen);
+        AnalysisInput whole = workspace.Question(chosen);
         List<Outing> outings = [.. whole.Outings];
 
         to.WriteLine("1. Where to start");
@@ -49,8 +58,8 @@ internal static class DemoCommand
         to.WriteLine();
 
         to.WriteLine("3. The first outing, as logged");
-        Dictionary<Guid, Paddle> paddles = desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
-        HistoryText.Write(to, outings[0], desk.Logbook.Hulls().First(hull => hull.Id == outings[0].HullId), paddles, paddler.Unit);
+        Dictionary<Guid, Paddle> paddles = workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
+        HistoryText.Write(to, outings[0], workspace.Logbook.Hulls().First(hull => hull.Id == outings[0].HullId), paddles, paddler.Unit);
         to.WriteLine();
 
         to.WriteLine("4. What the log said after each outing");
@@ -60,8 +69,8 @@ internal static class DemoCommand
 
         to.WriteLine($"5. Today, after {outings.Count} outings (triallog next)");
         to.WriteLine();
-        NextText.Write(to, NextOuting.For(desk, chosen), width, desk.IsSore(paddler));
+        NextText.Write(to, NextOuting.For(workspace, chosen), width, workspace.IsSore(paddler));
     }
 
-    private static void Say(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.Surroundings.Width, "   ", 3);
+    private static void Say(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, "   ", 3);
 }

@@ -1,17 +1,20 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
 /// <summary>Asks on the error stream about what may be a slip in an outing that was saved.</summary>
 internal static class DoubtText
 {
-    public static void Write(CommandFrame frame, Desk desk, Outing outing, Outing? before = null)
+    public static void Write(CommandFrame frame, Workspace workspace, Outing outing, Outing? before = null)
     {
-        IReadOnlyList<string> doubts = OutingDoubts.Of(desk, outing, before);
+        IReadOnlyList<string> doubts = OutingDoubts.Of(workspace, outing, before);
         foreach (string doubt in doubts)
-            Wrapped.Write(frame.Surroundings.Error, doubt, frame.Surroundings.Width);
+            Wrapped.Write(frame.ConsoleHost.Error, doubt, frame.ConsoleHost.Width);
         if (doubts.Count > 0)
-            Wrapped.Write(frame.Surroundings.Error, $"It is kept as it is. To mend a piece: triallog edit {FindOuting.NameOf(outing)} PIECE --time T (or --distance D); to take it all back: triallog undo", frame.Surroundings.Width);
+            Wrapped.Write(frame.ConsoleHost.Error, $"It is kept as it is. To mend a piece: triallog edit {FindOuting.NameOf(outing)} PIECE --time T (or --distance D); to take it all back: triallog undo", frame.ConsoleHost.Width);
     }
 }

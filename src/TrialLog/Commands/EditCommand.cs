@@ -1,7 +1,15 @@
 using System.CommandLine;
 using System.Globalization;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands;
 
@@ -28,10 +36,10 @@ internal static class EditCommand
         {
             name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort, soreness, course,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            Outing outing = FindOuting.Of(desk, paddler, parsed.GetRequiredValue(name));
+            Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            Outing outing = FindOuting.Of(workspace, paddler, parsed.GetRequiredValue(name));
             string? Given(Option<string?> option) => parsed.GetValue(option);
             Option<string?>[] ofPiece = [frame.Paddle, length, distance, time, effort];
             Option<string?>[] ofOuting = [frame.Hull, date, label, place, wind, water];
@@ -47,8 +55,8 @@ internal static class EditCommand
             Outing changed = parsed.GetValue(order) is not { } number
                 ? outing with
                 {
-                    HullId = Given(frame.Hull) is { } hull ? desk.HullNamed(hull).Id : outing.HullId,
-                    Date = Given(date) is { } day ? FindOuting.Date(day, desk.Today) : outing.Date,
+                    HullId = Given(frame.Hull) is { } hull ? workspace.HullNamed(hull).Id : outing.HullId,
+                    Date = Given(date) is { } day ? FindOuting.Date(day, workspace.Today) : outing.Date,
                     Label = Given(label)?.Trim() ?? outing.Label,
                     Place = Given(place) ?? outing.Place,
                     Wind = Given(wind) is { } beaufort ? Values.Wind(beaufort) : outing.Wind,
@@ -58,7 +66,7 @@ internal static class EditCommand
                 }
                 : With(outing, FindOuting.Piece(outing, number), piece => Throughout(piece) with
                 {
-                    PaddleId = Given(frame.Paddle) is { } paddle ? desk.PaddleNamed(paddle).Id : piece.PaddleId,
+                    PaddleId = Given(frame.Paddle) is { } paddle ? workspace.PaddleNamed(paddle).Id : piece.PaddleId,
                     Length = Given(length) is { } text ? Length.Parse(text, paddler.Unit) : piece.Length,
                     Distance = Given(distance) is { } far ? Distance.Parse(far) : piece.Distance,
                     Time = Given(time) is { } took ? PieceTime.ParseByHand(took) : piece.Time,
@@ -67,9 +75,9 @@ internal static class EditCommand
                 });
             if (changed == outing)
                 throw new RequestException("Nothing to change was given; see: triallog edit --help");
-            CorrectOuting.Replace(desk, changed);
-            HistoryText.Write(frame.Out, changed, desk.Logbook.Hulls().First(hull => hull.Id == changed.HullId), desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
-            DoubtText.Write(frame, desk, changed, outing);
+            CorrectOuting.Replace(workspace, changed);
+            HistoryText.Write(frame.Out, changed, workspace.Logbook.Hulls().First(hull => hull.Id == changed.HullId), workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
+            DoubtText.Write(frame, workspace, changed, outing);
         });
         return command;
     }

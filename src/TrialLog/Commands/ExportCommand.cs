@@ -1,7 +1,10 @@
 using System.CommandLine;
-using TrialLog.Domain;
+using TrialLog.Application.Files;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
-using TrialLog.UseCases;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
@@ -12,11 +15,11 @@ internal static class ExportCommand
     {
         Option<string?> csv = PaddlerCommand.Text("--csv", "The file to write; without it the CSV goes to the standard output.", "FILE");
         var command = new Command("export", "Everything logged as CSV; importing it elsewhere loses nothing.") { csv };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             using var written = new MemoryStream();
-            IReadOnlyList<Outing> outings = desk.Logbook.Outings();
-            CsvLog.Write(written, new KnownLog(desk.Logbook.Paddlers(), desk.Logbook.Hulls(), desk.Logbook.Paddles(), outings));
+            IReadOnlyList<Outing> outings = workspace.Logbook.Outings();
+            CsvLog.Write(written, new KnownLog(workspace.Logbook.Paddlers(), workspace.Logbook.Hulls(), workspace.Logbook.Paddles(), outings));
             written.Position = 0;
             if (parsed.GetValue(csv) is not { } file)
             {
@@ -25,7 +28,7 @@ internal static class ExportCommand
                 return;
             }
 
-            NewFile.Write(desk, file, written.ToArray());
+            NewFile.Write(workspace, file, written.ToArray());
             frame.Out.WriteLine($"{outings.Sum(outing => outing.Pieces.Count):N0} pieces in {outings.Count:N0} outings written to {Quoted.Brief(file, 200)}.");
         });
         return command;

@@ -1,5 +1,13 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands;
 

@@ -1,7 +1,14 @@
 using System.CommandLine;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -26,8 +33,8 @@ internal static class HullCommand
         var crew = new Option<int>("--crew") { Description = "Paddlers aboard, 1 to 24.", HelpName = "N", Required = true };
         Option<string?> seat = SeatHeight();
         var command = new Command("add", "Add a hull.") { name, crew, seat, frame.NewName };
-        frame.OnDesk(command, (parsed, desk) =>
-            SayAndAsk(frame, desk, SetUpHull.Add(desk, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(desk, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
+        frame.OnDesk(command, (parsed, workspace) =>
+            SayAndAsk(frame, workspace, SetUpHull.Add(workspace, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(workspace, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
         return command;
     }
 
@@ -37,24 +44,24 @@ internal static class HullCommand
         var crew = new Option<int?>("--crew") { Description = "Paddlers aboard, 1 to 24.", HelpName = "N" };
         Option<string?> seat = SeatHeight();
         var command = new Command("set", "Change a hull.") { name, crew, seat };
-        frame.OnDesk(command, (parsed, desk) =>
-            SayAndAsk(frame, desk, SetUpHull.Change(desk, parsed.GetRequiredValue(name), parsed.GetValue(crew), Measure(desk, parsed.GetValue(seat)))));
+        frame.OnDesk(command, (parsed, workspace) =>
+            SayAndAsk(frame, workspace, SetUpHull.Change(workspace, parsed.GetRequiredValue(name), parsed.GetValue(crew), Measure(workspace, parsed.GetValue(seat)))));
         return command;
     }
 
     private static Command List(CommandFrame frame)
     {
         var command = new Command("list", "List the hulls.") { frame.Json };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write<IReadOnlyList<HullFacts>>(frame.Out, [.. desk.Logbook.Hulls().Select(HullFacts.Of)]);
+                JsonOutput.Write<IReadOnlyList<HullFacts>>(frame.Out, [.. workspace.Logbook.Hulls().Select(HullFacts.Of)]);
                 return;
             }
 
-            foreach (Hull hull in desk.Logbook.Hulls())
-                Say(frame, hull, desk.Unit);
+            foreach (Hull hull in workspace.Logbook.Hulls())
+                Say(frame, hull, workspace.Unit);
         });
         return command;
     }
@@ -63,17 +70,17 @@ internal static class HullCommand
     {
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a hull that no outing uses.") { name };
-        frame.OnDesk(command, (parsed, desk) => frame.Out.WriteLine($"Removed the hull {SetUpHull.Remove(desk, parsed.GetRequiredValue(name)).Name}."));
+        frame.OnDesk(command, (parsed, workspace) => frame.Out.WriteLine($"Removed the hull {SetUpHull.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
         return command;
     }
 
-    private static Length? Measure(Desk desk, string? text) => text is null ? null : Length.Parse(text, desk.Unit);
+    private static Length? Measure(Workspace workspace, string? text) => text is null ? null : Length.Parse(text, workspace.Unit);
 
-    private static void SayAndAsk(CommandFrame frame, Desk desk, Hull hull)
+    private static void SayAndAsk(CommandFrame frame, Workspace workspace, Hull hull)
     {
-        Say(frame, hull, desk.Unit);
-        foreach (string question in HullChecks.Questions(desk.Logbook.Hulls(), desk.Unit))
-            Wrapped.Write(frame.Out, question, frame.Surroundings.Width, "Is that right? ", 2);
+        Say(frame, hull, workspace.Unit);
+        foreach (string question in HullChecks.Questions(workspace.Logbook.Hulls(), workspace.Unit))
+            Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Is that right? ", 2);
     }
 
     private static void Say(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(

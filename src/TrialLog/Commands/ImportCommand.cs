@@ -1,8 +1,15 @@
 using System.CommandLine;
+using TrialLog.Application.Files;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
-using TrialLog.UseCases;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Commands;
 
@@ -17,18 +24,18 @@ internal static class ImportCommand
         var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler, frame.Hull, frame.Paddle, skipBad, frame.NewName, frame.Json };
         foreach (Option option in recording.All)
             command.Options.Add(option);
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             List<ImportFacts> done = [];
             foreach (string file in parsed.GetRequiredValue(files))
             {
                 using FileStream stream = FileToImport.Open(file);
                 done.Add(FileToImport.LooksLikeRecording(stream)
-                    ? ImportRecordingCommand.Run(frame, parsed, desk, recording, stream, Path.GetFileName(file))
-                    : Csv(frame, desk, stream, Path.GetFileName(file), new CsvReadOptions
+                    ? ImportRecordingCommand.Run(frame, parsed, workspace, recording, stream, Path.GetFileName(file))
+                    : Csv(frame, workspace, stream, Path.GetFileName(file), new CsvReadOptions
                     {
-                        Today = desk.Today,
-                        Unit = desk.Unit,
+                        Today = workspace.Today,
+                        Unit = workspace.Unit,
                         SkipBad = parsed.GetValue(skipBad),
                         NewNames = parsed.GetValue(frame.NewName),
                         Paddler = parsed.GetValue(frame.Paddler),
@@ -37,21 +44,21 @@ internal static class ImportCommand
             }
 
             if (parsed.GetValue(frame.Json))
-                Facts.Write<IReadOnlyList<ImportFacts>>(frame.Out, done);
+                JsonOutput.Write<IReadOnlyList<ImportFacts>>(frame.Out, done);
         });
         return command;
     }
 
-    private static ImportFacts Csv(CommandFrame frame, Desk desk, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)
+    private static ImportFacts Csv(CommandFrame frame, Workspace workspace, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)
     {
-        CsvAdditions additions = ImportCsv.From(desk, stream, name, options, again);
+        CsvAdditions additions = ImportCsv.From(workspace, stream, name, options, again);
         if (!quiet)
         {
             frame.Out.WriteLine($"{Quoted.Brief(name, 80)}: {additions.Says()}");
             foreach (CsvProblem problem in additions.Problems)
-                Wrapped.Write(frame.Out, problem.ToString(), frame.Surroundings.Width, "  left out: ", 4);
+                Wrapped.Write(frame.Out, problem.ToString(), frame.ConsoleHost.Width, "  left out: ", 4);
             foreach (string warning in additions.Warnings)
-                Wrapped.Write(frame.Out, warning, frame.Surroundings.Width, "  ", 2);
+                Wrapped.Write(frame.Out, warning, frame.ConsoleHost.Width, "  ", 2);
         }
 
         return new ImportFacts(

@@ -1,24 +1,32 @@
 using System.CommandLine;
+using TrialLog.Application.Files;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.Recordings;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands;
 
 /// <summary>The part of <c>import</c> that turns a recording into pieces: shown, corrected on a terminal, then saved.</summary>
 internal static class ImportRecordingCommand
 {
-    public static ImportFacts Run(CommandFrame frame, ParseResult parsed, Desk desk, RecordingOptions options, Stream stream, string name)
+    public static ImportFacts Run(CommandFrame frame, ParseResult parsed, Workspace workspace, RecordingOptions options, Stream stream, string name)
     {
-        Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-        RecordedOuting recording = ImportRecording.Read(desk, stream, name, parsed.GetValue(options.Again));
+        Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+        RecordedOuting recording = ImportRecording.Read(workspace, stream, name, parsed.GetValue(options.Again));
         foreach (string number in (parsed.GetValue(options.Drop) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             recording = recording.Drop(RecordingQuestions.Place(recording, number));
         bool quiet = parsed.GetValue(frame.Json);
         IReadOnlyList<Length>? lengths = parsed.GetValue(options.Lengths) is { } text
             ? [.. text.Split(',').Select(one => Length.Parse(one, chosen.Paddler.Unit))]
-            : ImportRecording.CardLengths(desk, chosen, recording.Date);
+            : ImportRecording.CardLengths(workspace, chosen, recording.Date);
 
         var answers = new RecordingAnswers
         {
@@ -30,10 +38,10 @@ internal static class ImportRecordingCommand
             Place = parsed.GetValue(options.Place),
         };
         if (!quiet)
-            RecordingText.Write(frame.Out, recording, answers.Lengths, chosen.Paddler.Unit, frame.Surroundings.Width);
-        if (frame.Surroundings.Interactive && !quiet)
+            RecordingText.Write(frame.Out, recording, answers.Lengths, chosen.Paddler.Unit, frame.ConsoleHost.Width);
+        if (frame.ConsoleHost.Interactive && !quiet)
         {
-            if (new RecordingQuestions(frame.Surroundings, chosen.Paddler.Unit).Ask(recording, answers) is not { } settled)
+            if (new RecordingQuestions(frame.ConsoleHost, chosen.Paddler.Unit).Ask(recording, answers) is not { } settled)
                 throw new RequestException("Nothing was saved.");
             (recording, answers) = settled;
         }
@@ -42,12 +50,12 @@ internal static class ImportRecordingCommand
             throw new RequestException($"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
         }
 
-        Outing outing = ImportRecording.Save(desk, recording, answers);
+        Outing outing = ImportRecording.Save(workspace, recording, answers);
         if (!quiet)
         {
             frame.Out.WriteLine("Logged:");
-            HistoryText.Write(frame.Out, outing, chosen.Hull, desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
-            DoubtText.Write(frame, desk, outing);
+            HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
+            DoubtText.Write(frame, workspace, outing);
         }
 
         return new ImportFacts(name, outing.Pieces.Count, 0, 0, [], recording.Mended.IsNothing ? [] : [recording.Mended.ToString()]);

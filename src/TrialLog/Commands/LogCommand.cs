@@ -1,6 +1,17 @@
 using System.CommandLine;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Next;
+using TrialLog.Application.Text;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -24,34 +35,34 @@ internal static class LogCommand
         {
             pieces, frame.Paddler, frame.Hull, frame.Paddle, date, at, label, place, wind, water, notes, effort, soreness, course,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
             string? Given(Option<string?> option) => parsed.GetValue(option);
             string[] texts = parsed.GetValue(pieces) ?? [];
             if (texts.Length == 0)
             {
-                if (!frame.Surroundings.Interactive)
+                if (!frame.ConsoleHost.Interactive)
                     throw new RequestException($"Say what was paddled, each piece as {PieceText.Form}; on a terminal it is asked step by step.");
-                var questions = new LogQuestions(frame.Surroundings, desk, chosen);
+                var questions = new LogQuestions(frame.ConsoleHost, workspace, chosen);
                 if (questions.Ask() is not { } asked)
                 {
-                    throw new RequestException(HalfTypedOuting.Exists(desk, chosen.Paddler)
+                    throw new RequestException(HalfTypedOuting.Exists(workspace, chosen.Paddler)
                         ? "Nothing was saved. What you typed is kept; go on with: triallog log"
                         : "Nothing was saved.");
                 }
 
-                Outing saved = LogOuting.Save(desk, asked);
+                Outing saved = LogOuting.Save(workspace, asked);
                 if (questions.KeepsDraft)
-                    HalfTypedOuting.Drop(desk, chosen.Paddler);
-                Say(frame, desk, saved, chosen);
+                    HalfTypedOuting.Drop(workspace, chosen.Paddler);
+                Say(frame, workspace, saved, chosen);
                 return;
             }
 
             Effort? everyEffort = Given(effort) is { } hard ? Effort.Parse(hard) : null;
             Soreness? everySoreness = Given(soreness) is { } sore ? Soreness.Parse(sore) : null;
             Course way = Given(course) is { } text ? CourseText.Parse(text) : Course.RoundTrip;
-            DateOnly on = Given(date) is { } day ? FindOuting.Date(day, desk.Today) : desk.Today;
+            DateOnly on = Given(date) is { } day ? FindOuting.Date(day, workspace.Today) : workspace.Today;
             var entry = new OutingEntry
             {
                 Paddler = chosen.Paddler,
@@ -65,21 +76,21 @@ internal static class LogCommand
                 Notes = Given(notes),
                 Pieces =
                 [
-                    .. ByTheCard(desk, chosen, on, [.. texts.Select(one => PieceText.Parse(one, chosen.Paddler.Unit))])
+                    .. ByTheCard(workspace, chosen, on, [.. texts.Select(one => PieceText.Parse(one, chosen.Paddler.Unit))])
                         .Select(piece => piece with { Effort = piece.Effort ?? everyEffort, Soreness = everySoreness, Course = way }),
                 ],
             };
-            Say(frame, desk, LogOuting.Save(desk, entry), chosen);
+            Say(frame, workspace, LogOuting.Save(workspace, entry), chosen);
         });
         return command;
     }
 
     // Pieces typed as times alone take lengths and distance from the card in order; their number must be the card's.
-    private static List<PieceEntry> ByTheCard(Desk desk, Chosen chosen, DateOnly on, IReadOnlyList<PieceText> typed)
+    private static List<PieceEntry> ByTheCard(Workspace workspace, Chosen chosen, DateOnly on, IReadOnlyList<PieceText> typed)
     {
         if (typed.All(piece => piece is { Length: not null, Distance: not null }))
             return [.. typed.Select(piece => new PieceEntry(chosen.Paddle, piece.Length!.Value, piece.Distance!.Value, piece.Time) { Effort = piece.Effort })];
-        GivenCard card = OpenCard.Of(desk, chosen, on)
+        GivenCard card = OpenCard.Of(workspace, chosen, on)
             ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
             throw new RequestException($"The card has {card.Card.Lengths.Count} pieces ({string.Join(", ", card.Card.Lengths.Select(length => length.ToText(chosen.Paddler.Unit)))}) and {typed.Count} were given; give the lengths too: {PieceText.Form}.");
@@ -90,13 +101,13 @@ internal static class LogCommand
         ];
     }
 
-    private static void Say(CommandFrame frame, Desk desk, Outing outing, Chosen chosen)
+    private static void Say(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)
     {
         frame.Out.WriteLine("Logged:");
-        HistoryText.Write(frame.Out, outing, chosen.Hull, desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
+        HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
         if (outing.Pieces.Any(piece => piece.Soreness is { Points: >= 4 }))
             frame.Out.WriteLine("That is sore. Pain in shoulder, elbow or back is a reason to stop, not a data point; a clinician decides what it is.");
-        DoubtText.Write(frame, desk, outing);
+        DoubtText.Write(frame, workspace, outing);
         frame.Out.WriteLine("What it says: triallog next");
     }
 }

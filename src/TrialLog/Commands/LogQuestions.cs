@@ -1,11 +1,17 @@
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Next;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
-using TrialLog.UseCases;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
 /// <summary>Asks for an outing step by step. An empty answer takes what stands in brackets; a wrong one is asked again.</summary>
-internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen chosen)
+internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace, Chosen chosen)
 {
     private delegate bool Reader<T>(string text, out T value, out string? problem);
 
@@ -17,20 +23,20 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
     {
         TextWriter to = surroundings.Out;
         LengthUnit unit = chosen.Paddler.Unit;
-        GivenCard? card = OpenCard.Of(desk, chosen);
-        OutingDraft? kept = HalfTypedOuting.Of(desk, chosen.Paddler);
+        GivenCard? card = OpenCard.Of(workspace, chosen);
+        OutingDraft? kept = HalfTypedOuting.Of(workspace, chosen.Paddler);
         bool keeps = kept is null || (kept.Editing is null && kept.Hull == chosen.Hull.Id.ToString() && kept.Paddle == chosen.Paddle.Id.ToString());
         OutingDraft before = kept is not null && keeps ? kept
-            : new(chosen.Paddler.Id, null, $"{desk.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", []);
+            : new(chosen.Paddler.Id, null, $"{workspace.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", []);
         to.WriteLine($"{chosen.Paddler.Name}, {chosen.Hull.Name}, {chosen.Paddle.Name}. An empty answer takes what stands in [brackets].");
         if (kept is not null)
             to.WriteLine(keeps ? "An outing is half typed; what you typed is there." : "Another outing is half typed on the screens; it is left as it is.");
-        if (!Question("Date", ReadDate(before.Date, out DateOnly day, out _) ? day : desk.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
+        if (!Question("Date", ReadDate(before.Date, out DateOnly day, out _) ? day : workspace.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
             || !Question("Wind, Beaufort", Typed<Beaufort>(before.Wind, Beaufort.TryParse), Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
             return null;
 
         bool keepsForLater = true;
-        var usual = UsualSpeed.Of(desk.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
+        var usual = UsualSpeed.Of(workspace.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
         var pieces = new List<PieceEntry>();
         while (pieces.Count < LogOuting.MostPieces)
         {
@@ -66,7 +72,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
             else
                 pieces.Add(piece);
             if (keeps)
-                HalfTypedOuting.Keep(desk, before with { Date = $"{date:yyyy-MM-dd}", Wind = $"{wind}", Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)] });
+                HalfTypedOuting.Keep(workspace, before with { Date = $"{date:yyyy-MM-dd}", Wind = $"{wind}", Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)] });
             if (usual.Doubt(piece.Distance, piece.Time) is { } doubt)
                 to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or mend it later with: triallog edit");
         }
@@ -77,7 +83,7 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
             || (!save && keeps && !Question("Keep it for later? yes or no", true, YesOrNo, ReadYes, out keepsForLater)))
             return null;
         if (keeps && !keepsForLater)
-            HalfTypedOuting.Drop(desk, chosen.Paddler);
+            HalfTypedOuting.Drop(workspace, chosen.Paddler);
         KeepsDraft = keeps;
         return !save ? null : new OutingEntry
         {
@@ -148,8 +154,8 @@ internal sealed class LogQuestions(Surroundings surroundings, Desk desk, Chosen 
         date = default;
         try
         {
-            date = FindOuting.Date(text, desk.Today);
-            problem = Plausible.ProblemWithDate(date, desk.Today);
+            date = FindOuting.Date(text, workspace.Today);
+            problem = Plausible.ProblemWithDate(date, workspace.Today);
         }
         catch (InvalidValueException wrong)
         {

@@ -1,7 +1,13 @@
 using System.CommandLine;
+using TrialLog.Application.Next;
+using TrialLog.Application.Workspaces;
+using TrialLog.Commands.Coach;
 using TrialLog.Commands.Json;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands;
 
@@ -12,22 +18,22 @@ internal static class NextCommand
     {
         var command = new Command("next", "The next trial card, and what the log says so far.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
         var week = new Coach.WeekOptions(command);
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             if (week.IsSquad(parsed))
             {
-                week.ShowSquad(frame, parsed, desk);
+                week.ShowSquad(frame, parsed, workspace);
                 return;
             }
 
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            Analysis analysis = NextOuting.For(desk, chosen);
-            week.PutIntoCalendar(parsed, desk, [analysis]);
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            Analysis analysis = NextOuting.For(workspace, chosen);
+            week.PutIntoCalendar(parsed, workspace, [analysis]);
             if (parsed.GetValue(frame.Json))
-                Facts.Write(frame.Out, NextFacts.Of(analysis));
+                JsonOutput.Write(frame.Out, NextFacts.Of(analysis));
             else
-                NextText.Write(frame.Out, analysis, frame.Surroundings.Width, desk.IsSore(chosen.Paddler));
-            week.SayCalendar(frame, parsed, desk);
+                NextText.Write(frame.Out, analysis, frame.ConsoleHost.Width, workspace.IsSore(chosen.Paddler));
+            week.SayCalendar(frame, parsed, workspace);
         });
         return command;
     }

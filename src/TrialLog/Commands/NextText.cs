@@ -1,6 +1,12 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 

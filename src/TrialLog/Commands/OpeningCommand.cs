@@ -9,16 +9,16 @@ internal static class OpeningCommand
 {
     public static void Attach(RootCommand root, CommandFrame frame) => root.SetAction(parsed =>
     {
-        if (!frame.Surroundings.Interactive)
+        if (!frame.ConsoleHost.Interactive)
         {
-            frame.Surroundings.Error.WriteLine("The screens need a terminal. Commands work anywhere; see: triallog --help");
+            frame.ConsoleHost.Error.WriteLine("The screens need a terminal. Commands work anywhere; see: triallog --help");
             return 2;
         }
 
         return frame.Guarded(() =>
         {
             using LogbookFile logbook = LogbookFile.Open(frame.StorePath(parsed));
-            ScreensProgram.Run(logbook, frame.Surroundings.Clock, frame.Surroundings.Environment);
+            ScreensProgram.Run(logbook, frame.ConsoleHost.Clock, frame.ConsoleHost.Environment);
         });
     });
 }

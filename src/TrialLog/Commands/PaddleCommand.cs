@@ -1,7 +1,13 @@
 using System.CommandLine;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -12,13 +18,13 @@ internal static class PaddleCommand
     {
         var command = new Command("paddle", "The paddles: add, set blade and lengths, list, remove.");
         command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddle.", SetUpPaddle.Add));
-        command.Subcommands.Add(AddOrSet(frame, "set", "Change a paddle.", (desk, name, details, _) => SetUpPaddle.Change(desk, name, details)));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change a paddle.", (workspace, name, details, _) => SetUpPaddle.Change(workspace, name, details)));
         command.Subcommands.Add(List(frame));
         command.Subcommands.Add(Remove(frame));
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddleDetails, bool, Paddle> act)
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Workspace, string, PaddleDetails, bool, Paddle> act)
     {
         var name = new Argument<string>("NAME");
         Option<string?> blade = PaddlerCommand.Text("--blade", "Blade length, tip to throat.", "L");
@@ -30,21 +36,21 @@ internal static class PaddleCommand
         var command = new Command(verb, description) { name, blade, range, step, fixedAt, area, steering };
         if (verb == "add")
             command.Options.Add(frame.NewName);
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             if (parsed.GetValue(range) is not null && parsed.GetValue(fixedAt) is not null)
                 throw new RequestException("A paddle is adjustable (--range) or fixed (--fixed), not both.");
-            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, desk.Unit) : null;
-            Paddle paddle = act(desk, parsed.GetRequiredValue(name), new PaddleDetails
+            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, workspace.Unit) : null;
+            Paddle paddle = act(workspace, parsed.GetRequiredValue(name), new PaddleDetails
             {
                 Blade = Measure(blade),
                 Range = Measure(fixedAt) is { } length ? (length, length)
-                    : parsed.GetValue(range) is { } ends ? SetUpPaddle.Range(ends, desk.Unit) : null,
+                    : parsed.GetValue(range) is { } ends ? SetUpPaddle.Range(ends, workspace.Unit) : null,
                 Step = Measure(step),
                 BladeAreaSquareInches = parsed.GetValue(area),
                 Steering = PaddlerCommand.YesOrNo(parsed.GetValue(steering)),
             }, verb == "add" && parsed.GetValue(frame.NewName));
-            Say(frame, paddle, desk.Unit);
+            Say(frame, paddle, workspace.Unit);
         });
         return command;
     }
@@ -52,16 +58,16 @@ internal static class PaddleCommand
     private static Command List(CommandFrame frame)
     {
         var command = new Command("list", "List the paddles.") { frame.Json };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write<IReadOnlyList<PaddleFacts>>(frame.Out, [.. desk.Logbook.Paddles().Select(PaddleFacts.Of)]);
+                JsonOutput.Write<IReadOnlyList<PaddleFacts>>(frame.Out, [.. workspace.Logbook.Paddles().Select(PaddleFacts.Of)]);
                 return;
             }
 
-            foreach (Paddle paddle in desk.Logbook.Paddles())
-                Say(frame, paddle, desk.Unit);
+            foreach (Paddle paddle in workspace.Logbook.Paddles())
+                Say(frame, paddle, workspace.Unit);
         });
         return command;
     }
@@ -70,7 +76,7 @@ internal static class PaddleCommand
     {
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a paddle that no piece uses.") { name };
-        frame.OnDesk(command, (parsed, desk) => frame.Out.WriteLine($"Removed the paddle {SetUpPaddle.Remove(desk, parsed.GetRequiredValue(name)).Name}."));
+        frame.OnDesk(command, (parsed, workspace) => frame.Out.WriteLine($"Removed the paddle {SetUpPaddle.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
         return command;
     }
 

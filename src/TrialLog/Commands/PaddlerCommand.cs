@@ -1,7 +1,16 @@
 using System.CommandLine;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Text;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Commands.Sizing;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
@@ -12,13 +21,13 @@ internal static class PaddlerCommand
     {
         var command = new Command("paddler", "Who paddles: add, set what is known, list, remove.");
         command.Subcommands.Add(AddOrSet(frame, "add", "Add a paddler.", SetUpPaddler.Add));
-        command.Subcommands.Add(AddOrSet(frame, "set", "Change what is known of a paddler.", (desk, name, details, _) => SetUpPaddler.Change(desk, name, details)));
+        command.Subcommands.Add(AddOrSet(frame, "set", "Change what is known of a paddler.", (workspace, name, details, _) => SetUpPaddler.Change(workspace, name, details)));
         command.Subcommands.Add(List(frame));
         command.Subcommands.Add(Remove(frame));
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Desk, string, PaddlerDetails, bool, Paddler> act)
+    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Workspace, string, PaddlerDetails, bool, Paddler> act)
     {
         var name = new Argument<string>("NAME");
         BodyOptions body = new();
@@ -34,23 +43,23 @@ internal static class PaddlerCommand
             command.Options.Add(option);
         if (verb == "add")
             command.Options.Add(frame.NewName);
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             LengthUnit? chosen = UnitOf(parsed.GetValue(unit));
-            LengthUnit bare = chosen ?? (verb == "set" ? desk.PaddlerNamed(parsed.GetRequiredValue(name)).Unit : desk.Unit);
-            Paddler paddler = act(desk, parsed.GetRequiredValue(name), body.Read(parsed, bare) with
+            LengthUnit bare = chosen ?? (verb == "set" ? workspace.PaddlerNamed(parsed.GetRequiredValue(name)).Unit : workspace.Unit);
+            Paddler paddler = act(workspace, parsed.GetRequiredValue(name), body.Read(parsed, bare) with
             {
                 Unit = chosen,
-                Goal = parsed.GetValue(goal) is { } text ? SetUpPaddler.Goal(desk, text) : null,
+                Goal = parsed.GetValue(goal) is { } text ? SetUpPaddler.Goal(workspace, text) : null,
                 SwapsOnWater = YesOrNo(parsed.GetValue(swaps)),
                 WorthwhilePercent = parsed.GetValue(worthwhile),
             }, verb == "add" && parsed.GetValue(frame.NewName));
             StartLength from = StartLength.Of(paddler);
             frame.Out.WriteLine($"{paddler.Name}: start length {Spoken.ToQuarter(from.Length, paddler.Unit)} in a solo canoe, give or take {Spoken.Amount(from.SpreadInches, paddler.Unit)}.");
             foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))
-                Wrapped.Write(frame.Out, question, frame.Surroundings.Width, "Is that right? ", 2);
+                Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Is that right? ", 2);
             if (StartLengthAdvice.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
-                Wrapped.Write(frame.Out, improve, frame.Surroundings.Width);
+                Wrapped.Write(frame.Out, improve, frame.ConsoleHost.Width);
         });
         return command;
     }
@@ -58,17 +67,17 @@ internal static class PaddlerCommand
     private static Command List(CommandFrame frame)
     {
         var command = new Command("list", "List the paddlers.") { frame.Json };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            IReadOnlyList<Hull> hulls = desk.Logbook.Hulls();
-            IReadOnlyList<PaddlerFacts> all = [.. desk.Logbook.Paddlers().Select(paddler => PaddlerFacts.Of(paddler, hulls))];
+            IReadOnlyList<Hull> hulls = workspace.Logbook.Hulls();
+            IReadOnlyList<PaddlerFacts> all = [.. workspace.Logbook.Paddlers().Select(paddler => PaddlerFacts.Of(paddler, hulls))];
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write(frame.Out, all);
+                JsonOutput.Write(frame.Out, all);
                 return;
             }
 
-            foreach (Paddler paddler in desk.Logbook.Paddlers())
+            foreach (Paddler paddler in workspace.Logbook.Paddlers())
             {
                 StartLength start = StartLength.Of(paddler);
                 string goal = GoalText.Of(paddler.Goal, hulls) is { } text ? $"; goal {text}" : "";
@@ -82,8 +91,8 @@ internal static class PaddlerCommand
     {
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a paddler with all outings; undo brings them back.") { name };
-        frame.OnDesk(command, (parsed, desk) =>
-            frame.Out.WriteLine($"Removed {SetUpPaddler.Remove(desk, parsed.GetRequiredValue(name)).Name} with all outings. To take it back: triallog undo"));
+        frame.OnDesk(command, (parsed, workspace) =>
+            frame.Out.WriteLine($"Removed {SetUpPaddler.Remove(workspace, parsed.GetRequiredValue(name)).Name} with all outings. To take it back: triallog undo"));
         return command;
     }
 

@@ -1,4 +1,5 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Forms;
 
 namespace TrialLog.Commands;
 
@@ -16,10 +17,10 @@ internal sealed record PieceText(Length? Length, Distance? Distance, PieceTime T
         return parts.Length switch
         {
             1 => new(null, null, PieceTime.TryParseByHand(parts[0], out PieceTime time, out string? problem) ? time : throw new InvalidValueException($"{problem} A piece is {Form}."), null),
-            2 => new(null, null, PieceTime.ParseByHand(parts[0]), Domain.Effort.Parse(parts[1])),
+            2 => new(null, null, PieceTime.ParseByHand(parts[0]), Domain.Values.Effort.Parse(parts[1])),
             3 or 4 => new(
-                Domain.Length.Parse(parts[0], bare), Domain.Distance.Parse(parts[1]), PieceTime.ParseByHand(parts[2]),
-                parts.Length == 4 ? Domain.Effort.Parse(parts[3]) : null),
+                Domain.Values.Length.Parse(parts[0], bare), Domain.Values.Distance.Parse(parts[1]), PieceTime.ParseByHand(parts[2]),
+                parts.Length == 4 ? Domain.Values.Effort.Parse(parts[3]) : null),
             _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece; write {Form}."),
         };
     }

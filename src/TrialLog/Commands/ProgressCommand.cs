@@ -1,9 +1,14 @@
 using System.CommandLine;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands;
 
@@ -13,13 +18,13 @@ internal static class ProgressCommand
     public static Command Build(CommandFrame frame)
     {
         var command = new Command("progress", "How the best length and its range moved, outing by outing.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            IReadOnlyList<ProgressPoint> points = Tuner.Progress(desk.Question(chosen));
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            IReadOnlyList<ProgressPoint> points = Tuner.Progress(workspace.Question(chosen));
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write<IReadOnlyList<ProgressFacts>>(frame.Out, [.. points.Select(ProgressFacts.Of)]);
+                JsonOutput.Write<IReadOnlyList<ProgressFacts>>(frame.Out, [.. points.Select(ProgressFacts.Of)]);
                 return;
             }
 
@@ -29,7 +34,7 @@ internal static class ProgressCommand
             ProgressText.Write(frame.Out, points, unit);
             frame.Out.WriteLine();
             double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
-            foreach (string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.Surroundings.Width - 1, 100), 16, StrokesOf.Environment(frame.Surroundings.Environment)).Lines())
+            foreach (string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.ConsoleHost.Width - 1, 100), 16, StrokesOf.Environment(frame.ConsoleHost.Environment)).Lines())
                 frame.Out.WriteLine(line.TrimEnd());
         });
         return command;

@@ -1,6 +1,6 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands;
 

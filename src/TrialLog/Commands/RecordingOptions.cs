@@ -1,4 +1,7 @@
 using System.CommandLine;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Formats;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands;
 

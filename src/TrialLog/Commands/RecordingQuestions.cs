@@ -1,12 +1,18 @@
 using System.Globalization;
-using TrialLog.Domain;
-using TrialLog.Recordings;
-using TrialLog.UseCases;
+using TrialLog.Application.Files;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Plots;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands;
 
 /// <summary>Lets a person correct the pieces found in a recording, and asks what it cannot tell.</summary>
-internal sealed class RecordingQuestions(Surroundings surroundings, LengthUnit unit)
+internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit unit)
 {
     private const string Words = "save · drop N · keep N · merge N (with the next) · split N M:SS · move N start|end M:SS · add M:SS M:SS · lengths L,L,… · effort E · soreness S · wind B · quit";
 

@@ -1,6 +1,11 @@
-using TrialLog.Domain;
-using TrialLog.Recordings;
-using TrialLog.UseCases;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 

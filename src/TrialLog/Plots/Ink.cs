@@ -1,3 +1,6 @@
+using TrialLog.Domain.Log;
+using TrialLog.Screens.Shell;
+
 namespace TrialLog.Plots;
 
 /// <summary>What a cell of a picture shows. A screen gives each a colour; without colour the glyph alone tells them apart.</summary>

@@ -1,5 +1,7 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Plots;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Plots;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Plots;
 

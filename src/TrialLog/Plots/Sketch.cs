@@ -1,4 +1,5 @@
 using System.Text;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Plots;
 

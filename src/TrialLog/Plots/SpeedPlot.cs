@@ -1,7 +1,7 @@
 using System.Globalization;
-using TrialLog.Domain;
-using TrialLog.Recordings;
-using TrialLog.UseCases;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Pieces;
 
 namespace TrialLog.Plots;
 

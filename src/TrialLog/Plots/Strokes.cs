@@ -1,4 +1,5 @@
 using System.Text;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Plots;
 

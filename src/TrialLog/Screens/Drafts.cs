@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Screens;
 

@@ -1,10 +1,11 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
+using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
 using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
 
 namespace TrialLog.Screens;
 
@@ -22,20 +23,20 @@ internal static class ScreensProgram
     {
         // The terminal's own sixteen colours: themes, light and dark, know how to show them.
         Driver.Force16Colors = true;
-        Application.MaximumIterationsPerSecond = PassesPerSecond;
-        using IApplication app = Application.Create();
+        Terminal.Gui.App.Application.MaximumIterationsPerSecond = PassesPerSecond;
+        using IApplication app = Terminal.Gui.App.Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
-        using ShellWindow window = Window(app, new Desk(logbook, clock), Analyses.OfTheTuning, environment);
+        using ShellWindow window = Window(app, new Workspace(logbook, clock), Analyses.OfTheTuning, environment);
         // A full disk or a logbook that became read-only must not take the screens, and what is on them, away.
         app.Run(window, window.Says);
     }
 
     /// <summary>Makes the window for an application that is initialised.</summary>
-    public static ShellWindow Window(IApplication app, Desk desk, Analyses analyses, Func<string, string?> environment)
+    public static ShellWindow Window(IApplication app, Workspace workspace, Analyses analyses, Func<string, string?> environment)
     {
         var look = new Look(StrokesOf.Environment(environment), Palette.Of(environment));
-        var version = new LogVersion(desk.Logbook);
-        var outings = new OutingsRead(desk.Logbook, version);
-        return new ShellWindow(new Session(desk, version, outings, look, new Findings(desk, version, outings, analyses, app.Invoke)));
+        var version = new LogVersion(workspace.Logbook);
+        var outings = new OutingsRead(workspace.Logbook, version);
+        return new ShellWindow(new Session(workspace, version, outings, look, new BackgroundAnalyses(workspace, version, outings, analyses, app.Invoke)));
     }
 }

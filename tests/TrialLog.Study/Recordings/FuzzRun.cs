@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using TrialLog.Study.Recordings.Fuzzing;
 
 namespace TrialLog.Study.Recordings;
 

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Study.Recordings;
 

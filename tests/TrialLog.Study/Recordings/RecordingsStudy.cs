@@ -1,6 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
 namespace TrialLog.Study.Recordings;
 

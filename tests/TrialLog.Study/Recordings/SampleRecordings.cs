@@ -1,3 +1,9 @@
+using TrialLog.Domain.Log;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Study.Recordings.Fuzzing;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
+
 namespace TrialLog.Study.Recordings;
 
 /// <summary>

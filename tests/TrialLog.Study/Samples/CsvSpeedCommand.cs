@@ -1,8 +1,12 @@
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Study.Samples;
 

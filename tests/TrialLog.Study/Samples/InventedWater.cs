@@ -1,6 +1,12 @@
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Random;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Forms;
+using TrialLog.Screens.Shell;
+using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Study.Samples;
 

@@ -1,5 +1,8 @@
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Shell;
 using static TrialLog.Study.Samples.InventedWater;
 
 namespace TrialLog.Study.Samples;

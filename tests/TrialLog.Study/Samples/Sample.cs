@@ -1,3 +1,6 @@
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+
 namespace TrialLog.Study.Samples;
 
 /// <summary>A sample session: an invented logbook as a CSV file.</summary>

@@ -3,10 +3,11 @@ using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
+using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
 
 namespace TrialLog.Study.Screens;
 
@@ -20,11 +21,11 @@ internal static class KeyAnswers
     {
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
         using LogbookFile logbook = LogbookFile.Open(path);
-        using IApplication app = Application.Create();
+        using IApplication app = Terminal.Gui.App.Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
         app.Driver!.SetScreenSize(140, 45);
         var environment = new Dictionary<string, string> { ["LANG"] = "C.UTF-8" };
-        using ShellWindow window = ScreensProgram.Window(app, new Desk(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
+        using ShellWindow window = ScreensProgram.Window(app, new Workspace(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
         SessionToken session = app.Begin(window)!;
         app.LayoutAndDraw();
         yield return ("first look at the logbook", [Press(new Key('3'))]);

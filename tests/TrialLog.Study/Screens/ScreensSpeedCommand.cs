@@ -1,4 +1,8 @@
 using System.CommandLine;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens;
 
 namespace TrialLog.Study.Screens;
 

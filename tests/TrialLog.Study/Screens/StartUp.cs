@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using TrialLog.Domain.Boats;
 
 namespace TrialLog.Study.Screens;
 

@@ -1,6 +1,10 @@
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Study.Seasons.Methods;
 using TrialLog.Tuning;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 
 namespace TrialLog.Study.Seasons;

@@ -1,5 +1,8 @@
 using MathNet.Numerics.Distributions;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Study.Samples;
 
 namespace TrialLog.Study.Seasons;
 

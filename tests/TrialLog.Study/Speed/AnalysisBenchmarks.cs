@@ -1,13 +1,15 @@
 using BenchmarkDotNet.Attributes;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Study.Speed;
 
 /// <summary>How long an analysis takes: fit, card, forecast, curve and checks.</summary>
 public class AnalysisBenchmarks
 {
-    private readonly Dictionary<int, TuningQuestion> _questions = [];
-    private TuningQuestion[] _squad = [];
+    private readonly Dictionary<int, AnalysisInput> _questions = [];
+    private AnalysisInput[] _squad = [];
 
     /// <summary>Makes the logs.</summary>
     [GlobalSetup]

@@ -7,6 +7,8 @@ using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Study.Speed;
 

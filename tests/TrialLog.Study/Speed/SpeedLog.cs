@@ -1,4 +1,9 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Samples;
 using TrialLog.Tuning;
 
 namespace TrialLog.Study.Speed;
@@ -7,7 +12,7 @@ namespace TrialLog.Study.Speed;
 internal static class SpeedLog
 {
     /// <summary>A question with so many outings of four pieces.</summary>
-    public static TuningQuestion Of(int outings, int seed)
+    public static AnalysisInput Of(int outings, int seed)
     {
         Random random = new(seed);
         Hull canoe = StandardHulls.All[0];

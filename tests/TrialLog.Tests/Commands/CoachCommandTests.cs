@@ -1,7 +1,10 @@
 using System.Diagnostics;
 using System.Text.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;
 

@@ -1,5 +1,8 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Commands;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;
 

@@ -1,5 +1,8 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Commands;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Commands;
 

@@ -21,7 +21,7 @@ internal sealed class TestProgram : IDisposable
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        int code = CommandLineProgram.Run(arguments, new Surroundings
+        int code = CommandLineProgram.Run(arguments, new ConsoleHost
         {
             In = new StringReader(typed ?? ""),
             Out = output,

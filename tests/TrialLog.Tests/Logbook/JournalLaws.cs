@@ -1,5 +1,7 @@
 using CsCheck;
 using TrialLog.Logbook;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

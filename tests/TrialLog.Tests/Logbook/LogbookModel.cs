@@ -1,6 +1,11 @@
 using System.Text.Json;
-using TrialLog.Domain;
+using TrialLog.Commands;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 using TrialLog.Logbook;
+using TrialLog.Logbook.Shared;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Logbook;
 

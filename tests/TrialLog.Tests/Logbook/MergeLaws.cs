@@ -1,6 +1,11 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

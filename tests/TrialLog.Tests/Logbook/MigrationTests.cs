@@ -1,7 +1,11 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

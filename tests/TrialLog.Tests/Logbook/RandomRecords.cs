@@ -1,5 +1,9 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Shell;
+using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Logbook;
 

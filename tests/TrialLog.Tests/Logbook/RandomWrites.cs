@@ -1,6 +1,10 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Commands;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Reports.Documents;
 using static TrialLog.Tests.Logbook.RandomRecords;
 
 namespace TrialLog.Tests.Logbook;

@@ -1,8 +1,16 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Logbook.Shared;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Logbook;
 

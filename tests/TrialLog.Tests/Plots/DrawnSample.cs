@@ -1,5 +1,9 @@
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Plots;
 
@@ -38,6 +42,7 @@ internal static class DrawnSample
             GoalSeconds = 3600,
             WorthwhilePercent = 0.3,
             ProbabilityWorthwhileLeft = 0.12,
+            Standing = Standing.Testing,
             DiminishingReturns = false,
             Flat = false,
             OutingsToGo = new OutingsToGo(2, 1, 4),

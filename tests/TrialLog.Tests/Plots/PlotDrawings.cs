@@ -1,4 +1,4 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 
 namespace TrialLog.Tests.Plots;

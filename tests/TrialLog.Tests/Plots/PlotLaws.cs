@@ -1,6 +1,7 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Plots;
 

@@ -1,7 +1,11 @@
 using CsCheck;
-using TrialLog.Domain;
-using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings;
 

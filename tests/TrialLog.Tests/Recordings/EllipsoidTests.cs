@@ -1,6 +1,8 @@
 using System.Globalization;
 using CsCheck;
-using TrialLog.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,7 +1,15 @@
 using System.Diagnostics;
 using System.Globalization;
-using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Formats.Fit;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;
 
@@ -41,7 +49,7 @@ public class GpsbabelTests
             string from = Path.Combine(folder.FullName, "ours"), table = Path.Combine(folder.FullName, "table"), to = Path.Combine(folder.FullName, "theirs");
             File.WriteAllBytes(from, ours);
             Convert(reads, from, "unicsv,utc=0", table);
-            List<Sample> expected = Table(File.ReadAllText(table));
+            List<RecordedSample> expected = Table(File.ReadAllText(table));
             Assert.Equal(outing.Recorded.Count, expected.Count);
             Compare(expected, Decode(ours), heart: reads != "gpx");
             Convert(reads, from, writes, to);
@@ -53,14 +61,14 @@ public class GpsbabelTests
         }
     }
 
-    private static IReadOnlyList<Sample> Decode(byte[] bytes) => FormatSniffer.Sniff(bytes) switch
+    private static IReadOnlyList<RecordedSample> Decode(byte[] bytes) => FormatSniffer.Sniff(bytes) switch
     {
         RecordingFormat.Gpx => GpxFormat.Read(bytes).Samples,
         RecordingFormat.Tcx => TcxFormat.Read(bytes).Samples,
         _ => FitFormat.Read(bytes).Samples,
     };
 
-    private static void Compare(List<Sample> expected, IReadOnlyList<Sample> read, bool heart)
+    private static void Compare(List<RecordedSample> expected, IReadOnlyList<RecordedSample> read, bool heart)
     {
         Assert.True(expected.Count > 100);
         Assert.Equal(expected.Count, read.Count);
@@ -78,11 +86,11 @@ public class GpsbabelTests
         }
     }
 
-    private static List<Sample> Table(string text)
+    private static List<RecordedSample> Table(string text)
     {
         string[][] rows = [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.TrimEnd('\r').Split(','))];
         int Column(string name) => Array.IndexOf(rows[0], name);
-        return [.. rows.Skip(1).Select(row => new Sample(
+        return [.. rows.Skip(1).Select(row => new RecordedSample(
             new DateTimeOffset(DateTime.ParseExact(row[Column("Date")] + row[Column("Time")], "yyyy/MM/ddHH:mm:ss", CultureInfo.InvariantCulture), TimeSpan.Zero).ToUnixTimeSeconds(),
             double.Parse(row[Column("Latitude")], CultureInfo.InvariantCulture),
             double.Parse(row[Column("Longitude")], CultureInfo.InvariantCulture),

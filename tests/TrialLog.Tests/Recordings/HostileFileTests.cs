@@ -1,7 +1,16 @@
 using System.IO.Compression;
 using System.Text;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Fuzzing;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
+using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Recordings;
 

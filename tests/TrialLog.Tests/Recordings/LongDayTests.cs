@@ -1,5 +1,9 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 

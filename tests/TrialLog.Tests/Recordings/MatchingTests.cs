@@ -1,6 +1,16 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Documents;
 using TrialLog.Study.Recordings;
+using TrialLog.Study.Recordings.Fuzzing;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,6 +1,10 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,6 +1,10 @@
 using CsCheck;
-using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Formats.Fit;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 
@@ -37,7 +41,7 @@ public class ReadingTests
         writer.Define(1, 777, [(1, 5, 0x0D)]);
         writer.Message(1, [1, 2, 3, 4, 5], [1, 1, 1, 1, 1]);
         writer.Message(0, [0, 1_100_000_000, 100_000_000, -1, -200_000_000, 7], [7, 4, 4, 8, 4, 3]);
-        Sample sample = Assert.Single(FitFormat.Read(writer.ToFile()).Samples);
+        RecordedSample sample = Assert.Single(FitFormat.Read(writer.ToFile()).Samples);
         Assert.Equal(631_065_600 + 1_100_000_000.0, sample.Time);
         Assert.Equal(100_000_000 * (180 / 2147483648.0), sample.Latitude, 12);
         Assert.Equal(-200_000_000 * (180 / 2147483648.0), sample.Longitude, 12);
@@ -48,7 +52,7 @@ public class ReadingTests
     public void FIT_values_marked_invalid_are_not_values()
     {
         var point = new RecordedPoint(1_777_000_000, double.NaN, double.NaN, double.NaN, double.NaN);
-        Sample sample = Assert.Single(FitFormat.Read(FitWriter.Activity([point], [], null)).Samples);
+        RecordedSample sample = Assert.Single(FitFormat.Read(FitWriter.Activity([point], [], null)).Samples);
         Assert.False(sample.HasPosition);
         Assert.True(float.IsNaN(sample.HeartRate) && float.IsNaN(sample.Cadence) && float.IsNaN(sample.Speed));
     }

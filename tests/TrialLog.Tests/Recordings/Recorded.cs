@@ -1,5 +1,7 @@
 using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 

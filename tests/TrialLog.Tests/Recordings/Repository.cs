@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Recordings;
 

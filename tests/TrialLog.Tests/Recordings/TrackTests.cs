@@ -1,6 +1,10 @@
 using CsCheck;
-using TrialLog.Recordings;
-using TrialLog.Study.Recordings;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings;
 
@@ -13,7 +17,7 @@ public class TrackTests
     {
         Times.Sample(times =>
         {
-            (List<Sample> kept, int duplicates, int backward) = IncreasingTimes.Of([.. times.Select(t => new Sample(t, 0, 0, 0, 0, 0))]);
+            (List<RecordedSample> kept, int duplicates, int backward) = IncreasingTimes.Of([.. times.Select(t => new RecordedSample(t, 0, 0, 0, 0, 0))]);
             double[] run = [.. kept.Select(s => s.Time)];
             int longest = Enumerable.Range(0, 1 << times.Length)
                 .Select(mask => times.Where((_, i) => (mask >> i & 1) == 1).ToArray())

@@ -1,6 +1,9 @@
 using CsCheck;
-using TrialLog.Domain;
-using TrialLog.Reports;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Reporting;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Reports;
 

@@ -3,8 +3,14 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CsCheck;
-using TrialLog.Domain;
-using TrialLog.Reports;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Calendars;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Reports;
 

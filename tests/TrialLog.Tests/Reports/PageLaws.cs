@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tests.Reports;
 

@@ -1,5 +1,6 @@
-using TrialLog.Domain;
-using TrialLog.Reports;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Reports;

@@ -1,8 +1,19 @@
 using System.Xml.Linq;
 using CsCheck;
-using TrialLog.Domain;
-using TrialLog.Reports;
-using TrialLog.Tuning;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Reports.Pictures;
+using TrialLog.Screens.Shell;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Reports;
 

@@ -1,6 +1,14 @@
-using TrialLog.Domain;
-using TrialLog.Reports;
-using TrialLog.Tuning;
+using TrialLog.Application.Reporting;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Screens.Shell;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Reports;
 
@@ -141,6 +149,7 @@ internal static class SampleContents
         GoalSeconds = 3600,
         WorthwhilePercent = 0.3,
         ProbabilityWorthwhileLeft = 0.03,
+        Standing = log.Count > 4 ? Standing.Settled : Standing.Testing,
         DiminishingReturns = log.Count > 4,
         Flat = false,
         OutingsToGo = log.Count > 4 ? new(0, 0, 1) : new(2, 1, 4),

@@ -1,7 +1,17 @@
 using CsCheck;
-using TrialLog.Domain;
-using TrialLog.Reports;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+using TrialLog.Reports.Squads;
+using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Reports;
 
@@ -52,7 +62,7 @@ public class SquadSheetTests(Browser browser)
             ReportContents contents = SampleContents.Of(1);
             Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(halves / 2.0) })] })];
             DateOnly today = outings[0].Date.AddDays(ago);
-            CarriedLength limited = Tuner.Carry(new TuningQuestion
+            CarriedLength limited = Tuner.Carry(new AnalysisInput
             {
                 Paddler = contents.Analysis.Paddler,
                 Hull = contents.Analysis.Hull,

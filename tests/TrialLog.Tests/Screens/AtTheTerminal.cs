@@ -6,10 +6,12 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
+using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Screens;
 
@@ -30,16 +32,16 @@ internal sealed class AtTheTerminal : IDisposable
         _waits = waits;
         Dictionary<string, string> variables = environment.Split(' ').Select(pair => pair.Split('=')).ToDictionary(pair => pair[0], pair => pair[1]);
         _logbook = LogbookFile.Open(logbook);
-        Desk = new Desk(_logbook, new FixedClock(new DateOnly(2026, 11, 25)));
-        _app = Application.Create(new VirtualTimeProvider());
+        Workspace = new Workspace(_logbook, new FixedClock(new DateOnly(2026, 11, 25)));
+        _app = Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(columns, rows);
-        _window = ScreensProgram.Window(_app, Desk, analyses ?? Analyses.OfTheTuning, variables.GetValueOrDefault);
+        _window = ScreensProgram.Window(_app, Workspace, analyses ?? Analyses.OfTheTuning, variables.GetValueOrDefault);
         _session = _app.Begin(_window)!;
         Settle();
     }
 
-    public Desk Desk { get; }
+    public Workspace Workspace { get; }
 
     public Screen Up => _window.Up;
 

@@ -1,5 +1,9 @@
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Screens;
 
@@ -19,9 +23,9 @@ public sealed class FirstRunTests : IDisposable
             .Shows("What do you paddle?").Press(Key.F9)
             .Shows("Which paddle do you have?").Press(Key.F9)
             .Shows("1 Next outing").Shows("Paddle these").Shows("Ilse Maro · OC1 · My paddle");
-        Paddler paddler = Assert.Single(terminal.Desk.Logbook.Paddlers());
+        Paddler paddler = Assert.Single(terminal.Workspace.Logbook.Paddlers());
         Assert.Equal(Length.FromInches(50.5), paddler.Body.SeatedReach);
-        Paddle paddle = Assert.Single(terminal.Desk.Logbook.Paddles());
+        Paddle paddle = Assert.Single(terminal.Workspace.Logbook.Paddles());
         Assert.Equal((Length.FromInches(48), Length.FromInches(54)), (paddle.Shortest, paddle.Longest));
     }
 

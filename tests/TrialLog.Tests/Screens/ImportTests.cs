@@ -1,6 +1,12 @@
 using System.IO.Compression;
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Formats;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Tests.Plots;
 
 namespace TrialLog.Tests.Screens;
@@ -21,18 +27,18 @@ public sealed class ImportTests : IDisposable
         int counted = Counting(terminal);
         Assert.Equal(4, counted);
         terminal.Press(Key.F9).Shows("Saved the outing of").Type("u").Shows("Taken back");
-        Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);
+        Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
 
         Open(terminal, Recording);
         PointAt(terminal, "49 ¼ in");
         terminal.Type("d").Shows("✗ dropped by hand").Shows("The card has 4 pieces, the recording shows 3");
         terminal.Press(Key.F9).Shows("The card has 4 pieces");
-        Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);
+        Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
         terminal.Type("l").Shows("Of the 3 pieces in order").Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("50.75, 50.7x").Shows("✗ ").Press(Key.Backspace).Type("5, 49").Press(Key.Enter);
         terminal.Type("e").Type("6.5").Press(Key.Enter).Type("o").Type("2").Press(Key.Enter).Type("w").Type("3").Press(Key.Enter).Shows("effort 6.5 · soreness 2 · wind 3");
         terminal.Press(Key.F9).Shows("with 3 pieces").Shows("7 outings");
 
-        Outing saved = Assert.Single(terminal.Desk.Logbook.Outings(Ilse), outing => outing.Pieces.Count == 3);
+        Outing saved = Assert.Single(terminal.Workspace.Logbook.Outings(Ilse), outing => outing.Pieces.Count == 3);
         Assert.Equal([50.75, 50.75, 49], saved.Pieces.Select(piece => piece.Length.Inches));
         Assert.All(saved.Pieces, piece => Assert.Equal((Effort.FromPoints(6.5), Soreness.FromPoints(2), Course.RoundTrip), (piece.Effort, piece.Soreness, piece.Course)));
         Assert.Equal(Beaufort.FromNumber(3), saved.Wind);
@@ -46,7 +52,7 @@ public sealed class ImportTests : IDisposable
             packed.Write(File.ReadAllBytes(Recording));
         using AtTheTerminal terminal = Opened(gzipped);
         terminal.Press(Key.F9).Shows("Saved the outing of").Type("i").Type(Recording).Press(Key.Enter).WaitFor("was imported before");
-        Assert.Equal(7, terminal.Desk.Logbook.Outings(Ilse).Count);
+        Assert.Equal(7, terminal.Workspace.Logbook.Outings(Ilse).Count);
     }
 
     [Fact]
@@ -92,7 +98,7 @@ public sealed class ImportTests : IDisposable
         terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording").Press(Key.Esc).Shows("✗ dropped by hand");
         terminal.Press(new Key('4').WithAlt).Shows("chance of each setting").Type("3").Type("i").Shows("✗ dropped by hand");
         terminal.Press(Key.Esc).Shows("nothing was saved").Type("i").Shows("Import which file?");
-        Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);
+        Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
     }
 
     [Fact]
@@ -157,8 +163,8 @@ public sealed class ImportTests : IDisposable
         SampleLog.Write(path);
         AtTheTerminal terminal = new AtTheTerminal(path, columns, rows, environment, SampleLog.Known).Type("3");
         // The card was given before the day of the recordings, or its lengths would not be theirs.
-        foreach (GivenCard card in terminal.Desk.Logbook.Cards(Ilse))
-            terminal.Desk.Logbook.Note("Gave the card earlier", writer => writer.Put(card with { GivenAt = new DateTimeOffset(2026, 5, 1, 12, 0, 0, TimeSpan.Zero) }));
+        foreach (GivenCard card in terminal.Workspace.Logbook.Cards(Ilse))
+            terminal.Workspace.Logbook.Note("Gave the card earlier", writer => writer.Put(card with { GivenAt = new DateTimeOffset(2026, 5, 1, 12, 0, 0, TimeSpan.Zero) }));
         return terminal;
     }
 

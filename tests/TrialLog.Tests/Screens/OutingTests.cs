@@ -1,5 +1,13 @@
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Screens;
 
@@ -23,12 +31,12 @@ public sealed class OutingTests : IDisposable
         foreach (string time in times)
             terminal.Type(time).Press(Key.Enter).Type("6.5").Press(Key.Enter);
         terminal.Type("2").Press(Key.F9).Shows("Saved the outing of 2026-11-25");
-        Outing saved = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        Outing saved = terminal.Workspace.Logbook.Outings(Ilse)[^1];
         Assert.Equal(times, saved.Pieces.Select(piece => piece.Time.ToString()));
         Assert.Equal([49.25, 50.75, 50.75, 49.25], saved.Pieces.Select(piece => piece.Length.Inches));
         Assert.All(saved.Pieces, piece => Assert.Equal((Effort.FromPoints(6.5), Soreness.FromPoints(2)), (piece.Effort, piece.Soreness)));
-        Assert.Equal(saved.Id, Assert.Single(terminal.Desk.Logbook.Cards(Ilse), card => card.PaddledAs is not null).PaddledAs);
-        Assert.Null(terminal.Desk.Logbook.Draft($"outing:{Ilse}"));
+        Assert.Equal(saved.Id, Assert.Single(terminal.Workspace.Logbook.Cards(Ilse), card => card.PaddledAs is not null).PaddledAs);
+        Assert.Null(terminal.Workspace.Logbook.Draft($"outing:{Ilse}"));
     }
 
     [Fact]
@@ -38,7 +46,7 @@ public sealed class OutingTests : IDisposable
         using AtTheTerminal terminal = Known();
         terminal.Press(Key.Enter).Type("5:3x").Shows("✗ is not a time").Press(Key.F9).Shows("Piece 1: “5:3x” is not a time");
         terminal.Press(Key.Backspace, Key.Backspace, Key.Backspace, Key.Backspace).Type("1:01").Shows("faster than any");
-        Assert.Equal(6, terminal.Desk.Logbook.Outings(Ilse).Count);
+        Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
     }
 
     [Fact]
@@ -50,7 +58,7 @@ public sealed class OutingTests : IDisposable
         foreach (string time in new[] { "5:34", "55:30", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
         terminal.Shows("? 55:30 /km, 10 times slower").ShowsNot("✗").Press(Key.F9).Shows("Saved. Piece 2, 1 km in 55:30, is 10 times slower than the others; is it right?");
-        Assert.Equal("55:30", terminal.Desk.Logbook.Outings(Ilse)[^1].Pieces[1].Time.ToString());
+        Assert.Equal("55:30", terminal.Workspace.Logbook.Outings(Ilse)[^1].Pieces[1].Time.ToString());
     }
 
     [Fact]
@@ -76,7 +84,7 @@ public sealed class OutingTests : IDisposable
             terminal.Press(Key.CursorUp, Key.CursorUp).Type("5:30").Press(Key.Enter, Key.Enter).Type("5:31").Press(Key.Enter, Key.Enter).Type("5:32").Press(Key.F9);
         }
 
-        Outing[] today = [.. terminal.Desk.Logbook.Outings(Ilse).Where(outing => outing.Date == new DateOnly(2026, 11, 25))];
+        Outing[] today = [.. terminal.Workspace.Logbook.Outings(Ilse).Where(outing => outing.Date == new DateOnly(2026, 11, 25))];
         terminal.Shows("Saved. All pieces are the same as those of 2026-11-25; is it logged twice?");
         Assert.Equal(["", "2"], today.Select(outing => outing.Label));
         Assert.All(today, outing => Assert.Equal(3, outing.Pieces.Count));
@@ -87,10 +95,10 @@ public sealed class OutingTests : IDisposable
     {
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = Known();
-        Outing before = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        Outing before = terminal.Workspace.Logbook.Outings(Ilse)[^1];
         terminal.Type("3").Type("e").Shows("changing a logged outing").Press(Key.Tab.WithShift).Press(Key.Tab.WithShift);
         terminal.Press(Key.F9).Shows("Saved the outing");
-        Outing after = terminal.Desk.Logbook.Outings(Ilse)[^1];
+        Outing after = terminal.Workspace.Logbook.Outings(Ilse)[^1];
         Assert.Equal(before with { Pieces = [] }, after with { Pieces = [] });
         Assert.Equal(before.Pieces, after.Pieces);
     }
@@ -103,7 +111,7 @@ public sealed class OutingTests : IDisposable
         terminal.Type("3").Press(Key.Enter, Key.CursorDown).Type("x").Shows("Why does piece 1 of 2026-11-22 not count?").Press(Key.Enter).Shows("Say why");
         terminal.Type("weed on the rudder").Press(Key.Enter).Shows("✗ out: weed on the rudder").Shows("4, 1 out");
         terminal.Type("x").ShowsNot("✗ out:").Type("d").Shows("Deleted piece 1");
-        Assert.Equal(3, terminal.Desk.Logbook.Outings(Ilse)[^1].Pieces.Count);
+        Assert.Equal(3, terminal.Workspace.Logbook.Outings(Ilse)[^1].Pieces.Count);
         terminal.Type("u").Shows("Taken back: Deleted piece 1").Type("u").Shows("✗ out: weed on the rudder").Type("u").ShowsNot("✗ out:");
         terminal.Press(Key.Home).Type("d").Shows("Deleted the outing of 2026-11-22").Shows("5 outings").Type("u").Shows("6 outings").Type("y").Shows("5 outings");
     }
@@ -130,7 +138,7 @@ public sealed class OutingTests : IDisposable
         using AtTheTerminal terminal = Known();
         terminal.Type("6").Type("a").Type("Reeed 44").Press(Key.Enter).Type("18.5").Press(Key.Enter).Type("48").Press(Key.Enter).Type("52");
         terminal.Press(Key.F9).Shows("Did you mean the paddle “Reed 44”?");
-        Assert.Single(terminal.Desk.Logbook.Paddles());
+        Assert.Single(terminal.Workspace.Logbook.Paddles());
         terminal.Press(Key.F9).Shows("Added the paddle Reeed 44");
     }
 

@@ -1,8 +1,12 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Shell;
 using TrialLog.Tests.Plots;
-using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 

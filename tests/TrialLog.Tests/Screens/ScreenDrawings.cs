@@ -1,4 +1,7 @@
 using Terminal.Gui.Input;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Tests.Plots;
 
 namespace TrialLog.Tests.Screens;

@@ -1,4 +1,8 @@
 using Terminal.Gui.Input;
+using TrialLog.Domain.Boats;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Screens;

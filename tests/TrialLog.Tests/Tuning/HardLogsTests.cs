@@ -1,5 +1,12 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -57,10 +64,10 @@ public class HardLogsTests
     [Fact]
     public void A_best_length_beyond_the_paddle_is_said_and_not_stopped_on()
     {
-        TuningQuestion question = LogOf.Rows(from outing in Enumerable.Range(0, 8)
-                                             from at in Enumerable.Range(0, 4)
-                                             let inches = Pair[at] - outing % 2 * 2
-                                             select new Row(outing, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(outing, at)));
+        AnalysisInput question = LogOf.Rows(from outing in Enumerable.Range(0, 8)
+                                            from at in Enumerable.Range(0, 4)
+                                            let inches = Pair[at] - outing % 2 * 2
+                                            select new Row(outing, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(outing, at)));
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Longest = Length.FromInches(51) } });
         Assert.False(analysis.DiminishingReturns);
         Assert.Contains("no longer than 51 in", analysis.Verdict);
@@ -114,7 +121,7 @@ public class HardLogsTests
     [Fact]
     public void A_hull_never_used_takes_the_answer_over_less_surely()
     {
-        TuningQuestion question = LogOf.Rows(Outings(10, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(10, Pair));
         Analysis tuned = Sensible(question), carried = Sensible(question with { Hull = StandardHulls.All[1] });
         Assert.True(Width(carried) > Width(tuned));
         Assert.Equal(-1, carried.Best.Length.InchesMoreThan(tuned.Best.Length), 0.26);
@@ -123,7 +130,7 @@ public class HardLogsTests
     [Fact]
     public void A_six_seat_log_says_that_it_can_hardly_tell()
     {
-        TuningQuestion question = LogOf.Rows(Outings(8, Pair).Select(row => row with { Hull = 2 }));
+        AnalysisInput question = LogOf.Rows(Outings(8, Pair).Select(row => row with { Hull = 2 }));
         Analysis analysis = Sensible(question with { Hull = StandardHulls.All[2] });
         Assert.Contains("hardly tell", analysis.Verdict);
         Assert.True(Width(analysis) > 1.5);
@@ -150,7 +157,7 @@ public class HardLogsTests
     [Fact]
     public void A_paddle_that_cannot_be_set_gets_its_one_length()
     {
-        TuningQuestion question = LogOf.Rows(Outings(2, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(2, Pair));
         Paddle fixedPaddle = question.Paddle with { Shortest = Length.FromInches(50), Longest = Length.FromInches(50) };
         Analysis analysis = Sensible(question with { Paddle = fixedPaddle });
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
@@ -161,7 +168,7 @@ public class HardLogsTests
     [Fact]
     public void A_wide_range_in_millimetre_steps_is_planned_all_the_same()
     {
-        TuningQuestion question = LogOf.Rows(Outings(3, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(3, Pair));
         Analysis analysis = Sensible(question with
         {
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
@@ -185,7 +192,7 @@ public class HardLogsTests
     [Fact]
     public void A_paddle_longer_throughout_than_what_did_not_hurt_is_to_be_left_ashore()
     {
-        TuningQuestion question = Sore(inches => inches > 50 ? 6 : 0);
+        AnalysisInput question = Sore(inches => inches > 50 ? 6 : 0);
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Shortest = Length.FromInches(49.5) } });
         Assert.StartsWith("Do not paddle", analysis.Card.Reason);
         Assert.False(analysis.DiminishingReturns);
@@ -202,14 +209,14 @@ public class HardLogsTests
     [Fact]
     public void Soreness_of_long_ago_sets_no_limit()
     {
-        TuningQuestion question = Sore(_ => 8);
+        AnalysisInput question = Sore(_ => 8);
         Assert.DoesNotContain(Sensible(question with { Today = question.Today.AddDays(60) }).Cautions, caution => caution.Contains("sore"));
     }
 
     [Fact]
     public void Whoever_cannot_swap_on_the_water_is_told_what_that_costs()
     {
-        TuningQuestion question = LogOf.Rows(new Row(0, 51), new Row(0, 51, -0.3), new Row(1, 49), new Row(1, 49, 0.2));
+        AnalysisInput question = LogOf.Rows(new Row(0, 51), new Row(0, 51, -0.3), new Row(1, 49), new Row(1, 49, 0.2));
         Analysis swaps = Sensible(question), stays = Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } });
         Assert.True(stays.OutingsToGo.Median > swaps.OutingsToGo.Median);
         Assert.Contains("changed on the water", stays.Verdict);
@@ -218,7 +225,7 @@ public class HardLogsTests
     [Fact]
     public void A_goal_far_longer_than_the_pieces_widens_the_range()
     {
-        TuningQuestion question = LogOf.Rows(Outings(10, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(10, Pair));
         Analysis near = Sensible(question), far = Sensible(question with
         {
             Paddler = question.Paddler with { Goal = new() { HullId = question.Hull.Id, Time = PieceTime.FromSeconds(4 * 3600) } },
@@ -230,10 +237,10 @@ public class HardLogsTests
     [Fact]
     public void Once_there_is_next_to_nothing_to_win_the_card_narrows()
     {
-        TuningQuestion question = LogOf.Rows(Outings(60, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(60, Pair));
         Assert.True(Spread(question) < Spread(question with { Settings = question.Settings with { CardIndifference = 0 } }));
 
-        static double Spread(TuningQuestion question)
+        static double Spread(AnalysisInput question)
         {
             IReadOnlyList<Length> lengths = Sensible(question).Card.Lengths;
             return lengths.Max().InchesMoreThan(lengths.Min());
@@ -277,11 +284,11 @@ public class HardLogsTests
     [Fact]
     public void Hulls_that_disagree_are_said_and_not_stopped_on()
     {
-        TuningQuestion Log(double apart) => LogOf.Rows(from outing in Enumerable.Range(0, 16)
-                                                       from at in Enumerable.Range(0, 4)
-                                                       select new Row(outing, Pair[at] + 2 * (outing / 8) - 1, 0) { Hull = outing % 2 } into row
-                                                       let away = row.Inches - 50 - (row.Hull == 0 ? -apart : apart - 2) / 2
-                                                       select row with { Percent = -0.8 * away * away * (row.Hull == 0 ? 1 : 0.5) + Noise(row.Outing, (int)row.Inches) });
+        AnalysisInput Log(double apart) => LogOf.Rows(from outing in Enumerable.Range(0, 16)
+                                                      from at in Enumerable.Range(0, 4)
+                                                      select new Row(outing, Pair[at] + 2 * (outing / 8) - 1, 0) { Hull = outing % 2 } into row
+                                                      let away = row.Inches - 50 - (row.Hull == 0 ? -apart : apart - 2) / 2
+                                                      select row with { Percent = -0.8 * away * away * (row.Hull == 0 ? 1 : 0.5) + Noise(row.Outing, (int)row.Inches) });
         Assert.DoesNotContain(Sensible(Log(0)).Checks, check => check.Name == "hulls-disagree");
         Analysis apart = Sensible(Log(3));
         Assert.Contains(apart.Checks, check => check.Name == "hulls-disagree");
@@ -293,9 +300,9 @@ public class HardLogsTests
         from at in Enumerable.Range(0, card.Length)
         select new Row(outing, card[at], outing % 3 - 0.35 * (card[at] - 50.2) * (card[at] - 50.2) - 0.3 * at + Noise(outing, at));
 
-    private static TuningQuestion Sore(Func<double, double> soreness)
+    private static AnalysisInput Sore(Func<double, double> soreness)
     {
-        TuningQuestion question = LogOf.Rows(Outings(3, Pair));
+        AnalysisInput question = LogOf.Rows(Outings(3, Pair));
         return question with
         {
             Today = LogOf.FirstDay.AddDays(12),
@@ -308,7 +315,7 @@ public class HardLogsTests
 
     private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);
 
-    private static Analysis Sensible(TuningQuestion question)
+    private static Analysis Sensible(AnalysisInput question)
     {
         Analysis analysis = Tuner.Analyse(question);
         BestLength best = analysis.Best;

@@ -1,4 +1,6 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 
 namespace TrialLog.Tests.Tuning;
@@ -24,7 +26,7 @@ internal static class LogOf
 
     private static readonly Paddle[] Paddles = [Paddle(0, 18.5), Paddle(1, 20.5)];
 
-    public static TuningQuestion Rows(params IEnumerable<Row> rows)
+    public static AnalysisInput Rows(params IEnumerable<Row> rows)
     {
         int number = 0;
         var paddler = new Paddler { Id = Identity(1), Name = "Ilse Maro", KnownLength = Length.FromInches(50) };

@@ -1,6 +1,11 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -16,7 +21,7 @@ public class TunerLawsTests
         Gen.Select(Logs, Gen.Int[-8, 8]).Sample((rows, quarters) =>
         {
             double longer = quarters / 4.0;
-            TuningQuestion question = LogOf.Rows(rows);
+            AnalysisInput question = LogOf.Rows(rows);
             Analysis before = Tuner.Analyse(question), after = Tuner.Analyse(Longer(question, longer));
             Assert.Equal(before.Best.Length.PlusInches(longer), after.Best.Length);
             Assert.Equal(before.Best.LikelyLow.PlusInches(longer), after.Best.LikelyLow);
@@ -29,7 +34,7 @@ public class TunerLawsTests
     public void The_order_in_which_outings_were_entered_does_not_matter() =>
         Logs.Sample(rows =>
         {
-            TuningQuestion question = LogOf.Rows(rows);
+            AnalysisInput question = LogOf.Rows(rows);
             Same(Tuner.Analyse(question), Tuner.Analyse(question with { Outings = [.. question.Outings.Reverse()] }));
         }, iter: 15);
 
@@ -37,8 +42,8 @@ public class TunerLawsTests
     public void Excluded_pieces_do_not_matter() =>
         Gen.Select(Logs, Gen.Int[1, 3]).Sample((rows, each) =>
         {
-            TuningQuestion excluded = LogOf.Rows(rows.Select((row, at) => at % (each + 1) == 0 ? row with { Excluded = "wash" } : row));
-            TuningQuestion gone = excluded with
+            AnalysisInput excluded = LogOf.Rows(rows.Select((row, at) => at % (each + 1) == 0 ? row with { Excluded = "wash" } : row));
+            AnalysisInput gone = excluded with
             {
                 Outings = [.. excluded.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(piece => piece.ExcludedBecause is null)] })],
             };
@@ -49,9 +54,9 @@ public class TunerLawsTests
     public void The_same_outings_three_times_more_narrow_the_range() =>
         Gen.Int[1, 1000].Sample(seed =>
         {
-            TuningQuestion once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
+            AnalysisInput once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
             // Once more need not: it may tell that the curve is flatter than thought.
-            TuningQuestion twice = Doubled(once, "again"), fourTimes = Doubled(twice, "and again");
+            AnalysisInput twice = Doubled(once, "again"), fourTimes = Doubled(twice, "and again");
             Assert.True(Width(Tuner.Analyse(fourTimes)) < Width(Tuner.Analyse(once)));
         }, iter: 15);
 
@@ -59,7 +64,7 @@ public class TunerLawsTests
     public void A_card_is_mirrored_within_reach_and_within_the_step_limit() =>
         Logs.Sample(rows =>
         {
-            TuningQuestion question = LogOf.Rows(rows);
+            AnalysisInput question = LogOf.Rows(rows);
             IReadOnlyList<Length> lengths = Tuner.Analyse(question).Card.Lengths;
             Assert.Equal(lengths, lengths.Reverse());
             Assert.Equal(2, lengths.Distinct().Count());
@@ -71,7 +76,7 @@ public class TunerLawsTests
     public void Whoever_cannot_swap_on_the_water_gets_one_length_an_outing() =>
         Logs.Sample(rows =>
         {
-            TuningQuestion question = LogOf.Rows(rows);
+            AnalysisInput question = LogOf.Rows(rows);
             question = question with { Paddler = question.Paddler with { SwapsOnWater = false } };
             Assert.Single(Tuner.Analyse(question).Card.Lengths.Distinct());
         }, iter: 15);
@@ -79,7 +84,7 @@ public class TunerLawsTests
     [Fact]
     public void However_many_threads_ask_the_answer_is_the_same_to_the_last_digit()
     {
-        TuningQuestion[] questions = [.. Enumerable.Range(1, 8).Select(seed => LogOf.Rows(LogOf.Healthy(outings: 5, seed)))];
+        AnalysisInput[] questions = [.. Enumerable.Range(1, 8).Select(seed => LogOf.Rows(LogOf.Healthy(outings: 5, seed)))];
         Analysis[] alone = [.. questions.Select(Tuner.Analyse)], together = new Analysis[questions.Length];
         Parallel.For(0, questions.Length, at => together[at] = Tuner.Analyse(questions[at]));
         for (int at = 0; at < questions.Length; at++)
@@ -89,7 +94,7 @@ public class TunerLawsTests
     [Fact]
     public void The_last_point_of_progress_is_what_an_analysis_says()
     {
-        TuningQuestion question = LogOf.Rows(LogOf.Healthy(outings: 5));
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy(outings: 5));
         IReadOnlyList<ProgressPoint> progress = Tuner.Progress(question);
         Analysis analysis = Tuner.Analyse(question);
         Assert.Equal(6, progress.Count);
@@ -101,13 +106,13 @@ public class TunerLawsTests
     [Fact]
     public void A_longer_blade_carries_the_same_answer_as_much_longer()
     {
-        TuningQuestion question = LogOf.Rows(LogOf.Healthy());
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy());
         IReadOnlyList<CarriedLength> carried = Tuner.Carry(question, [question.Hull], question.Paddles);
         Assert.Equal(2, carried[1].Best.InchesMoreThan(carried[0].Best), 9);
         Assert.Equal(carried[0].WithinQuarterInch, carried[1].WithinQuarterInch, 1e-9);
     }
 
-    private static TuningQuestion Longer(TuningQuestion question, double inches)
+    private static AnalysisInput Longer(AnalysisInput question, double inches)
     {
         Paddle paddle = Stretched(question.Paddle);
         return question with
@@ -135,7 +140,7 @@ public class TunerLawsTests
 
     private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);
 
-    private static TuningQuestion Doubled(TuningQuestion question, string label) =>
+    private static AnalysisInput Doubled(AnalysisInput question, string label) =>
         question with { Outings = [.. question.Outings, .. question.Outings.Select(outing => outing with { Id = Again(outing.Id, label), Label = outing.Label + label })] };
 
     private static Guid Again(Guid id, string label)

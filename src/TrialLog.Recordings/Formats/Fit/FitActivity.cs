@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Formats.Fit;
 
 /// <summary>Gathers samples and laps from FIT messages, and keeps the running clock that compressed timestamps count from.</summary>
 internal sealed class FitActivity
@@ -27,7 +29,7 @@ internal sealed class FitActivity
         switch (message.Number)
         {
             case FitProfile.Record:
-                samples.Add(new Sample(
+                samples.Add(new RecordedSample(
                     now,
                     Degrees(message.Whole(FitProfile.Latitude)),
                     Degrees(message.Whole(FitProfile.Longitude)),

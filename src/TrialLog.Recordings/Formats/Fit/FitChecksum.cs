@@ -1,4 +1,4 @@
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Formats.Fit;
 
 /// <summary>The 16-bit cyclic redundancy check of the FIT protocol (CRC-16/ARC: polynomial 0x8005, reflected, start 0).</summary>
 internal static class FitChecksum

@@ -1,6 +1,8 @@
 using System.Buffers.Binary;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Files;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Formats.Fit;
 
 /// <summary>
 /// Reads FIT files by the published protocol: header, definition, data and compressed-timestamp messages, either byte

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
+using TrialLog.Domain.Values;
 
-namespace TrialLog.Recordings;
+namespace TrialLog.Recordings.Formats.Fit;
 
 /// <summary>How the data messages of one local type are laid out.</summary>
 /// <param name="Message">The global message number.</param>

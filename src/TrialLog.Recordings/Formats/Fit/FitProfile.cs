@@ -1,4 +1,6 @@
-namespace TrialLog.Recordings;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Recordings.Formats.Fit;
 
 /// <summary>The message and field numbers of the FIT profile that a recording of an outing needs.</summary>
 internal static class FitProfile

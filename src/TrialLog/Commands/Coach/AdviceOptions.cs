@@ -1,7 +1,12 @@
 using System.CommandLine;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases.Coach;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands.Coach;
 
@@ -27,26 +32,26 @@ internal sealed class AdviceOptions
 
     public bool Asked(ParseResult parsed) => parsed.GetValue(_advice) || parsed.GetValue(_rederive) is not null;
 
-    public void Show(CommandFrame frame, ParseResult parsed, UseCases.Desk desk, Paddler paddler)
+    public void Show(CommandFrame frame, ParseResult parsed, Workspace workspace, Paddler paddler)
     {
-        Dictionary<Guid, string> hulls = desk.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name);
-        Dictionary<Guid, string> paddles = desk.Logbook.Paddles().ToDictionary(paddle => paddle.Id, paddle => paddle.Name);
+        Dictionary<Guid, string> hulls = workspace.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name);
+        Dictionary<Guid, string> paddles = workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id, paddle => paddle.Name);
         bool json = parsed.GetValue(frame.Json);
         if (parsed.GetValue(_rederive) is { } name)
         {
-            Rederived again = AdviceReview.Rederive(desk, AdviceReview.CardNamed(desk, paddler, name));
+            Rederived again = AdviceReview.Rederive(workspace, AdviceReview.CardNamed(workspace, paddler, name));
             if (json)
-                Facts.Write(frame.Out, RederivedFacts.Of(again, paddler, hulls, paddles));
+                JsonOutput.Write(frame.Out, RederivedFacts.Of(again, paddler, hulls, paddles));
             else
                 AdviceText.Write(frame, again);
             return;
         }
 
-        Guid? only = parsed.GetValue(frame.Hull) is { } hullName ? desk.HullNamed(hullName).Id : null;
-        List<NumberedAdvice> all = [.. AdviceReview.Of(desk, paddler).Where(advice => only is null || advice.Card.HullId == only)];
+        Guid? only = parsed.GetValue(frame.Hull) is { } hullName ? workspace.HullNamed(hullName).Id : null;
+        List<NumberedAdvice> all = [.. AdviceReview.Of(workspace, paddler).Where(advice => only is null || advice.Card.HullId == only)];
         if (json)
-            Facts.Write<IReadOnlyList<AdviceFacts>>(frame.Out, [.. all.Select(advice => AdviceFacts.Of(advice, paddler, hulls, paddles))]);
+            JsonOutput.Write<IReadOnlyList<AdviceFacts>>(frame.Out, [.. all.Select(advice => AdviceFacts.Of(advice, paddler, hulls, paddles))]);
         else
-            AdviceText.Write(frame, desk, all, paddler, hulls, paddles);
+            AdviceText.Write(frame, workspace, all, paddler, hulls, paddles);
     }
 }

@@ -1,6 +1,12 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
-using TrialLog.UseCases.Coach;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands.Coach;
 
@@ -9,7 +15,7 @@ internal static class AdviceText
 {
     private const int Indent = 16;
 
-    public static void Write(CommandFrame frame, Desk desk, IReadOnlyList<NumberedAdvice> all, Paddler paddler,
+    public static void Write(CommandFrame frame, Workspace workspace, IReadOnlyList<NumberedAdvice> all, Paddler paddler,
         IReadOnlyDictionary<Guid, string> hulls, IReadOnlyDictionary<Guid, string> paddles)
     {
         if (all.Count == 0)
@@ -21,7 +27,7 @@ internal static class AdviceText
         foreach (NumberedAdvice advice in all)
         {
             GivenCard card = advice.Card;
-            frame.Out.WriteLine($"{advice.Number,2}.  {desk.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
+            frame.Out.WriteLine($"{advice.Number,2}.  {workspace.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
                 + $"  from {Counted.Of(card.Outings, "outing")}, {Counted.Of(card.Pieces, "piece")}");
             Line(frame, "suggested", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}");
             Line(frame, "paddled", advice.Advice.Paddled is { } outing
@@ -46,11 +52,11 @@ internal static class AdviceText
 
         frame.Out.WriteLine($"{then}, comes out different, as it may after an update of the program:");
         foreach ((string what, string given, string now) in again.Differences)
-            Wrapped.Write(frame.Out, $"{what}: given {given}; now {now}", frame.Surroundings.Width, "  ", 4);
+            Wrapped.Write(frame.Out, $"{what}: given {given}; now {now}", frame.ConsoleHost.Width, "  ", 4);
     }
 
     private static void Line(CommandFrame frame, string label, string text) =>
-        Wrapped.Write(frame.Out, text, frame.Surroundings.Width, $"     {label,-11}", Indent);
+        Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, $"     {label,-11}", Indent);
 
     private static string Order(IEnumerable<Length> lengths, LengthUnit unit) => string.Join(", ", lengths.Select(length => length.ToText(unit)));
 }

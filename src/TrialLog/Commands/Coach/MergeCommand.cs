@@ -1,8 +1,11 @@
 using System.CommandLine;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
 using TrialLog.Logbook;
-using TrialLog.UseCases;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Coach;
 
@@ -24,21 +27,21 @@ internal static class MergeCommand
             if (result.GetValue(mine) && result.GetValue(theirs))
                 result.AddError("Say --mine or --theirs, not both.");
         });
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json), dryRun = parsed.GetValue(dry);
-            MergePlan plan = Merge.Plan(desk.Logbook, Sharing.Load(parsed.GetRequiredValue(file)));
+            MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)));
             MergeChoice? all = parsed.GetValue(mine) ? MergeChoice.Mine : parsed.GetValue(theirs) ? MergeChoice.Theirs : null;
             if (!json)
                 MergeText.WritePlan(frame, plan, dryRun);
-            Dictionary<Guid, MergeChoice>? choices = dryRun ? null : Decide(frame, plan, all, ask: !json && frame.Surroundings.Interactive);
+            Dictionary<Guid, MergeChoice>? choices = dryRun ? null : Decide(frame, plan, all, ask: !json && frame.ConsoleHost.Interactive);
             if (choices is not null)
-                plan.Apply(desk.Logbook, conflict => choices[conflict.Id]);
+                plan.Apply(workspace.Logbook, conflict => choices[conflict.Id]);
             if (json)
-                Facts.Write(frame.Out, MergeFacts.Of(plan, choices));
+                JsonOutput.Write(frame.Out, MergeFacts.Of(plan, choices));
             if (choices is null && !dryRun)
             {
-                throw new RequestException(frame.Surroundings.Interactive && !json
+                throw new RequestException(frame.ConsoleHost.Interactive && !json
                     ? "Nothing was merged."
                     : $"Nothing was merged: {Counted.Of(plan.Conflicts.Count, "conflict")} to decide. Keep what is here with --mine, take what is in the file with --theirs, or merge on a terminal to decide one by one.");
             }
@@ -69,7 +72,7 @@ internal static class MergeCommand
         {
             MergeText.WriteConflict(frame, conflict);
             frame.Out.Write("  Keep (m)ine, take (t)heirs, or (q)uit without merging: ");
-            switch (frame.Surroundings.In.ReadLine()?.Trim().ToLowerInvariant())
+            switch (frame.ConsoleHost.In.ReadLine()?.Trim().ToLowerInvariant())
             {
                 case "m" or "mine":
                     return MergeChoice.Mine;

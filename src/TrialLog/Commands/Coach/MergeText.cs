@@ -1,6 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.UseCases;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands.Coach;
 
@@ -11,16 +13,16 @@ internal static class MergeText
     {
         string would = dryRun ? "Would add" : "Adds", update = dryRun ? "Would update" : "Updates";
         if (plan.Added.Count > 0)
-            Wrapped.Write(frame.Out, $"{would} {Kinds(plan.Added)}.", frame.Surroundings.Width);
+            Wrapped.Write(frame.Out, $"{would} {Kinds(plan.Added)}.", frame.ConsoleHost.Width);
         if (plan.Updated.Count > 0)
-            Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with a newer version.", frame.Surroundings.Width);
+            Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with a newer version.", frame.ConsoleHost.Width);
         if (plan.Same > 0)
             frame.Out.WriteLine($"{Counted.Of(plan.Same, "record")} the same here already.");
         foreach (string remark in plan.Remarks)
-            Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.Surroundings.Width, "- ", 2);
+            Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.ConsoleHost.Width, "- ", 2);
         if (plan.Conflicts.Count > 0)
             frame.Out.WriteLine($"To decide: {Counted.Of(plan.Conflicts.Count, "conflict")}.");
-        if (plan.Conflicts.Count > 0 && (dryRun || !frame.Surroundings.Interactive))
+        if (plan.Conflicts.Count > 0 && (dryRun || !frame.ConsoleHost.Interactive))
         {
             foreach (MergeConflict conflict in plan.Conflicts)
                 WriteConflict(frame, conflict);
@@ -29,9 +31,9 @@ internal static class MergeText
 
     public static void WriteConflict(CommandFrame frame, MergeConflict conflict)
     {
-        Wrapped.Write(frame.Out, $"{Quoted.Visible(conflict.What)}: {Question(conflict.Question)}", frame.Surroundings.Width, "? ", 2);
-        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Mine), frame.Surroundings.Width, "    mine    ", 12);
-        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Theirs), frame.Surroundings.Width, "    theirs  ", 12);
+        Wrapped.Write(frame.Out, $"{Quoted.Visible(conflict.What)}: {Question(conflict.Question)}", frame.ConsoleHost.Width, "? ", 2);
+        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Mine), frame.ConsoleHost.Width, "    mine    ", 12);
+        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Theirs), frame.ConsoleHost.Width, "    theirs  ", 12);
     }
 
     private static string Question(MergeQuestion question) => question switch

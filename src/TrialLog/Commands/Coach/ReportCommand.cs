@@ -1,9 +1,15 @@
 using System.CommandLine;
+using TrialLog.Application.Files;
+using TrialLog.Application.Reporting;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.Reports;
-using TrialLog.UseCases;
-using TrialLog.UseCases.Coach;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Coach;
 
@@ -21,12 +27,12 @@ internal static class ReportCommand
         {
             to, format, notes, frame.Paddler, frame.Hull, frame.Paddle, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             string file = parsed.GetRequiredValue(to);
             ReportFormat kind = ReportFormats.Of(parsed.GetValue(format), file);
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            ReportContents contents = PrepareReport.Of(desk, chosen, parsed.GetValue(notes));
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            ReportContents contents = PrepareReport.Of(workspace, chosen, parsed.GetValue(notes));
             string text = kind.Write(contents);
             if (file == StandardOutput)
             {
@@ -34,9 +40,9 @@ internal static class ReportCommand
                 return;
             }
 
-            NewFile.Write(desk, file, text);
+            NewFile.Write(workspace, file, text);
             if (parsed.GetValue(frame.Json))
-                Facts.Write(frame.Out, new ReportFacts(Path.GetFullPath(file), kind.Spelled(), chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name, contents.Analysis.Outings, contents.Analysis.Pieces, contents.Notes.Count));
+                JsonOutput.Write(frame.Out, new ReportFacts(Path.GetFullPath(file), kind.Spelled(), chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name, contents.Analysis.Outings, contents.Analysis.Pieces, contents.Notes.Count));
             else
                 frame.Out.WriteLine($"The report of {Quoted.Visible(chosen.Paddler.Name)} in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)} is in {Quoted.Brief(file, 200)}.");
         });

@@ -1,9 +1,14 @@
 using System.CommandLine;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Wording;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.UseCases;
-using TrialLog.UseCases.Coach;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Coach;
 
@@ -21,14 +26,14 @@ internal static class ShareCommand
             if (result.GetValue(squad) && result.GetValue(frame.Paddler) is not null)
                 result.AddError("Say --squad or --paddler NAME, not both.");
         });
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             string file = parsed.GetRequiredValue(to);
-            Paddler? paddler = parsed.GetValue(squad) ? null : desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            SharedRecord record = ShareRecord.To(desk, paddler, ShareRecord.Without(parsed.GetValue(without) ?? []), file);
+            Paddler? paddler = parsed.GetValue(squad) ? null : workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            SharedRecord record = ShareRecord.To(workspace, paddler, ShareRecord.Without(parsed.GetValue(without) ?? []), file);
             if (parsed.GetValue(frame.Json))
             {
-                Facts.Write(frame.Out, new ShareFacts(Path.GetFullPath(file), record.PaddlerNames, record.OutingCount, record.PieceCount, record.LeftOutNames));
+                JsonOutput.Write(frame.Out, new ShareFacts(Path.GetFullPath(file), record.PaddlerNames, record.OutingCount, record.PieceCount, record.LeftOutNames));
                 return;
             }
 

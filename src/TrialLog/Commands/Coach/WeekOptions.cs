@@ -1,10 +1,17 @@
 using System.CommandLine;
+using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Squads;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.Reports;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
-using TrialLog.UseCases.Coach;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Plots;
+using TrialLog.Reports.Calendars;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Squads;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Coach;
 
@@ -39,15 +46,15 @@ internal sealed class WeekOptions
     public bool IsSquad(ParseResult parsed) => parsed.GetValue(_squad);
 
     /// <summary>Reviews the squad.</summary>
-    public void ShowSquad(CommandFrame frame, ParseResult parsed, Desk desk)
+    public void ShowSquad(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
-        SquadContents squad = SquadReview.Of(desk, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+        SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         List<Analysis> analyses = [.. SquadOrder.WorstFirst(squad.Members).Select(member => member.Analysis)];
-        PutIntoCalendar(parsed, desk, analyses);
+        PutIntoCalendar(parsed, workspace, analyses);
         string? sheet = parsed.GetValue(_sheet);
         if (sheet is not null)
         {
-            NewFile.Write(desk, sheet, Path.GetExtension(sheet).ToLowerInvariant() switch
+            NewFile.Write(workspace, sheet, Path.GetExtension(sheet).ToLowerInvariant() switch
             {
                 ".txt" => SquadSheet.ToText(squad),
                 ".md" or ".markdown" => SquadSheet.ToMarkdown(squad),
@@ -56,27 +63,27 @@ internal sealed class WeekOptions
         }
 
         if (parsed.GetValue(frame.Json))
-            Facts.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. analyses.Select(NextFacts.Of)]);
+            JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. analyses.Select(NextFacts.Of)]);
         else if (sheet is null)
             frame.Out.Write(SquadSheet.ToText(squad));
         else
             frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {(analyses.Count == 1 ? "1 paddler" : $"{analyses.Count} paddlers")}{(squad.LeftOut.Count == 0 ? "" : $", {squad.LeftOut.Count} left out")}.");
-        SayCalendar(frame, parsed, desk);
+        SayCalendar(frame, parsed, workspace);
     }
 
     /// <summary>Puts the cards into the calendar, if one was named.</summary>
-    public void PutIntoCalendar(ParseResult parsed, Desk desk, IEnumerable<Analysis> analyses)
+    public void PutIntoCalendar(ParseResult parsed, Workspace workspace, IEnumerable<Analysis> analyses)
     {
         if (parsed.GetValue(_calendar) is { } file)
-            WeekCalendar.Put(desk, analyses, file, Day(parsed, desk));
+            WeekCalendar.Put(workspace, analyses, file, Day(parsed, workspace));
     }
 
     /// <summary>Says where the cards are, if a calendar was named.</summary>
-    public void SayCalendar(CommandFrame frame, ParseResult parsed, Desk desk)
+    public void SayCalendar(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
         if (parsed.GetValue(_calendar) is { } file && !parsed.GetValue(frame.Json))
-            frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, desk) ?? desk.Today)}; the same week again updates the entry.");
+            frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, workspace) ?? workspace.Today)}; the same week again updates the entry.");
     }
 
-    private DateOnly? Day(ParseResult parsed, Desk desk) => parsed.GetValue(_day) is { } text ? FindOuting.Date(text, desk.Today) : null;
+    private DateOnly? Day(ParseResult parsed, Workspace workspace) => parsed.GetValue(_day) is { } text ? FindOuting.Date(text, workspace.Today) : null;
 }

@@ -1,6 +1,9 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
-using TrialLog.UseCases.Coach;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Logging;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Commands.Json;
 
@@ -29,10 +32,10 @@ internal sealed record AdviceFacts(
         Outing? paddled = advice.Advice.Paddled;
         return new AdviceFacts(
             advice.Number, card.Id, NoteFacts.Moment(card.GivenAt), paddler.Name, hulls.GetValueOrDefault(card.HullId, ""), paddles.GetValueOrDefault(card.PaddleId, ""),
-            card.Outings, card.Pieces, CardFacts.Of(card.Card), Facts.Inches(card.Best), Facts.Inches(card.LikelyLow), Facts.Inches(card.LikelyHigh),
-            Facts.Rounded(card.GainLeftPercent), card.DiminishingReturns, advice.MovedInches is { } moved ? Facts.Rounded(moved) : null,
+            card.Outings, card.Pieces, CardFacts.Of(card.Card), JsonOutput.Inches(card.Best), JsonOutput.Inches(card.LikelyLow), JsonOutput.Inches(card.LikelyHigh),
+            JsonOutput.Rounded(card.GainLeftPercent), card.DiminishingReturns, advice.MovedInches is { } moved ? JsonOutput.Rounded(moved) : null,
             paddled is null ? null : FindOuting.NameOf(paddled),
-            paddled is null ? null : [.. paddled.Pieces.OrderBy(piece => piece.Order).Select(piece => Facts.Inches(piece.Length))],
+            paddled is null ? null : [.. paddled.Pieces.OrderBy(piece => piece.Order).Select(piece => JsonOutput.Inches(piece.Length))],
             advice.Advice.MatchInWords, card.AsOfChange);
     }
 }

@@ -1,4 +1,9 @@
-using TrialLog.Tuning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
 
 namespace TrialLog.Commands.Json;
 
@@ -9,9 +14,9 @@ internal sealed record CurveFacts(
 {
     public static CurveFacts Of(Analysis analysis, ClassicalFit? classical) => new(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, BestFacts.Of(analysis.Best),
-        Facts.Inches(analysis.Current), Facts.Rounded(analysis.WorthwhilePercent),
-        [.. analysis.Curve.Points.Select(point => new CurvePointFacts(Facts.Inches(point.Length), Facts.Rounded(point.Percent), Facts.Rounded(point.Low), Facts.Rounded(point.High)))],
-        [.. analysis.Curve.Pieces.Select(piece => new CurvePieceFacts(piece.PieceId, piece.OutingId, Facts.Inches(piece.Length), Facts.Rounded(piece.Percent), Facts.Rounded(piece.Weight)))],
+        JsonOutput.Inches(analysis.Current), JsonOutput.Rounded(analysis.WorthwhilePercent),
+        [.. analysis.Curve.Points.Select(point => new CurvePointFacts(JsonOutput.Inches(point.Length), JsonOutput.Rounded(point.Percent), JsonOutput.Rounded(point.Low), JsonOutput.Rounded(point.High)))],
+        [.. analysis.Curve.Pieces.Select(piece => new CurvePieceFacts(piece.PieceId, piece.OutingId, JsonOutput.Inches(piece.Length), JsonOutput.Rounded(piece.Percent), JsonOutput.Rounded(piece.Weight)))],
         classical is null ? null : ClassicalFacts.Of(classical));
 }
 
@@ -29,7 +34,7 @@ internal sealed record ClassicalFacts(
         [.. fit.Coefficients.Select(one => new CoefficientFacts(one.Name, Finite(one.Estimate) ?? 0, Finite(one.StandardError) ?? 0))],
         Finite(fit.VertexInches), fit.Vertex?.Shape.ToString().ToLowerInvariant(), Finite(fit.Vertex?.Low), Finite(fit.Vertex?.High), fit.Says);
 
-    private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? Facts.Rounded(number) : null;
+    private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? JsonOutput.Rounded(number) : null;
 }
 
 internal sealed record CoefficientFacts(string Name, double Estimate, double StandardError);
@@ -39,6 +44,6 @@ internal sealed record ProgressFacts(
     string? Date, int Outings, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, double PWorthwhileLeft, bool DiminishingReturns)
 {
     public static ProgressFacts Of(ProgressPoint point) => new(
-        point.Date?.ToString("yyyy-MM-dd"), point.Outings, Facts.Inches(point.Best), Facts.Inches(point.LikelyLow), Facts.Inches(point.LikelyHigh),
-        Facts.Rounded(point.GainLeftPercent), Facts.Rounded(point.ProbabilityWorthwhileLeft), point.DiminishingReturns);
+        point.Date?.ToString("yyyy-MM-dd"), point.Outings, JsonOutput.Inches(point.Best), JsonOutput.Inches(point.LikelyLow), JsonOutput.Inches(point.LikelyHigh),
+        JsonOutput.Rounded(point.GainLeftPercent), JsonOutput.Rounded(point.ProbabilityWorthwhileLeft), point.DiminishingReturns);
 }

@@ -1,3 +1,5 @@
+using TrialLog.Reports.Documents;
+
 namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>import --json</c> prints for one file.</summary>

@@ -1,5 +1,11 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Commands.Json;
 
@@ -18,7 +24,7 @@ internal sealed record PieceFacts(
     string Course, double? Soreness, double? FadePct, string? ExcludedBecause, string? Notes)
 {
     public static PieceFacts Of(Piece piece, Paddle paddle) => new(
-        piece.Order, paddle.Name, Facts.Inches(piece.Length), piece.Distance.Metres, piece.Time.Seconds, Facts.Rounded(piece.MetresPerSecond),
+        piece.Order, paddle.Name, JsonOutput.Inches(piece.Length), piece.Distance.Metres, piece.Time.Seconds, JsonOutput.Rounded(piece.MetresPerSecond),
         piece.Effort?.Points, piece.HeartRate?.BeatsPerMinute, piece.StrokeRate?.StrokesPerMinute, CourseText.Of(piece.Course),
         piece.Soreness?.Points, piece.FadePercent, piece.ExcludedBecause, piece.Notes);
 }
@@ -30,7 +36,7 @@ internal sealed record PaddlerFacts(string Name, string Unit, double StartIn, do
     {
         StartLength start = StartLength.Of(paddler);
         return new PaddlerFacts(
-            paddler.Name, paddler.Unit == LengthUnit.Centimetres ? "cm" : "in", Facts.Inches(start.Length), Facts.Rounded(start.SpreadInches),
+            paddler.Name, paddler.Unit == LengthUnit.Centimetres ? "cm" : "in", JsonOutput.Inches(start.Length), JsonOutput.Rounded(start.SpreadInches),
             StartLengthFacts.Kebab(start.Basis), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
     }
 }
@@ -38,13 +44,13 @@ internal sealed record PaddlerFacts(string Name, string Unit, double StartIn, do
 /// <summary>A hull, for programs.</summary>
 internal sealed record HullFacts(string Name, int Crew, double? SeatHeightIn)
 {
-    public static HullFacts Of(Hull hull) => new(hull.Name, hull.Crew, hull.SeatHeight is { } height ? Facts.Inches(height) : null);
+    public static HullFacts Of(Hull hull) => new(hull.Name, hull.Crew, hull.SeatHeight is { } height ? JsonOutput.Inches(height) : null);
 }
 
 /// <summary>A paddle, for programs.</summary>
 internal sealed record PaddleFacts(string Name, double BladeIn, double? BladeAreaIn2, bool Steering, double ShortestIn, double LongestIn, double StepIn)
 {
     public static PaddleFacts Of(Paddle paddle) => new(
-        paddle.Name, Facts.Inches(paddle.Blade), paddle.BladeAreaSquareInches, paddle.Steering,
-        Facts.Inches(paddle.Shortest), Facts.Inches(paddle.Longest), Facts.Inches(paddle.Step));
+        paddle.Name, JsonOutput.Inches(paddle.Blade), paddle.BladeAreaSquareInches, paddle.Steering,
+        JsonOutput.Inches(paddle.Shortest), JsonOutput.Inches(paddle.Longest), JsonOutput.Inches(paddle.Step));
 }

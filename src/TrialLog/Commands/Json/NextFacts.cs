@@ -1,4 +1,9 @@
-using TrialLog.Tuning;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Json;
 
@@ -13,10 +18,10 @@ internal sealed record NextFacts(
 {
     public static NextFacts Of(Analysis analysis) => new(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, analysis.Outings, analysis.Pieces,
-        Facts.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
-        Facts.Rounded(analysis.GainFromMovingPercent), Facts.Rounded(analysis.GainFromMovingSeconds),
-        Facts.Rounded(analysis.GainLeftPercent), Facts.Rounded(analysis.GainLeftSeconds), Facts.Rounded(analysis.GoalSeconds),
-        Facts.Rounded(analysis.WorthwhilePercent), Facts.Rounded(analysis.ProbabilityWorthwhileLeft),
+        JsonOutput.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
+        JsonOutput.Rounded(analysis.GainFromMovingPercent), JsonOutput.Rounded(analysis.GainFromMovingSeconds),
+        JsonOutput.Rounded(analysis.GainLeftPercent), JsonOutput.Rounded(analysis.GainLeftSeconds), JsonOutput.Rounded(analysis.GoalSeconds),
+        JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
         analysis.DiminishingReturns, analysis.Flat,
         new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
         CardFacts.Of(analysis.Card), analysis.Verdict,
@@ -28,9 +33,9 @@ internal sealed record BestFacts(
     IReadOnlyList<ProbabilityFacts> Probabilities)
 {
     public static BestFacts Of(BestLength best) => new(
-        Facts.Inches(best.Length), Facts.Inches(best.LikelyLow), Facts.Inches(best.LikelyHigh), best.Level,
-        Facts.Rounded(best.WithinQuarterInch),
-        [.. best.Probabilities.Select(step => new ProbabilityFacts(Facts.Inches(step.Length), Facts.Rounded(step.Probability)))]);
+        JsonOutput.Inches(best.Length), JsonOutput.Inches(best.LikelyLow), JsonOutput.Inches(best.LikelyHigh), best.Level,
+        JsonOutput.Rounded(best.WithinQuarterInch),
+        [.. best.Probabilities.Select(step => new ProbabilityFacts(JsonOutput.Inches(step.Length), JsonOutput.Rounded(step.Probability)))]);
 }
 
 internal sealed record ProbabilityFacts(double LengthIn, double P);
@@ -38,7 +43,7 @@ internal sealed record ProbabilityFacts(double LengthIn, double P);
 internal sealed record IntervalFacts(double Median, double Low, double High)
 {
     public static IntervalFacts Of(Interval interval) =>
-        new(Facts.Rounded(interval.Median), Facts.Rounded(interval.Low), Facts.Rounded(interval.High));
+        new(JsonOutput.Rounded(interval.Median), JsonOutput.Rounded(interval.Low), JsonOutput.Rounded(interval.High));
 }
 
 internal sealed record OutingsToGoFacts(int Median, int Low, int High);
@@ -47,6 +52,6 @@ internal sealed record CheckFacts(string Name, string Says);
 
 internal sealed record CardFacts(IReadOnlyList<double> LengthsIn, double DistanceM, double Effort, double RestS, string Reason)
 {
-    public static CardFacts Of(Domain.TrialCard card) => new(
-        [.. card.Lengths.Select(Facts.Inches)], card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, card.Reason);
+    public static CardFacts Of(TrialCard card) => new(
+        [.. card.Lengths.Select(JsonOutput.Inches)], card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, card.Reason);
 }

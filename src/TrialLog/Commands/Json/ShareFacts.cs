@@ -1,3 +1,4 @@
+using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
 
 namespace TrialLog.Commands.Json;

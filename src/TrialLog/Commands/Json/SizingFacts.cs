@@ -1,6 +1,13 @@
 using System.Text.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Sizing;
+using TrialLog.Commands.Sizing;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Json;
 
@@ -11,11 +18,11 @@ internal sealed record StartLengthFacts(
     IReadOnlyList<string> Questions, IReadOnlyList<MeasuringFacts>? Steps)
 {
     public static StartLengthFacts Of(string? paddler, StartLengthAnswer answer, bool steps) => new(
-        paddler, Facts.Inches(answer.Start.Length), Facts.Rounded(answer.Start.SpreadInches),
-        Facts.Inches(answer.Likely.Low), Facts.Inches(answer.Likely.High), 0.9, Kebab(answer.Start.Basis),
-        Facts.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
-        [.. answer.Improvements.Select(one => new ImprovementFacts(Kebab(one.Measure), Facts.Rounded(one.ToInches)))],
-        answer.HandSpacing is { } hands ? Facts.Inches(hands) : null, answer.Questions,
+        paddler, JsonOutput.Inches(answer.Start.Length), JsonOutput.Rounded(answer.Start.SpreadInches),
+        JsonOutput.Inches(answer.Likely.Low), JsonOutput.Inches(answer.Likely.High), 0.9, Kebab(answer.Start.Basis),
+        JsonOutput.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
+        [.. answer.Improvements.Select(one => new ImprovementFacts(Kebab(one.Measure), JsonOutput.Rounded(one.ToInches)))],
+        answer.HandSpacing is { } hands ? JsonOutput.Inches(hands) : null, answer.Questions,
         steps ? [.. Measuring.All.Select(one => new MeasuringFacts(one.What, one.Steps))] : null);
 
     /// <summary>An enumeration's name as programs see it: <c>seated-reach</c>.</summary>
@@ -32,7 +39,7 @@ internal sealed record MeasuringFacts(string What, IReadOnlyList<string> Steps);
 internal sealed record TransferFacts(string? Paddler, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
 {
     public static TransferFacts Of(string? paddler, TransferOrigin? from, IReadOnlyList<CarriedRow> rows) => new(
-        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, Facts.Inches(from.Length)), [.. rows.Select(CarriedFacts.Of)]);
+        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, JsonOutput.Inches(from.Length)), [.. rows.Select(CarriedFacts.Of)]);
 }
 
 /// <summary>A length given by hand, and where it is good.</summary>
@@ -45,13 +52,13 @@ internal sealed record CarriedFacts(
     double BladeOffsetIn, double? SorenessCeilingIn, double? GainLeftPct, bool? DiminishingReturns)
 {
     public static CarriedFacts Of(CarriedRow row) => new(
-        row.Hull.Name, row.Paddle.Name, Facts.Inches(row.Paddle.Blade), Facts.Inches(row.Best),
-        row.Likely is { } low ? Facts.Inches(low.Low) : null, row.Likely is { } high ? Facts.Inches(high.High) : null,
-        row.WithinQuarterInch is { } within ? Facts.Rounded(within) : null,
-        StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, Facts.Inches(row.Paddle.Shortest), Facts.Inches(row.Paddle.Longest),
-        Facts.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, Facts.Rounded(row.BladeOffsetInches),
-        row.SorenessCeiling is { } ceiling ? Facts.Inches(ceiling) : null,
-        row.GainLeftPercent is { } left ? Facts.Rounded(left) : null, row.Likely is null ? null : row.DiminishingReturns);
+        row.Hull.Name, row.Paddle.Name, JsonOutput.Inches(row.Paddle.Blade), JsonOutput.Inches(row.Best),
+        row.Likely is { } low ? JsonOutput.Inches(low.Low) : null, row.Likely is { } high ? JsonOutput.Inches(high.High) : null,
+        row.WithinQuarterInch is { } within ? JsonOutput.Rounded(within) : null,
+        StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest), JsonOutput.Inches(row.Paddle.Longest),
+        JsonOutput.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, JsonOutput.Rounded(row.BladeOffsetInches),
+        row.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
+        row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null, row.Likely is null ? null : row.DiminishingReturns);
 }
 
 /// <summary>What <c>technique --json</c> prints; without <c>--hand</c> an array of the kept ones.</summary>
@@ -61,10 +68,10 @@ internal sealed record TechniqueFacts(
     double? BestWithoutIn = null, double? BestWithIn = null)
 {
     public static TechniqueFacts Of(TechniqueAnswer answer, bool saved) => new(
-        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"), Facts.Inches(answer.Check.Length),
-        Facts.Rounded(answer.Check.HandAboveEyeInches), answer.Check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees,
-        answer.Check.ShaftLeanDegrees is not null, answer.Check.FromPhoto, Facts.Rounded(answer.Implied.ChangeInches),
-        Facts.Rounded(answer.Implied.SpreadInches), Facts.Inches(answer.PointsTo), answer.InRange, answer.Implied.Overhead,
+        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"), JsonOutput.Inches(answer.Check.Length),
+        JsonOutput.Rounded(answer.Check.HandAboveEyeInches), answer.Check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees,
+        answer.Check.ShaftLeanDegrees is not null, answer.Check.FromPhoto, JsonOutput.Rounded(answer.Implied.ChangeInches),
+        JsonOutput.Rounded(answer.Implied.SpreadInches), JsonOutput.Inches(answer.PointsTo), answer.InRange, answer.Implied.Overhead,
         answer.Implied.Overhead ? TechniqueRule.ShoulderCaution : null, saved);
 }
 
@@ -86,10 +93,10 @@ internal sealed record OrderLineFacts(
     double? OwnFixedAtIn, double? SorenessCeilingIn, string Risk)
 {
     public static OrderLineFacts Of(OrderLine line, LengthUnit unit) => new(
-        line.Hull, line.Paddle, Facts.Inches(line.Blade), Facts.Inches(line.CutTo), line.NotNow ? null : Facts.Inches(line.OrderAt),
-        Facts.Inches(line.LikelyLow), Facts.Inches(line.LikelyHigh), Facts.Rounded(line.WithinQuarterInch), line.Pieces, line.RestsOn,
-        Facts.Rounded(line.GainLeftPercent), line.DiminishingReturns,
-        line.FixedAt is { } own ? Facts.Inches(own) : null, line.SorenessCeiling is { } ceiling ? Facts.Inches(ceiling) : null, line.Risk(unit));
+        line.Hull, line.Paddle, JsonOutput.Inches(line.Blade), JsonOutput.Inches(line.CutTo), line.NotNow ? null : JsonOutput.Inches(line.OrderAt),
+        JsonOutput.Inches(line.LikelyLow), JsonOutput.Inches(line.LikelyHigh), JsonOutput.Rounded(line.WithinQuarterInch), line.Pieces, line.RestsOn,
+        JsonOutput.Rounded(line.GainLeftPercent), line.DiminishingReturns,
+        line.FixedAt is { } own ? JsonOutput.Inches(own) : null, line.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null, line.Risk(unit));
 }
 
 /// <summary>What <c>steering --json</c> prints.</summary>
@@ -97,6 +104,6 @@ internal sealed record SteeringFacts(
     string Hull, string Paddle, double LengthIn, double LowIn, double HighIn, bool LargeBlade, string Why, IReadOnlyList<string> Cautions)
 {
     public static SteeringFacts Of(string hull, string paddle, SteeringProposal proposal) => new(
-        hull, paddle, Facts.Inches(proposal.Length), Facts.Inches(proposal.Low), Facts.Inches(proposal.High), proposal.Large, proposal.Why,
+        hull, paddle, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High), proposal.Large, proposal.Why,
         SteeringRule.Cautions);
 }

@@ -1,8 +1,9 @@
 using System.CommandLine;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Setup;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary>The options for body measures, spelled alike wherever they are asked for.</summary>
 internal sealed class BodyOptions

@@ -1,10 +1,15 @@
 using System.CommandLine;
 using System.Text;
+using TrialLog.Application.Files;
+using TrialLog.Application.Sizing;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary><c>triallog order-sheet</c>: what to order or cut.</summary>
 internal static class OrderSheetCommand
@@ -20,15 +25,15 @@ internal static class OrderSheetCommand
         {
             frame.Paddler, hull, paddle, every, markdown, file, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            OrderSheet sheet = DrawUpOrderSheet.For(desk, paddler, parsed.GetValue(hull), parsed.GetValue(paddle), parsed.GetValue(every));
-            desk.Remember(paddler);
+            Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            OrderSheet sheet = DrawUpOrderSheet.For(workspace, paddler, parsed.GetValue(hull), parsed.GetValue(paddle), parsed.GetValue(every));
+            workspace.Remember(paddler);
             string? path = parsed.GetValue(file);
             using var written = new StringWriter { NewLine = "\n" };
             if (parsed.GetValue(frame.Json))
-                Facts.Write(written, OrderSheetFacts.Of(sheet));
+                JsonOutput.Write(written, OrderSheetFacts.Of(sheet));
             else
                 written.Write(parsed.GetValue(markdown) || path?.EndsWith(".md", StringComparison.OrdinalIgnoreCase) == true ? OrderSheetText.Markdown(sheet) : OrderSheetText.Plain(sheet));
             if (path is null)
@@ -37,7 +42,7 @@ internal static class OrderSheetCommand
                 return;
             }
 
-            NewFile.Write(desk, path, written.ToString());
+            NewFile.Write(workspace, path, written.ToString());
             frame.Out.WriteLine($"Wrote {Path.GetFullPath(path)}");
         });
         return command;

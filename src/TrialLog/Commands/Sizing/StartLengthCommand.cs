@@ -1,9 +1,15 @@
 using System.CommandLine;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Sizing;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary><c>triallog start-length</c>: where a search starts, from body measures.</summary>
 internal static class StartLengthCommand
@@ -21,28 +27,28 @@ internal static class StartLengthCommand
         command.Options.Add(save);
         command.Options.Add(steps);
         command.Options.Add(frame.Json);
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json);
             if (parsed.GetValue(steps) && !json)
             {
-                WriteSteps(frame.Out, frame.Surroundings.Width);
+                WriteSteps(frame.Out, frame.ConsoleHost.Width);
                 return;
             }
 
             // Measures without a name are anybody's: a coach on the beach needs no paddler in the logbook for a first length.
             bool anybodys = body.AnyGiven(parsed) && parsed.GetValue(frame.Paddler) is null && !parsed.GetValue(save);
-            Paddler? paddler = anybodys ? null : desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? desk.Unit;
+            Paddler? paddler = anybodys ? null : workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? workspace.Unit;
             PaddlerDetails given = body.Read(parsed, shown);
             BodyMeasures measures = given.Over(paddler?.Body ?? BodyMeasures.Unknown);
             StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown);
             if (parsed.GetValue(save))
-                SetUpPaddler.Change(desk, paddler!.Name, given);
+                SetUpPaddler.Change(workspace, paddler!.Name, given);
             if (json)
-                Facts.Write(frame.Out, StartLengthFacts.Of(paddler?.Name, answer, parsed.GetValue(steps)));
+                JsonOutput.Write(frame.Out, StartLengthFacts.Of(paddler?.Name, answer, parsed.GetValue(steps)));
             else
-                Write(frame.Out, paddler, answer, parsed.GetValue(save), frame.Surroundings.Width);
+                Write(frame.Out, paddler, answer, parsed.GetValue(save), frame.ConsoleHost.Width);
         });
         return command;
     }

@@ -1,9 +1,18 @@
 using System.CommandLine;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Sizing;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary><c>triallog steering</c>: a length to begin with for a steering paddle, with its cautions.</summary>
 internal static class SteeringCommand
@@ -18,27 +27,27 @@ internal static class SteeringCommand
         {
             frame.Paddler, hull, paddle, blade, area, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
-            Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            Hull steered = parsed.GetValue(hull) is { } name ? desk.HullNamed(name) : desk.HullNamed("OC6");
-            Paddle steering = Steering(desk, paddler, parsed.GetValue(paddle), parsed.GetValue(blade), parsed.GetValue(area));
-            SteeringProposal proposal = ProposeSteering.For(desk, paddler, steered, steering);
+            Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+            Hull steered = parsed.GetValue(hull) is { } name ? workspace.HullNamed(name) : workspace.HullNamed("OC6");
+            Paddle steering = Steering(workspace, paddler, parsed.GetValue(paddle), parsed.GetValue(blade), parsed.GetValue(area));
+            SteeringProposal proposal = ProposeSteering.For(workspace, paddler, steered, steering);
             if (parsed.GetValue(frame.Json))
-                Facts.Write(frame.Out, SteeringFacts.Of(steered.Name, steering.Name, proposal));
+                JsonOutput.Write(frame.Out, SteeringFacts.Of(steered.Name, steering.Name, proposal));
             else
-                Write(frame.Out, paddler, steered, steering, proposal, frame.Surroundings.Width);
+                Write(frame.Out, paddler, steered, steering, proposal, frame.ConsoleHost.Width);
         });
         return command;
     }
 
-    private static Paddle Steering(Desk desk, Paddler paddler, string? name, string? blade, double? area)
+    private static Paddle Steering(Workspace workspace, Paddler paddler, string? name, string? blade, double? area)
     {
         if (name is not null)
-            return desk.PaddleNamed(name);
+            return workspace.PaddleNamed(name);
         if (blade is null)
         {
-            return desk.Logbook.Paddles().Where(paddle => paddle.Steering).ToList() is [var only] ? only
+            return workspace.Logbook.Paddles().Where(paddle => paddle.Steering).ToList() is [var only] ? only
                 : throw new RequestException("Say which steering paddle: --paddle NAME, or the size of its blade: --blade 21in --area 140.");
         }
 

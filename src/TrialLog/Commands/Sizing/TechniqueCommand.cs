@@ -1,9 +1,17 @@
 using System.CommandLine;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Sizing;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary><c>triallog technique</c>: the top hand against the eye with the blade just buried.</summary>
 internal static class TechniqueCommand
@@ -21,44 +29,44 @@ internal static class TechniqueCommand
         {
             frame.Paddler, frame.Hull, frame.Paddle, hand, length, lean, photo, date, save, remove, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json);
             if (parsed.GetValue(remove) is { } number)
             {
-                TechniqueAnswer gone = CheckTechnique.Remove(desk, desk.PaddlerNamed(parsed.GetValue(frame.Paddler)), number);
+                TechniqueAnswer gone = CheckTechnique.Remove(workspace, workspace.PaddlerNamed(parsed.GetValue(frame.Paddler)), number);
                 frame.Out.WriteLine($"Removed: {TechniqueText.Line(gone)}. To take it back: triallog undo");
                 return;
             }
 
             if (parsed.GetValue(hand) is not { } text)
             {
-                List(frame, desk, desk.PaddlerNamed(parsed.GetValue(frame.Paddler)), json);
+                List(frame, workspace, workspace.PaddlerNamed(parsed.GetValue(frame.Paddler)), json);
                 return;
             }
 
-            Chosen chosen = desk.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
             LengthUnit unit = chosen.Paddler.Unit;
             TechniqueAnswer answer = CheckTechnique.Of(
-                desk, chosen, parsed.GetValue(length) is { } at ? Length.Parse(at, unit) : null, HandHeight.Parse(text, unit),
-                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? FindOuting.Date(day, desk.Today) : desk.Today);
+                workspace, chosen, parsed.GetValue(length) is { } at ? Length.Parse(at, unit) : null, HandHeight.Parse(text, unit),
+                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? FindOuting.Date(day, workspace.Today) : workspace.Today);
             if (parsed.GetValue(save))
-                CheckTechnique.Keep(desk, answer);
-            (Length without, Length with) = CheckTechnique.Effect(desk, answer);
+                CheckTechnique.Keep(workspace, answer);
+            (Length without, Length with) = CheckTechnique.Effect(workspace, answer);
             if (json)
-                Facts.Write(frame.Out, TechniqueFacts.Of(answer, parsed.GetValue(save)) with { BestWithoutIn = Facts.Inches(without), BestWithIn = Facts.Inches(with) });
+                JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, parsed.GetValue(save)) with { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
             else
-                TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.Surroundings.Width);
+                TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.ConsoleHost.Width);
         });
         return command;
     }
 
-    private static void List(CommandFrame frame, Desk desk, Paddler paddler, bool json)
+    private static void List(CommandFrame frame, Workspace workspace, Paddler paddler, bool json)
     {
-        IReadOnlyList<TechniqueAnswer> kept = CheckTechnique.Kept(desk, paddler);
+        IReadOnlyList<TechniqueAnswer> kept = CheckTechnique.Kept(workspace, paddler);
         if (json)
         {
-            Facts.Write<IReadOnlyList<TechniqueFacts>>(frame.Out, [.. kept.Select(answer => TechniqueFacts.Of(answer, saved: true))]);
+            JsonOutput.Write<IReadOnlyList<TechniqueFacts>>(frame.Out, [.. kept.Select(answer => TechniqueFacts.Of(answer, saved: true))]);
             return;
         }
 
@@ -69,7 +77,7 @@ internal static class TechniqueCommand
         frame.Out.WriteLine();
         frame.Out.WriteLine("How to take one");
         for (int i = 0; i < Measuring.Technique.Steps.Count; i++)
-            Wrapped.Write(frame.Out, Measuring.Technique.Steps[i], frame.Surroundings.Width, $"  {i + 1}. ", 5);
+            Wrapped.Write(frame.Out, Measuring.Technique.Steps[i], frame.ConsoleHost.Width, $"  {i + 1}. ", 5);
         frame.Out.WriteLine("Then, for a hand 2 in above the eye: triallog technique --hand 2in --photo --lean 20");
     }
 }

@@ -1,7 +1,14 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Sizing;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary>A technique check in words.</summary>
 internal static class TechniqueText

@@ -1,9 +1,17 @@
 using System.CommandLine;
+using TrialLog.Application.Sizing;
+using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary><c>triallog transfer</c>: the best length in every hull with every blade.</summary>
 internal static class TransferCommand
@@ -17,50 +25,50 @@ internal static class TransferCommand
         {
             frame.Paddler, hull, paddle, length, frame.Json,
         };
-        frame.OnDesk(command, (parsed, desk) =>
+        frame.OnDesk(command, (parsed, workspace) =>
         {
             if (parsed.GetValue(length) is { } text)
-                ByHand(frame, parsed, desk, text, hull, paddle);
+                ByHand(frame, parsed, workspace, text, hull, paddle);
             else
-                Tuned(frame, parsed, desk, parsed.GetValue(hull), parsed.GetValue(paddle));
+                Tuned(frame, parsed, workspace, parsed.GetValue(hull), parsed.GetValue(paddle));
         });
         return command;
     }
 
-    private static void Tuned(CommandFrame frame, ParseResult parsed, Desk desk, string? hull, string? paddle)
+    private static void Tuned(CommandFrame frame, ParseResult parsed, Workspace workspace, string? hull, string? paddle)
     {
-        Paddler paddler = desk.PaddlerNamed(parsed.GetValue(frame.Paddler));
-        IReadOnlyList<CarriedRow> rows = CarryLengths.Tuned(desk, paddler, hull, paddle);
-        desk.Remember(paddler);
+        Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
+        IReadOnlyList<CarriedRow> rows = CarryLengths.Tuned(workspace, paddler, hull, paddle);
+        workspace.Remember(paddler);
         if (parsed.GetValue(frame.Json))
         {
-            Facts.Write(frame.Out, TransferFacts.Of(paddler.Name, null, rows));
+            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler.Name, null, rows));
             return;
         }
 
         frame.Out.WriteLine($"Best length for {Quoted.Visible(paddler.Name)} in every hull with every blade");
-        TransferText.Write(frame.Out, rows, HullChecks.Questions(desk.Logbook.Hulls(), paddler.Unit), paddler.Unit, frame.Surroundings.Width);
+        TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), paddler.Unit), paddler.Unit, frame.ConsoleHost.Width);
     }
 
-    private static void ByHand(CommandFrame frame, ParseResult parsed, Desk desk, string text, Option<string?> hull, Option<string?> paddle)
+    private static void ByHand(CommandFrame frame, ParseResult parsed, Workspace workspace, string text, Option<string?> hull, Option<string?> paddle)
     {
         // A length carried by the rules alone needs no paddler; one that is named gives the unit.
-        Paddler? paddler = parsed.GetValue(frame.Paddler) is { } name ? desk.PaddlerNamed(name) : desk.Logbook.Paddlers() is [var only] ? only : null;
-        LengthUnit unit = paddler?.Unit ?? desk.Unit;
-        Hull goodIn = desk.HullNamed(parsed.GetValue(hull) ?? throw new RequestException("Say in which hull that length is good: --hull NAME."));
-        Paddle goodWith = parsed.GetValue(paddle) is { } paddleName ? desk.PaddleNamed(paddleName)
-            : desk.Logbook.Paddles() is [var single] ? single
+        Paddler? paddler = parsed.GetValue(frame.Paddler) is { } name ? workspace.PaddlerNamed(name) : workspace.Logbook.Paddlers() is [var only] ? only : null;
+        LengthUnit unit = paddler?.Unit ?? workspace.Unit;
+        Hull goodIn = workspace.HullNamed(parsed.GetValue(hull) ?? throw new RequestException("Say in which hull that length is good: --hull NAME."));
+        Paddle goodWith = parsed.GetValue(paddle) is { } paddleName ? workspace.PaddleNamed(paddleName)
+            : workspace.Logbook.Paddles() is [var single] ? single
             : throw new RequestException("Say with which paddle that length is good: --paddle NAME.");
         var origin = new TransferOrigin(goodIn, goodWith, Length.Parse(text, unit));
-        IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(desk, paddler, origin.Length, goodIn, goodWith);
+        IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(workspace, paddler, origin.Length, goodIn, goodWith);
         if (parsed.GetValue(frame.Json))
         {
-            Facts.Write(frame.Out, TransferFacts.Of(paddler?.Name, origin, rows));
+            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler?.Name, origin, rows));
             return;
         }
 
         frame.Out.WriteLine($"{Spoken.ToQuarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with {Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
-        TransferText.Write(frame.Out, rows, HullChecks.Questions(desk.Logbook.Hulls(), unit), unit, frame.Surroundings.Width);
+        TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), unit), unit, frame.ConsoleHost.Width);
     }
 }
 

@@ -1,7 +1,12 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Sizing;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Commands;
+namespace TrialLog.Commands.Sizing;
 
 /// <summary>Carried lengths as tables, one for each paddle.</summary>
 internal static class TransferText

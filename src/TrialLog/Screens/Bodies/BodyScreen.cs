@@ -1,8 +1,12 @@
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Sizing;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Bodies;
 
@@ -54,7 +58,7 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         bool two = brush.Columns >= TwoColumnsFrom;
         int width = two ? (brush.Columns - 6) / 2 : brush.Columns - 2;
         var body = new BodyText(Session, chosen, width);
-        IReadOnlyList<CarriedLength>? carried = Session.Findings.Carried(chosen);
+        IReadOnlyList<CarriedLength>? carried = Session.BackgroundAnalyses.Carried(chosen);
         List<(string Text, Tone Tone)> left = [.. body.StartLength(), .. body.Technique()];
         List<(string Text, Tone Tone)> right = [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()];
         if (!two)

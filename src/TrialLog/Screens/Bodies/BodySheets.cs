@@ -1,9 +1,18 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Sizing;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Forms;
+using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Bodies;
 
@@ -27,7 +36,7 @@ internal static class BodySheets
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"{Quoted.Visible(paddler.Name)}: measures", form,
             () => Measuring.Caution, () =>
             {
-                SetUpPaddler.Change(session.Desk, paddler.Name, new PaddlerDetails
+                SetUpPaddler.Change(session.Workspace, paddler.Name, new PaddlerDetails
                 {
                     SeatedReach = reach.AsLength(unit),
                     Stature = stature.AsLength(unit),
@@ -54,7 +63,7 @@ internal static class BodySheets
         LengthUnit unit = session.Unit;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
         Field hand = form.Row("Top hand above the eye", new Field("", text => Problem(() => HandHeight.Parse(text, unit)), "Say how far the hand is above the eye; level if it is."), "2, level, or 1.5 below");
-        Field length = form.Row("At length", Field.ForLength(session.Findings.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
+        Field length = form.Row("At length", Field.ForLength(session.BackgroundAnalyses.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
         Field lean = form.Row("Shaft lean, degrees", new Field("", CheckLean), "from upright; may stay empty");
         ChoiceField photo = form.Row("Seen", new ChoiceField(session.Look, ["in a photo", "by eye"], 0), "← → to change");
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"Technique check in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
@@ -63,12 +72,12 @@ internal static class BodySheets
                 : string.Join(' ', Measuring.Technique.Steps),
             () =>
             {
-                CheckTechnique.Keep(session.Desk, Answer());
+                CheckTechnique.Keep(session.Workspace, Answer());
                 Changed(session, "Kept the technique check.");
             }));
 
-        TechniqueAnswer Answer() => CheckTechnique.Of(session.Desk, chosen, length.AsLength(unit), HandHeight.Parse(hand.Text, unit),
-            lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Desk.Today);
+        TechniqueAnswer Answer() => CheckTechnique.Of(session.Workspace, chosen, length.AsLength(unit), HandHeight.Parse(hand.Text, unit),
+            lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Workspace.Today);
 
         string Says(TechniqueAnswer answer) =>
             $"By this check alone the length would be {Spoken.ToQuarter(answer.PointsTo, unit)}, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
@@ -85,7 +94,7 @@ internal static class BodySheets
             text => Length.TryParse(text, unit, out _, out string? problem) ? null : problem,
             text => session.Shell.Try(() =>
             {
-                SetUpHull.Change(session.Desk, hull.Name, null, Length.Parse(text, unit));
+                SetUpHull.Change(session.Workspace, hull.Name, null, Length.Parse(text, unit));
                 Changed(session, $"Saved the seat height in {hull.Name}.");
             })));
     }
@@ -105,8 +114,8 @@ internal static class BodySheets
         {
             (string? before, asked) = (asked, name.Text);
             if (before != name.Text)
-                NewName.Refuse(session.Desk.Logbook.Paddles().Select(known => known.Name), name.Text, "paddle", "save again");
-            Paddle paddle = SetUpPaddle.Add(session.Desk, name.Text, new PaddleDetails
+                NewName.Refuse(session.Workspace.Logbook.Paddles().Select(known => known.Name), name.Text, "paddle", "save again");
+            Paddle paddle = SetUpPaddle.Add(session.Workspace, name.Text, new PaddleDetails
             {
                 Blade = blade.AsLength(unit),
                 Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
@@ -119,13 +128,13 @@ internal static class BodySheets
     /// <summary>The order sheet, to read and copy.</summary>
     public static void Order(Session session)
     {
-        if (session.Findings.Carried(session.Chosen!) is not { } carried || session.Findings.Analysis(session.Chosen!) is not { } analysis)
+        if (session.BackgroundAnalyses.Carried(session.Chosen!) is not { } carried || session.BackgroundAnalyses.Analysis(session.Chosen!) is not { } analysis)
         {
             session.Shell.Say("The lengths are still being worked out; try again in a moment.");
             return;
         }
 
-        OrderSheet sheet = DrawUpOrderSheet.Of(session.Desk, session.Chosen!.Paddler, CarryLengths.Rows(session.Desk, session.Chosen.Paddler, session.Outings(), carried), analysis.GoalSeconds);
+        OrderSheet sheet = DrawUpOrderSheet.Of(session.Workspace, session.Chosen!.Paddler, CarryLengths.Rows(session.Workspace, session.Chosen.Paddler, session.Outings(), carried), analysis.GoalSeconds);
         session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", OrderSheetText.Plain(sheet), asWritten: true));
     }
 

@@ -1,9 +1,13 @@
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Curves;
 
@@ -34,9 +38,9 @@ internal sealed class CurveScreen(Session session) : Screen(session)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        if (Session.Findings.Analysis(chosen) is not { } analysis)
+        if (Session.BackgroundAnalyses.Analysis(chosen) is not { } analysis)
         {
-            brush.Text(2, 1, Session.Findings.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
+            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
             return;
         }
 

@@ -1,9 +1,14 @@
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
 using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Curves;
 
@@ -28,9 +33,9 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        if (Session.Findings.Progress(chosen) is not { Count: > 0 } points)
+        if (Session.BackgroundAnalyses.Progress(chosen) is not { Count: > 0 } points)
         {
-            brush.Text(2, 1, Session.Findings.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
+            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
             return;
         }
 

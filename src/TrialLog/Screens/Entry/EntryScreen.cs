@@ -1,10 +1,20 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Entry;
 
@@ -27,7 +37,7 @@ internal sealed class EntryScreen : Screen
     public EntryScreen(Session session)
         : base(session)
     {
-        _fields = new OutingFields(session.Desk, Look);
+        _fields = new OutingFields(session.Workspace, Look);
         SubViewsLaidOut += (_, _) => PlaceRows();
     }
 
@@ -62,7 +72,7 @@ internal sealed class EntryScreen : Screen
 
     /// <summary>Whether an outing is half typed.</summary>
     public static bool HasDraft(Session session) =>
-        session.Chosen is { } chosen && HalfTypedOuting.Exists(session.Desk, chosen.Paddler);
+        session.Chosen is { } chosen && HalfTypedOuting.Exists(session.Workspace, chosen.Paddler);
 
     /// <summary>Puts an outing of the log here to be changed.</summary>
     public void Edit(Outing outing)
@@ -76,7 +86,7 @@ internal sealed class EntryScreen : Screen
     {
         if (Session.Chosen is null)
             return;
-        if (HalfTypedOuting.Of(Session.Desk, Paddler) is { } draft)
+        if (HalfTypedOuting.Of(Session.Workspace, Paddler) is { } draft)
         {
             if (!_edited || _filledFor != Paddler.Id)
                 TakeDraft(draft);
@@ -166,7 +176,7 @@ internal sealed class EntryScreen : Screen
         _filling = true;
         RemoveAll();
         _rows.Clear();
-        _fields = new OutingFields(Session.Desk, Look);
+        _fields = new OutingFields(Session.Workspace, Look);
         _fields.Take(draft);
         _rows.AddRange(draft.Pieces.Select(NewRow));
         (_editing, _filledFor, _edited, _demanding, _top, _usual) = (draft.Editing, draft.Paddler, false, false, 0, null);
@@ -213,7 +223,7 @@ internal sealed class EntryScreen : Screen
         SetNeedsDraw();
     }
 
-    private void SaveDraft() => Session.Shell.Try(() => HalfTypedOuting.Keep(Session.Desk, _fields.ToDraft(Paddler.Id, _editing, _rows)));
+    private void SaveDraft() => Session.Shell.Try(() => HalfTypedOuting.Keep(Session.Workspace, _fields.ToDraft(Paddler.Id, _editing, _rows)));
 
     private void TakeDraft(OutingDraft draft)
     {
@@ -225,11 +235,11 @@ internal sealed class EntryScreen : Screen
     private OutingDraft Planned()
     {
         Chosen chosen = Session.Chosen!;
-        TrialCard? card = Session.Findings.Analysis(chosen)?.Card ?? OpenCard.Of(Session.Desk, chosen)?.Card;
+        TrialCard? card = Session.BackgroundAnalyses.Analysis(chosen)?.Card ?? OpenCard.Of(Session.Workspace, chosen)?.Card;
         IReadOnlyList<PieceDraft> pieces = card is null
             ? [new PieceDraft(null, "", "1 km", "", "")]
             : [.. card.Lengths.Select(length => PieceRow.Planned(length, card.Distance, Session.Unit))];
-        return new(chosen.Paddler.Id, null, $"{Session.Desk.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", pieces);
+        return new(chosen.Paddler.Id, null, $"{Session.Workspace.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", pieces);
     }
 
     private void BeginTyping() => (_rows.Find(row => row.Time.IsEmpty)?.Time ?? _fields.Soreness).SetFocus();
@@ -348,7 +358,7 @@ internal sealed class EntryScreen : Screen
 
     private void StartOver()
     {
-        HalfTypedOuting.Drop(Session.Desk, Paddler);
+        HalfTypedOuting.Drop(Session.Workspace, Paddler);
         Fill(Planned());
         BeginTyping();
     }
@@ -375,13 +385,13 @@ internal sealed class EntryScreen : Screen
         OutingEntry entry = _fields.Read(Paddler, _rows.Select(piece => piece.Read(_fields.Paddle)!));
         Outing? saved = null, before = Session.Outings().FirstOrDefault(outing => outing.Id == _editing);
         bool changed = _editing is not null;
-        if (!Session.Shell.Try(() => saved = _editing is { } id ? EditedOuting.Save(Session.Desk, id, entry, [.. _rows.Select(piece => piece.PieceId)]) : LogOuting.Save(Session.Desk, entry)))
+        if (!Session.Shell.Try(() => saved = _editing is { } id ? EditedOuting.Save(Session.Workspace, id, entry, [.. _rows.Select(piece => piece.PieceId)]) : LogOuting.Save(Session.Workspace, entry)))
             return;
-        HalfTypedOuting.Drop(Session.Desk, Paddler);
+        HalfTypedOuting.Drop(Session.Workspace, Paddler);
         (_edited, _editing) = (false, null);
         Session.LogChanged();
         Session.Shell.Open(changed ? Place.Logbook : Place.NextOuting);
-        IReadOnlyList<string> doubts = OutingDoubts.Of(Session.Desk, saved!, before);
+        IReadOnlyList<string> doubts = OutingDoubts.Of(Session.Workspace, saved!, before);
         if (doubts.Count > 0)
             Session.Shell.Say($"Saved. {doubts[0]}", Tone.Caution);
         else

@@ -1,27 +1,32 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Commands;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
 
 namespace TrialLog.Screens.Entry;
 
 /// <summary>What is typed once for an outing: its day, hull, paddle, wind, label, soreness and notes.</summary>
 internal sealed class OutingFields
 {
-    private readonly Desk _desk;
+    private readonly Workspace _workspace;
     private readonly IReadOnlyList<Hull> _hulls;
     private readonly IReadOnlyList<Paddle> _paddles;
 
-    public OutingFields(Desk desk, Look look)
+    public OutingFields(Workspace workspace, Look look)
     {
-        (_desk, _hulls, _paddles) = (desk, desk.Logbook.Hulls(), desk.Logbook.Paddles());
-        Date = new Field($"{desk.Today:yyyy-MM-dd}", CheckDate, "The outing has no date.") { X = 8, Y = 0, Width = 11 };
+        (_workspace, _hulls, _paddles) = (workspace, workspace.Logbook.Hulls(), workspace.Logbook.Paddles());
+        Date = new Field($"{workspace.Today:yyyy-MM-dd}", CheckDate, "The outing has no date.") { X = 8, Y = 0, Width = 11 };
         HullChoice = new ChoiceField(look, [.. _hulls.Select(hull => Quoted.Visible(hull.Name))]) { X = 27, Y = 0, Width = 18 };
         PaddleChoice = new ChoiceField(look, [.. _paddles.Select(paddle => Quoted.Visible(paddle.Name))]) { X = 55, Y = 0, Width = 24 };
         Wind = new Field("", text => Beaufort.TryParse(text, out _, out string? problem) ? null : problem) { X = 8, Y = 1, Width = 4 };
         Label = new Field("", CheckLabel) { X = 29, Y = 1, Width = 16 };
-        Soreness = new Field("", text => Domain.Soreness.TryParse(text, out _, out string? problem) ? null : problem) { X = 12, Width = 5 };
+        Soreness = new Field("", text => Domain.Values.Soreness.TryParse(text, out _, out string? problem) ? null : problem) { X = 12, Width = 5 };
         Notes = new Field("", text => text.Length > 4000 ? "Notes have up to 4,000 characters." : null) { X = 12, Width = Terminal.Gui.ViewBase.Dim.Fill(2) };
     }
 
@@ -77,18 +82,18 @@ internal sealed class OutingFields
     {
         Paddler = paddler,
         Hull = Hull,
-        Date = FindOuting.Date(Date.Text, _desk.Today),
+        Date = FindOuting.Date(Date.Text, _workspace.Today),
         Label = Label.Text.Trim(),
         Wind = Wind.IsEmpty ? null : Beaufort.FromNumber(int.Parse(Wind.Text, CultureInfo.InvariantCulture)),
         Notes = Notes.IsEmpty ? null : Notes.Text.Trim(),
-        Pieces = [.. pieces.Select(piece => piece with { Soreness = Soreness.IsEmpty ? null : Domain.Soreness.Parse(Soreness.Text) })],
+        Pieces = [.. pieces.Select(piece => piece with { Soreness = Soreness.IsEmpty ? null : Domain.Values.Soreness.Parse(Soreness.Text) })],
     };
 
     private string? CheckDate(string text)
     {
         try
         {
-            return Plausible.ProblemWithDate(FindOuting.Date(text, _desk.Today), _desk.Today);
+            return Plausible.ProblemWithDate(FindOuting.Date(text, _workspace.Today), _workspace.Today);
         }
         catch (InvalidValueException wrong)
         {

@@ -1,8 +1,14 @@
 using Terminal.Gui.ViewBase;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Commands;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Documents;
 using TrialLog.Screens.Forms;
-using TrialLog.UseCases;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Screens.Entry;
 
@@ -15,10 +21,10 @@ internal sealed class PieceRow
     {
         _unit = unit;
         PieceId = draft.Piece;
-        Length = new Field(draft.Length, text => Domain.Length.TryParse(text, _unit(), out _, out string? problem) ? null : problem, "This piece has no length.");
-        Distance = new Field(draft.Distance, text => Domain.Distance.TryParse(text, out _, out string? problem) ? null : problem, "This piece has no distance.");
+        Length = new Field(draft.Length, text => Domain.Values.Length.TryParse(text, _unit(), out _, out string? problem) ? null : problem, "This piece has no length.");
+        Distance = new Field(draft.Distance, text => Domain.Values.Distance.TryParse(text, out _, out string? problem) ? null : problem, "This piece has no distance.");
         Time = new Field(draft.Time, text => PieceTime.TryParseByHand(text, out _, out string? problem) ? null : problem, "This piece has no time yet.");
-        Effort = new Field(draft.Effort, text => Domain.Effort.TryParse(text, out _, out string? problem) ? null : problem);
+        Effort = new Field(draft.Effort, text => Domain.Values.Effort.TryParse(text, out _, out string? problem) ? null : problem);
     }
 
     /// <summary>The columns in which the fields begin, and how wide they are.</summary>
@@ -58,9 +64,9 @@ internal sealed class PieceRow
 
     /// <summary>The piece, where all of it can be read.</summary>
     public PieceEntry? Read(Paddle paddle) => Fields.Any(field => field.Problem is not null) ? null : new PieceEntry(
-        paddle, Domain.Length.Parse(Length.Text, _unit()), Domain.Distance.Parse(Distance.Text), PieceTime.Parse(Time.Text))
+        paddle, Domain.Values.Length.Parse(Length.Text, _unit()), Domain.Values.Distance.Parse(Distance.Text), PieceTime.Parse(Time.Text))
     {
-        Effort = Effort.IsEmpty ? null : Domain.Effort.Parse(Effort.Text),
+        Effort = Effort.IsEmpty ? null : Domain.Values.Effort.Parse(Effort.Text),
     };
 
     /// <summary>What is wrong with what was typed so far, in words; null if nothing.</summary>
@@ -68,7 +74,7 @@ internal sealed class PieceRow
     {
         if (Fields.FirstOrDefault(field => field.Typo is not null) is { } wrong)
             return wrong.Typo;
-        if (Domain.Length.TryParse(Length.Text, _unit(), out Length length, out _) && LogOuting.ProblemWithLength(paddle, length) is { } unreachable)
+        if (Domain.Values.Length.TryParse(Length.Text, _unit(), out Length length, out _) && LogOuting.ProblemWithLength(paddle, length) is { } unreachable)
             return unreachable;
         return Read(paddle) is { } entry ? LogOuting.ProblemWith(entry) : null;
     }

@@ -1,9 +1,17 @@
 using System.Diagnostics.CodeAnalysis;
-using TrialLog.Domain;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Setup;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.FirstRun;
 
@@ -13,22 +21,22 @@ internal sealed class FirstRunAnswers
 {
     private const int Reach = 0, Stature = 1, Suits = 2, Unknown = 3;
 
-    private readonly Desk _desk;
+    private readonly Workspace _workspace;
     private readonly Look _look;
     private readonly IReadOnlyList<Hull> _hulls;
     private readonly Field _name, _goal, _paddle, _length, _blade, _shortest, _longest;
     private readonly ChoiceField _unit, _basis, _hull, _kind;
 
-    public FirstRunAnswers(Desk desk, Look look)
+    public FirstRunAnswers(Workspace workspace, Look look)
     {
-        (_desk, _look, _hulls) = (desk, look, desk.Logbook.Hulls());
-        IReadOnlyList<Paddler> known = desk.Logbook.Paddlers();
+        (_workspace, _look, _hulls) = (workspace, look, workspace.Logbook.Hulls());
+        IReadOnlyList<Paddler> known = workspace.Logbook.Paddlers();
         _name = new Field(known.Count > 0 ? known[0].Name : "", text => Problem(() => NameRule.Checked(text, "paddler")), "Type your name, or what your coach calls you.");
         _unit = new ChoiceField(look, ["inches", "centimetres"]);
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);
         _length = new Field("", CheckLength, "Measure and type it, or choose “I cannot measure now”.");
         _hull = new ChoiceField(look, [.. _hulls.Select(hull => hull.Name)]);
-        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_desk, $"{_hulls[_hull!.At].Name}, {text}")));
+        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_workspace, $"{_hulls[_hull!.At].Name}, {text}")));
         _paddle = new Field("My paddle", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name.");
         _kind = new ChoiceField(look, ["adjustable", "fixed"]);
         _blade = new Field("", CheckLength, "Measure the blade from its tip to the throat.");
@@ -111,7 +119,7 @@ internal sealed class FirstRunAnswers
     /// <summary>Saves paddler and paddle.</summary>
     public void Save()
     {
-        _desk.UseUnit(Unit);
+        _workspace.UseUnit(Unit);
         Hull hull = _hulls[_hull.At];
         BodyMeasures body = Body();
         var details = new PaddlerDetails
@@ -120,7 +128,7 @@ internal sealed class FirstRunAnswers
             SeatedReach = body.SeatedReach,
             Stature = body.Stature,
             KnownLength = Known(),
-            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(_desk, $"{hull.Name}, {_goal.Text}"),
+            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(_workspace, $"{hull.Name}, {_goal.Text}"),
         };
         Length shortest = _shortest.AsLength(Unit)!.Value;
         var paddle = new PaddleDetails
@@ -128,7 +136,7 @@ internal sealed class FirstRunAnswers
             Blade = _blade.AsLength(Unit),
             Range = (shortest, _kind.At == 1 ? shortest : _longest.AsLength(Unit)!.Value),
         };
-        FirstSetUp.Save(_desk, _name.Text.Trim(), details, hull, _paddle.Text.Trim(), paddle);
+        FirstSetUp.Save(_workspace, _name.Text.Trim(), details, hull, _paddle.Text.Trim(), paddle);
     }
 
     public FirstRunDraft ToDraft(int step) => new(

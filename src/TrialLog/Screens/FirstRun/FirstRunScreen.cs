@@ -1,10 +1,15 @@
 using System.Text.Json;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens.FirstRun;
 
@@ -22,7 +27,7 @@ internal sealed class FirstRunScreen : Screen
     public FirstRunScreen(Session session)
         : base(session)
     {
-        _answers = new FirstRunAnswers(session.Desk, session.Look);
+        _answers = new FirstRunAnswers(session.Workspace, session.Look);
         _forms = _answers.Forms();
         foreach (Form form in _forms)
         {
@@ -107,7 +112,7 @@ internal sealed class FirstRunScreen : Screen
 
         if (Session.Shell.Try(_answers.Save))
         {
-            Session.Desk.Logbook.DropDraft(DraftName);
+            Session.Workspace.Logbook.DropDraft(DraftName);
             Session.LogChanged();
         }
     }
@@ -128,11 +133,11 @@ internal sealed class FirstRunScreen : Screen
     }
 
     private void SaveDraft() => Session.Shell.Try(() =>
-        Session.Desk.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft)));
+        Session.Workspace.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft)));
 
     private void TakeDraft()
     {
-        if (Session.Desk.Logbook.Draft(DraftName) is not { } text)
+        if (Session.Workspace.Logbook.Draft(DraftName) is not { } text)
             return;
         try
         {
@@ -144,7 +149,7 @@ internal sealed class FirstRunScreen : Screen
         }
         catch (JsonException)
         {
-            Session.Desk.Logbook.DropDraft(DraftName);
+            Session.Workspace.Logbook.DropDraft(DraftName);
         }
     }
 }

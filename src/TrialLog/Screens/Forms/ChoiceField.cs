@@ -1,5 +1,7 @@
 using Terminal.Gui.Input;
+using TrialLog.Domain.Values;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Forms;
 

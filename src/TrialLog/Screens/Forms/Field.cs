@@ -1,7 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
-using TrialLog.Domain;
-using TrialLog.Screens.Paint;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
 
 namespace TrialLog.Screens.Forms;
 

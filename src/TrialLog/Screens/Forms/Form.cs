@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Domain.Values;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Forms;

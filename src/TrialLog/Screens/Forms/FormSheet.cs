@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 

@@ -1,8 +1,14 @@
-using TrialLog.Recordings;
+using TrialLog.Application.Files;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 
@@ -40,7 +46,7 @@ internal sealed class Importing(Session session)
 
     private Action Recording(FileStream stream, string name, CancellationToken stop)
     {
-        RecordedOuting recording = ImportRecording.Read(session.Desk, stream, name);
+        RecordedOuting recording = ImportRecording.Read(session.Workspace, stream, name);
         stop.ThrowIfCancellationRequested();
         return () => Look(_inHand = new RecordingInHand(session, recording));
     }
@@ -49,12 +55,12 @@ internal sealed class Importing(Session session)
     {
         var options = new CsvReadOptions
         {
-            Today = session.Desk.Today,
-            Unit = session.Desk.Unit,
+            Today = session.Workspace.Today,
+            Unit = session.Workspace.Unit,
             Paddler = session.Chosen?.Paddler.Name,
             Paddle = session.Chosen?.Paddle.Name,
         };
-        CsvAdditions additions = ImportCsv.From(session.Desk, stream, name, options, rowsRead: rows, stop: stop);
+        CsvAdditions additions = ImportCsv.From(session.Workspace, stream, name, options, rowsRead: rows, stop: stop);
         return () =>
         {
             session.LogChanged();

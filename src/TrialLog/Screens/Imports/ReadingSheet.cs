@@ -1,8 +1,12 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

@@ -1,7 +1,13 @@
-using TrialLog.Domain;
-using TrialLog.Recordings;
+using TrialLog.Application.Files;
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
 
 namespace TrialLog.Screens.Imports;
 
@@ -49,7 +55,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     }
 
     /// <summary>Looks again which card is open.</summary>
-    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Desk, session.Chosen!, Recording.Date);
+    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Workspace, session.Chosen!, Recording.Date);
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
     public Length? LengthOf(int piece)
@@ -86,7 +92,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     /// <exception cref="RequestException">Something is not settled, or cannot be right; nothing was saved.</exception>
     public Outing Save() => Question is { } question
         ? throw new RequestException(question)
-        : ImportRecording.Save(session.Desk, Recording, new RecordingAnswers
+        : ImportRecording.Save(session.Workspace, Recording, new RecordingAnswers
         {
             Chosen = session.Chosen!,
             Lengths = Lengths,

@@ -1,12 +1,18 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 using TrialLog.Plots;
-using TrialLog.Recordings;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

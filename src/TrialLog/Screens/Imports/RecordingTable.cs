@@ -1,8 +1,13 @@
-using TrialLog.Domain;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
-using TrialLog.Recordings;
+using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

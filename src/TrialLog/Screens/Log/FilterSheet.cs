@@ -1,7 +1,11 @@
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Forms;
+using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
 
 namespace TrialLog.Screens.Log;
 
@@ -10,9 +14,9 @@ internal static class FilterSheet
 {
     public static FormSheet Of(Session session, OutingSelection now, Action<OutingSelection> chosen)
     {
-        Desk desk = session.Desk;
-        List<Hull> hulls = [.. desk.Logbook.Hulls()];
-        List<Paddle> paddles = [.. desk.Logbook.Paddles()];
+        Workspace workspace = session.Workspace;
+        List<Hull> hulls = [.. workspace.Logbook.Hulls()];
+        List<Paddle> paddles = [.. workspace.Logbook.Paddles()];
         var form = new Form(session.Look);
         ChoiceField hull = form.Row("Hull", new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))], 1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
         ChoiceField paddle = form.Row("Paddle", new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))], 1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
@@ -28,13 +32,13 @@ internal static class FilterSheet
                 To = Day(to),
             }));
 
-        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, desk.Today);
+        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, workspace.Today);
 
         string? Problem(string text)
         {
             try
             {
-                FindOuting.Date(text, desk.Today);
+                FindOuting.Date(text, workspace.Today);
                 return null;
             }
             catch (InvalidValueException wrong)

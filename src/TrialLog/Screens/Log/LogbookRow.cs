@@ -1,4 +1,4 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
 
 namespace TrialLog.Screens.Log;
 

@@ -1,10 +1,14 @@
 using System.Collections;
 using System.Collections.Specialized;
 using Terminal.Gui.Views;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Log;
 

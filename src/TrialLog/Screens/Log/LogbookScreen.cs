@@ -1,11 +1,17 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Imports;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Log;
 
@@ -81,7 +87,7 @@ internal sealed class LogbookScreen : Screen
 
         int top = _list.Viewport.Y;
         int before = _list.SelectedItem ?? 0;
-        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.Desk.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name));
+        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.Workspace.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name));
         _list.Source = _rows;
         if (rows.Count > 0)
         {
@@ -118,7 +124,7 @@ internal sealed class LogbookScreen : Screen
 
     protected override void Paint(Brush brush)
     {
-        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Desk)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
+        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Workspace)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
         brush.Runs(1, 0, (shown, _selection.IsNarrowed ? Tone.Now : Tone.Strong), ($"   {OrderNames[(int)_selection.Order]}", Tone.Dim));
         if (_rows is { Count: > 0 } && _list.SelectedItem is { } at)
             brush.TextTo(brush.Columns - 1, 0, $"line {at + 1} of {_rows.Count}", Tone.Dim);
@@ -156,7 +162,7 @@ internal sealed class LogbookScreen : Screen
         }
         else if (piece.ExcludedBecause is not null)
         {
-            Do(() => CorrectOuting.Include(Session.Desk, here.Outing, piece.Order), $"Piece {piece.Order} counts again.");
+            Do(() => CorrectOuting.Include(Session.Workspace, here.Outing, piece.Order), $"Piece {piece.Order} counts again.");
         }
         else
         {
@@ -164,7 +170,7 @@ internal sealed class LogbookScreen : Screen
                 Look, Session.Shell, $"Why does piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd} not count?",
                 "What went wrong, such as: weed on the rudder. Being slow is no reason. The piece stays in the log and can count again.", "",
                 text => string.IsNullOrWhiteSpace(text) ? "Say why, so that your coach and you know later." : text.Length > 400 ? "A reason has up to 400 characters." : null,
-                reason => Do(() => CorrectOuting.Exclude(Session.Desk, here.Outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
+                reason => Do(() => CorrectOuting.Exclude(Session.Workspace, here.Outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
         }
     }
 
@@ -173,21 +179,21 @@ internal sealed class LogbookScreen : Screen
         if (Here is not { } here)
             return;
         if (here.Piece is { } piece)
-            Do(() => CorrectOuting.DeletePiece(Session.Desk, here.Outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(() => CorrectOuting.DeletePiece(Session.Workspace, here.Outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
         else
-            Do(() => CorrectOuting.Delete(Session.Desk, here.Outing), $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(() => CorrectOuting.Delete(Session.Workspace, here.Outing), $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
     }
 
     private void Undo() => Session.Shell.Try(() =>
     {
-        string what = CorrectOuting.Undo(Session.Desk).What;
+        string what = CorrectOuting.Undo(Session.Workspace).What;
         Session.LogChanged();
         Session.Shell.Say($"Taken back: {what}. y does it again.", Tone.Now);
     });
 
     private void Redo() => Session.Shell.Try(() =>
     {
-        if (Session.Desk.Logbook.Redo() is not { } again)
+        if (Session.Workspace.Logbook.Redo() is not { } again)
             return;
         Session.LogChanged();
         Session.Shell.Say($"Done again: {again.What}.", Tone.Now);

@@ -1,18 +1,20 @@
-using TrialLog.Domain;
-using TrialLog.UseCases;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Screens.Log;
 
 /// <summary>A filter in words.</summary>
 internal static class SelectionText
 {
-    public static string Of(OutingSelection selection, Desk desk)
+    public static string Of(OutingSelection selection, Workspace workspace)
     {
         var parts = new List<string>();
         if (selection.HullId is { } hull)
-            parts.Add("in " + (desk.Logbook.Hulls().FirstOrDefault(known => known.Id == hull)?.Name ?? "?"));
+            parts.Add("in " + (workspace.Logbook.Hulls().FirstOrDefault(known => known.Id == hull)?.Name ?? "?"));
         if (selection.PaddleId is { } paddle)
-            parts.Add("with " + (desk.Logbook.Paddles().FirstOrDefault(known => known.Id == paddle)?.Name ?? "?"));
+            parts.Add("with " + (workspace.Logbook.Paddles().FirstOrDefault(known => known.Id == paddle)?.Name ?? "?"));
         if (selection.From is { } from)
             parts.Add($"from {from:yyyy-MM-dd}");
         if (selection.To is { } to)

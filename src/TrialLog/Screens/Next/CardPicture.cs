@@ -1,7 +1,11 @@
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;
 

@@ -1,12 +1,16 @@
 using Terminal.Gui.Input;
-using TrialLog.Domain;
+using TrialLog.Application.Next;
+using TrialLog.Application.Squads;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
-using TrialLog.Reports;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
-using TrialLog.Tuning;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;
 
@@ -15,7 +19,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
 {
     private Analysis? _given;
 
-    private bool IsSore => RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Desk.Today));
+    private bool IsSore => RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Workspace.Today));
 
     public override (string Wide, string Narrow) Names => ("Next outing", "Next outing");
 
@@ -48,11 +52,11 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        Analysis? analysis = Session.Findings.Analysis(chosen);
+        Analysis? analysis = Session.BackgroundAnalyses.Analysis(chosen);
         Give(analysis);
-        if (NextFacts.Of(Session, chosen, analysis) is not { } facts)
+        if (NextSummary.Of(Session, chosen, analysis) is not { } facts)
         {
-            brush.Text(2, 1, Session.Findings.Stopped ? "Stopped before there was an answer." : "Working out your card from the log …", Tone.Dim);
+            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out your card from the log …", Tone.Dim);
             return;
         }
 
@@ -70,7 +74,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         if (analysis is null || ReferenceEquals(analysis, _given))
             return;
         _given = analysis;
-        Session.Shell.Try(() => Session.Version.Aside(() => NextOuting.Record(Session.Desk, [analysis])));
+        Session.Shell.Try(() => Session.Version.Aside(() => NextOuting.Record(Session.Workspace, [analysis])));
     }
 
     private static int DrawCurve(Brush brush, Analysis analysis, int left)
@@ -80,7 +84,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         return rows;
     }
 
-    private void DrawVerdict(Brush brush, NextFacts facts, int row)
+    private void DrawVerdict(Brush brush, NextSummary facts, int row)
     {
         int width = Math.Min(brush.Columns - 3, 110);
         brush.Runs(1, row++, ("◆ best ", Tone.Best), (facts.Best, Tone.Best), ("   likely ", Tone.Dim), (facts.Likely, Tone.Strong));
@@ -98,7 +102,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
 
     private void Why()
     {
-        if (Session.Chosen is { } chosen && Session.Findings.Analysis(chosen) is { } analysis)
-            Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why this card", NextFacts.Why(analysis, IsSore)));
+        if (Session.Chosen is { } chosen && Session.BackgroundAnalyses.Analysis(chosen) is { } analysis)
+            Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why this card", NextSummary.Why(analysis, IsSore)));
     }
 }

@@ -1,7 +1,11 @@
 using Terminal.Gui.Text;
 using Terminal.Gui.ViewBase;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Pictures;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Paint;
 

@@ -1,5 +1,7 @@
 using Terminal.Gui.Drawing;
+using TrialLog.Domain.Log;
 using TrialLog.Plots;
+using TrialLog.Reports.Pictures;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace TrialLog.Screens.Paint;

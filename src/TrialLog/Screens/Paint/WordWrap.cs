@@ -1,4 +1,5 @@
 using Terminal.Gui.Text;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Screens.Paint;
 

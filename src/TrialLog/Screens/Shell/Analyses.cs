@@ -1,4 +1,5 @@
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens.Shell;
 
@@ -7,9 +8,9 @@ namespace TrialLog.Screens.Shell;
 /// <param name="Progress">The search, outing by outing.</param>
 /// <param name="Carry">The best length in every hull and for every blade.</param>
 internal sealed record Analyses(
-    Func<TuningQuestion, Analysis> Analyse,
-    Func<TuningQuestion, IReadOnlyList<ProgressPoint>> Progress,
-    Func<TuningQuestion, IReadOnlyList<CarriedLength>> Carry)
+    Func<AnalysisInput, Analysis> Analyse,
+    Func<AnalysisInput, IReadOnlyList<ProgressPoint>> Progress,
+    Func<AnalysisInput, IReadOnlyList<CarriedLength>> Carry)
 {
     /// <summary>Those of the tuning.</summary>
     public static readonly Analyses OfTheTuning = new(

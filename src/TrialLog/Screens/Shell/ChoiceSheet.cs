@@ -1,4 +1,6 @@
 using Terminal.Gui.Input;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Shell;

@@ -1,6 +1,9 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Text;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Shell;
 

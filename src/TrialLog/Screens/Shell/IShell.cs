@@ -1,4 +1,7 @@
+using TrialLog.Application.Next;
+using TrialLog.Domain.Log;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Shell;
 
@@ -21,7 +24,7 @@ internal interface IShell
     void Open(Place place);
 
     /// <summary>Brings an outing of the log up to be changed.</summary>
-    void Edit(Domain.Outing outing);
+    void Edit(Outing outing);
 
     /// <summary>Says something on the line above the keys; the next key clears it.</summary>
     void Say(string sentence, Tone tone = Tone.Plain);

@@ -1,5 +1,6 @@
 using System.Drawing;
 using Terminal.Gui.Input;
+using TrialLog.Domain.Values;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Shell;

@@ -1,4 +1,4 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
 using TrialLog.Logbook;
 
 namespace TrialLog.Screens.Shell;

@@ -1,6 +1,10 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Shell;
 

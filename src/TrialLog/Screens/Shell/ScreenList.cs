@@ -1,3 +1,10 @@
+using TrialLog.Screens.Bodies;
+using TrialLog.Screens.Curves;
+using TrialLog.Screens.Entry;
+using TrialLog.Screens.Log;
+using TrialLog.Screens.Next;
+using TrialLog.Screens.Squads;
+
 namespace TrialLog.Screens.Shell;
 
 /// <summary>The seven screens in the order of their numbers.</summary>

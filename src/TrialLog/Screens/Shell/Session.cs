@@ -1,6 +1,9 @@
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
 
 namespace TrialLog.Screens.Shell;
 
@@ -9,20 +12,20 @@ internal sealed class Session
 {
     private readonly OutingsRead _outings;
 
-    public Session(Desk desk, LogVersion version, OutingsRead outings, Look look, Findings findings)
+    public Session(Workspace workspace, LogVersion version, OutingsRead outings, Look look, BackgroundAnalyses findings)
     {
-        (Desk, Version, _outings, Look, Findings) = (desk, version, outings, look, findings);
+        (Workspace, Version, _outings, Look, BackgroundAnalyses) = (workspace, version, outings, look, findings);
         Chosen = Choose();
         findings.Found += () => Shell?.Redraw();
     }
 
-    public Desk Desk { get; }
+    public Workspace Workspace { get; }
 
     public LogVersion Version { get; }
 
     public Look Look { get; }
 
-    public Findings Findings { get; }
+    public BackgroundAnalyses BackgroundAnalyses { get; }
 
     /// <summary>The window; set before any key is pressed.</summary>
     public IShell Shell { get; set; } = null!;
@@ -31,7 +34,7 @@ internal sealed class Session
     public Chosen? Chosen { get; private set; }
 
     /// <summary>The unit in which lengths are shown and typed.</summary>
-    public LengthUnit Unit => Chosen?.Paddler.Unit ?? Desk.Unit;
+    public LengthUnit Unit => Chosen?.Paddler.Unit ?? Workspace.Unit;
 
     /// <summary>The log or the choice changed.</summary>
     public event Action? Changed;
@@ -49,7 +52,7 @@ internal sealed class Session
     public void LookAt(Chosen chosen)
     {
         Chosen = chosen;
-        UsualChoice.Keep(Desk, chosen);
+        UsualChoice.Keep(Workspace, chosen);
         Changed?.Invoke();
     }
 
@@ -63,10 +66,10 @@ internal sealed class Session
     private Chosen? Choose()
     {
         if (Chosen is not { } before)
-            return UsualChoice.Of(Desk);
-        Paddler? paddler = Desk.Logbook.Paddlers().FirstOrDefault(known => known.Id == before.Paddler.Id);
-        Hull? hull = Desk.Logbook.Hulls().FirstOrDefault(known => known.Id == before.Hull.Id);
-        Paddle? paddle = Desk.Logbook.Paddles().FirstOrDefault(known => known.Id == before.Paddle.Id);
-        return paddler is not null && hull is not null && paddle is not null ? new Chosen(paddler, hull, paddle) : UsualChoice.Of(Desk);
+            return UsualChoice.Of(Workspace);
+        Paddler? paddler = Workspace.Logbook.Paddlers().FirstOrDefault(known => known.Id == before.Paddler.Id);
+        Hull? hull = Workspace.Logbook.Hulls().FirstOrDefault(known => known.Id == before.Hull.Id);
+        Paddle? paddle = Workspace.Logbook.Paddles().FirstOrDefault(known => known.Id == before.Paddle.Id);
+        return paddler is not null && hull is not null && paddle is not null ? new Chosen(paddler, hull, paddle) : UsualChoice.Of(Workspace);
     }
 }

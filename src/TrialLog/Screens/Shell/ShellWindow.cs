@@ -2,10 +2,15 @@ using Terminal.Gui.App;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
-using TrialLog.Domain;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Entry;
+using TrialLog.Screens.FirstRun;
 using TrialLog.Screens.Paint;
-using TrialLog.UseCases;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Shell;
 
@@ -31,7 +36,7 @@ internal sealed class ShellWindow : Runnable, IShell
         _screens = ScreenList.Of(session);
         _firstRun = new FirstRun.FirstRunScreen(session);
         _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
-        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.Findings.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.BackgroundAnalyses.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         Add(_header, _messageLine, _keyLine);
         foreach (Screen screen in _screens.Append(_firstRun))
@@ -52,7 +57,7 @@ internal sealed class ShellWindow : Runnable, IShell
     public Screen Up => _up!;
 
     /// <summary>Whether something is being worked out from the log.</summary>
-    public bool IsWorkingItOut => _session.Findings.IsWorking;
+    public bool IsWorkingItOut => _session.BackgroundAnalyses.IsWorking;
 
     /// <inheritdoc/>
     public void Open(Place place)
@@ -246,7 +251,7 @@ internal sealed class ShellWindow : Runnable, IShell
         app.Keyboard.KeyDown += ForgetMessage;
         app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
         {
-            if (_session.Findings.IsWorking)
+            if (_session.BackgroundAnalyses.IsWorking)
                 _messageLine.SetNeedsDraw();
             return IsRunning;
         });

@@ -1,5 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Plots;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Shell;

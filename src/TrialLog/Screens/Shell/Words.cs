@@ -1,3 +1,5 @@
+using TrialLog.Tuning.Wording;
+
 namespace TrialLog.Screens.Shell;
 
 /// <summary>Words that every screen's explanation ends with.</summary>

@@ -2,10 +2,18 @@ using System.Buffers.Binary;
 using System.Diagnostics;
 using System.IO.Compression;
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Plots;
 using TrialLog.Recordings;
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
+using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Study.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.Study.Recordings.Fuzzing;
 
 /// <summary>What became of a damaged file.</summary>
 /// <param name="WasRead">Whether it gave an outing.</param>

@@ -1,4 +1,7 @@
-namespace TrialLog.Study.Recordings;
+using TrialLog.Domain.Log;
+using TrialLog.Recordings.Pieces;
+
+namespace TrialLog.Study.Recordings.Simulation;
 
 /// <summary>What is paddled in a simulated outing.</summary>
 internal sealed record OutingPlan

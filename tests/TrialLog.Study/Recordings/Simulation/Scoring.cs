@@ -1,7 +1,10 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
 using TrialLog.Recordings;
+using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Study.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.Study.Recordings.Simulation;
 
 /// <summary>How well the pieces found in one simulated outing agree with the truth.</summary>
 /// <param name="True">Pieces paddled.</param>

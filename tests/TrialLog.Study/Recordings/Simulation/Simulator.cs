@@ -1,4 +1,6 @@
-namespace TrialLog.Study.Recordings;
+using TrialLog.Recordings.Pieces;
+
+namespace TrialLog.Study.Recordings.Simulation;
 
 /// <summary>Paddles a plan and records it on a faulty watch.</summary>
 internal static class Simulator

@@ -1,6 +1,8 @@
 using System.Buffers.Binary;
+using TrialLog.Domain.Values;
+using TrialLog.Study.Recordings.Simulation;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.Study.Recordings.Writing;
 
 /// <summary>Writes FIT activity files by the published protocol, for samples and tests only.</summary>
 internal sealed class FitWriter

@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
+using TrialLog.Study.Recordings.Simulation;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.Study.Recordings.Writing;
 
 /// <summary>Writes GPX 1.1 and TCX files, for samples and tests only.</summary>
 internal static class XmlWriting

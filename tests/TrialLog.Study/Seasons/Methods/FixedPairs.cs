@@ -1,5 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Study.Seasons.Methods;
 

@@ -1,4 +1,5 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Study.Seasons.Methods;
 

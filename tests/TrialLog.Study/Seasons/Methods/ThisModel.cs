@@ -1,5 +1,10 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 
@@ -14,7 +19,7 @@ internal sealed class ThisModel : ISearchMethod
     private readonly List<Outing> _outings = [];
     private readonly TuningSettings _settings;
     private Fit _fit = null!;
-    private Findings _findings = null!;
+    private Assessment _findings = null!;
 
     public ThisModel(World world, TuningSettings settings)
     {
@@ -38,7 +43,7 @@ internal sealed class ThisModel : ISearchMethod
         Look();
     }
 
-    public IReadOnlyList<Length> Plan() => CardPlanner.Plan(Question(), _fit, _findings.Reach, _findings.Habitual).Lengths;
+    public IReadOnlyList<Length> Plan() => CardPlanner.Plan(Question(), _fit, _findings.Allowed, _findings.Habitual).Lengths;
 
     public void Learn(Outing outing)
     {
@@ -51,12 +56,12 @@ internal sealed class ThisModel : ISearchMethod
 
     private void Look()
     {
-        TuningQuestion question = Question();
+        AnalysisInput question = Question();
         _fit = Fit.Of(question);
-        _findings = Findings.Of(question, _fit);
+        _findings = Assessment.Of(question, _fit);
     }
 
-    private TuningQuestion Question() => new()
+    private AnalysisInput Question() => new()
     {
         Paddler = _paddler,
         Hull = Canoe,

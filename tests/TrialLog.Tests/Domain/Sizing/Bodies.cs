@@ -1,5 +1,6 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tests.Domain.Sizing;
 

@@ -1,5 +1,11 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Domain.Sizing;
 

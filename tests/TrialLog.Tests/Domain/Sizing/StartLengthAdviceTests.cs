@@ -1,5 +1,7 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Sizing;
 

@@ -1,5 +1,8 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Commands;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Values;
 

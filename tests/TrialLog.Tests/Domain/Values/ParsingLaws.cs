@@ -1,5 +1,8 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Commands;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Domain.Values;
 

@@ -1,5 +1,8 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

@@ -1,7 +1,11 @@
 using System.Text.Json;
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

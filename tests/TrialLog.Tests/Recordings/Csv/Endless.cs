@@ -1,4 +1,6 @@
 using System.Text;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

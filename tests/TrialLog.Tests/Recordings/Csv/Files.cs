@@ -1,6 +1,9 @@
 using System.Text;
-using TrialLog.Domain;
+using TrialLog.Commands;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

@@ -1,6 +1,10 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Shell;
+using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

@@ -1,7 +1,14 @@
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 using TrialLog.Study.Samples;
+using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Recordings.Csv;
 
@@ -98,7 +105,7 @@ public class SampleSessionsTests
     {
         Paddler paddler = log.Paddlers.First(one => name is null || one.Name == name);
         List<Outing> outings = [.. log.Outings.Where(outing => outing.PaddlerId == paddler.Id)];
-        return Tuner.Analyse(new TuningQuestion
+        return Tuner.Analyse(new AnalysisInput
         {
             Paddler = paddler,
             Hull = log.Hulls.First(hull => hull.Id == outings[0].HullId),

@@ -1,8 +1,17 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
+using TrialLog.Tuning.Classical;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.Checks;
 
 public class HealthChecksTests
 {
@@ -43,7 +52,7 @@ public class HealthChecksTests
     [Fact]
     public void A_piece_that_hardly_counts_is_named()
     {
-        TuningQuestion question = LogOf.Rows(LogOf.Healthy());
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy());
         IReadOnlyList<AdjustedPiece> pieces = Adjusted(question);
         AdjustedPiece far = pieces[6];
         HealthCheck check = Assert.Single(HealthChecks.Of(question, [.. pieces.Select(piece => piece == far ? piece with { Weight = 0.1 } : piece)], 50));
@@ -54,7 +63,7 @@ public class HealthChecksTests
     [Fact]
     public void One_piece_carries_only_if_the_best_length_moves_by_more_than_a_quarter_inch_without_it()
     {
-        TuningQuestion question = LogOf.Rows(LogOf.Healthy());
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy());
         IReadOnlyList<AdjustedPiece> pieces = [.. Adjusted(question).Select((piece, at) => at == 4 ? piece with { Percent = 30 } : piece)];
         Guid odd = pieces[4].PieceId;
 
@@ -79,7 +88,7 @@ public class HealthChecksTests
             });
         row.Array[0, 40].Sample(rows =>
         {
-            TuningQuestion question = LogOf.Rows(rows);
+            AnalysisInput question = LogOf.Rows(rows);
             IReadOnlyList<HealthCheck> checks = HealthChecks.Of(question, Adjusted(question), 50, _ => 51);
             Assert.Equal(checks.Select(check => check.Name).Distinct(), checks.Select(check => check.Name));
         }, iter: 500);
@@ -89,11 +98,11 @@ public class HealthChecksTests
 
     private static IReadOnlyList<HealthCheck> Look(IEnumerable<Row> rows)
     {
-        TuningQuestion question = LogOf.Rows(rows);
+        AnalysisInput question = LogOf.Rows(rows);
         return HealthChecks.Of(question, Adjusted(question), 50);
     }
 
-    private static IReadOnlyList<AdjustedPiece> Adjusted(TuningQuestion question) =>
+    private static IReadOnlyList<AdjustedPiece> Adjusted(AnalysisInput question) =>
     [
         .. CountedPiece.InHull(question).Select(piece => new AdjustedPiece(
             piece.Piece.Id, piece.Outing.Id, Length.FromInches(piece.LengthInches), piece.LogSpeedPercent, 1)),

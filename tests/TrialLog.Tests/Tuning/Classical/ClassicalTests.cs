@@ -1,8 +1,13 @@
 using CsCheck;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.Classical;
 
 public class ClassicalTests
 {
@@ -32,9 +37,9 @@ public class ClassicalTests
     [Fact]
     public void The_order_of_outings_in_the_log_does_not_matter()
     {
-        TuningQuestion question = LogOf.Rows(LogOf.Healthy());
-        TuningQuestion turned = question with { Outings = [.. question.Outings.Reverse()] };
-        Assert.Equal(Classical.Fit(question).VertexInches, TrialLog.Tuning.Classical.Fit(turned).VertexInches);
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy());
+        AnalysisInput turned = question with { Outings = [.. question.Outings.Reverse()] };
+        Assert.Equal(ClassicalAnalysis.Fit(question).VertexInches, ClassicalAnalysis.Fit(turned).VertexInches);
     }
 
     [Fact]
@@ -110,5 +115,5 @@ public class ClassicalTests
         Assert.Contains("distance, which never varied", fit.Says, StringComparison.Ordinal);
     }
 
-    private static ClassicalFit Fit(IEnumerable<Row> rows) => Classical.Fit(LogOf.Rows(rows));
+    private static ClassicalFit Fit(IEnumerable<Row> rows) => ClassicalAnalysis.Fit(LogOf.Rows(rows));
 }

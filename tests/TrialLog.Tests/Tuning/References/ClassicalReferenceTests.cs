@@ -1,9 +1,11 @@
 using System.Text.Json;
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain;
-using TrialLog.Tuning;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>The classical algorithms against R and NIST. docs/checks.md says where each reference comes from.</summary>
 public class ClassicalReferenceTests(ITestOutputHelper output)
@@ -76,7 +78,7 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
     public void The_classical_view_of_a_logbook_agrees_with_R(int index)
     {
         JsonElement expected = ReferenceFile.Json("classical/logbooks.json")[index], lme4 = expected.GetProperty("lme4");
-        ClassicalFit fit = Classical.Fit(ReferenceLogbook.Read(expected.Text("logbook"), expected.Text("hull"), Length.FromInches(50)));
+        ClassicalFit fit = ClassicalAnalysis.Fit(ReferenceLogbook.Read(expected.Text("logbook"), expected.Text("hull"), Length.FromInches(50)));
         output.WriteLine(fit.Says);
 
         Near.One(expected.Number("centre"), fit.CentreInches, 1e-12, "centre");

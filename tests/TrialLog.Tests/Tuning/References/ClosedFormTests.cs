@@ -1,10 +1,14 @@
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>
 /// With the curvature and the spreads given, θ² goes into the hull's level and the rest is linear in θ, so that the posterior
@@ -26,7 +30,7 @@ public class ClosedFormTests
     {
         // Lengths 0.5 in either side of the start, A B B A: the order cancels, the outing's level takes up the rest.
         double[] aligned = [-0.5, 0.5, 0.5, -0.5], percent = [0.3, 1.6, 0.9, -0.4];
-        TuningQuestion question = LogOf.Rows(aligned.Zip(percent, (x, y) => new Row(0, 50 + x, y))) with { Settings = AllGiven };
+        AnalysisInput question = LogOf.Rows(aligned.Zip(percent, (x, y) => new Row(0, 50 + x, y))) with { Settings = AllGiven };
         double prior = Prior * Prior;
         double slopes = aligned.Sum(x => 4 * C * C * x * x) / (Sigma * Sigma);
         double pull = aligned.Zip(percent, (x, y) => 2 * C * x * y).Sum() / (Sigma * Sigma);
@@ -48,7 +52,7 @@ public class ClosedFormTests
             });
         row.Array[1, 24].Sample(rows =>
         {
-            TuningQuestion question = LogOf.Rows(rows) with { Settings = AllGiven };
+            AnalysisInput question = LogOf.Rows(rows) with { Settings = AllGiven };
             (double mean, double sd) = NormalEquations(question);
             Posterior posterior = Fit.Of(question).Posterior;
             Assert.Equal(mean, posterior.Mean, 2e-3 * sd);
@@ -60,7 +64,7 @@ public class ClosedFormTests
         (posterior.Quantile(0.8413447460685429) - posterior.Quantile(0.1586552539314571)) / 2;
 
     /// <summary>All effects in one dense system: hull levels, covariates, outings, wind along the course, and θ in each hull.</summary>
-    private static (double Mean, double Sd) NormalEquations(TuningQuestion question)
+    private static (double Mean, double Sd) NormalEquations(AnalysisInput question)
     {
         (Outing Outing, Piece Piece)[] pieces = [.. question.Outings.SelectMany(outing => outing.Pieces.Select(piece => (outing, piece)))];
         Hull[] hulls = [question.Hull, .. question.Hulls.Where(hull => hull.Id != question.Hull.Id && question.Outings.Any(outing => outing.HullId == hull.Id))];

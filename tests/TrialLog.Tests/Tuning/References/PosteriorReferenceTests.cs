@@ -1,9 +1,11 @@
 using System.Text.Json;
-using TrialLog.Domain;
+using TrialLog.Application.Logging;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>The posterior against long chains of JAGS on the sample logbooks. docs/checks.md tells the measured agreement.</summary>
 public class PosteriorReferenceTests(ITestOutputHelper output)
@@ -43,7 +45,7 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
         string[] hulls = [.. run.GetProperty("hulls").EnumerateArray().Select(hull => hull.GetString()!)];
         for (int at = 0; at < hulls.Length; at++)
         {
-            TuningQuestion question = ReferenceLogbook.Read(logbook, hulls[at], Length.FromInches(run.Number("start")));
+            AnalysisInput question = ReferenceLogbook.Read(logbook, hulls[at], Length.FromInches(run.Number("start")));
             question = question with { Settings = Priors with { DegreesOfFreedom = noise == "t4" ? 4 : double.PositiveInfinity } };
             Posterior posterior = Fit.Of(question).Posterior;
             Compare(noise, "best", run.GetProperty("best")[at], posterior.Mean, posterior.Quantile);

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using MathNet.Numerics.LinearAlgebra;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>Reads what the scripts under tests/reference have stored.</summary>
 internal static class ReferenceFile

@@ -1,13 +1,17 @@
 using System.Globalization;
-using TrialLog.Domain;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>A sample logbook of tests/reference as a question: one paddler, one paddle with the reference blade.</summary>
 internal static class ReferenceLogbook
 {
-    public static TuningQuestion Read(string name, string hullName, Length start)
+    public static AnalysisInput Read(string name, string hullName, Length start)
     {
         string[][] lines = [.. File.ReadLines(ReferenceFile.PathOf($"logbooks/{name}.csv")).Select(line => line.Split(','))];
         string[] header = lines[0];

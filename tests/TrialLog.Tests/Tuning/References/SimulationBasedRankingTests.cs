@@ -1,8 +1,12 @@
 using MathNet.Numerics.Distributions;
+using TrialLog.Commands;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tests.Tuning;
+namespace TrialLog.Tests.Tuning.References;
 
 /// <summary>
 /// Draw everything from the prior, simulate a log, and ask where the truth lies in the posterior: uniformly, if the
@@ -73,7 +77,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
         double[] best = new double[Logs], curvature = new double[Logs], noise = new double[Logs];
         for (int log = 0; log < Logs; log++)
         {
-            (TuningQuestion question, double theta, double c, double sigma) = Simulate(world, random);
+            (AnalysisInput question, double theta, double c, double sigma) = Simulate(world, random);
             Posterior posterior = Fit.Of(question with { Settings = believed }).Posterior;
             best[log] = posterior.Below(theta);
             curvature[log] = Below(posterior.LogCurvature, Math.Log(c));
@@ -84,7 +88,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     }
 
     /// <summary>Three mirrored outings of four pieces of a kilometre, solo, everything drawn from the prior.</summary>
-    private static (TuningQuestion Question, double Theta, double C, double Sigma) Simulate(TuningSettings world, Random random)
+    private static (AnalysisInput Question, double Theta, double C, double Sigma) Simulate(TuningSettings world, Random random)
     {
         double wide = random.NextDouble() < world.StartOutlierShare ? world.StartOutlierFactor : 1;
         double theta = Normal(0.8 * wide);

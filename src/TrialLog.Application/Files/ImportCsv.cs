@@ -1,0 +1,56 @@
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+
+namespace TrialLog.Application.Files;
+
+/// <summary>Imports a CSV in one change: all of it, or nothing.</summary>
+internal static class ImportCsv
+{
+    /// <exception cref="RequestException">Rows are wrong and were not to be skipped; nothing was imported.</exception>
+    public static CsvAdditions From(Workspace workspace, Stream file, string fileName, CsvReadOptions options, bool again = false, IProgress<int>? rowsRead = null, CancellationToken stop = default)
+    {
+        CsvLogContents contents = CsvLog.Read(file, options, rowsRead, stop);
+        if (!again && workspace.Logbook.HasImported(contents.FileHash))
+            return new CsvAdditions { Warnings = [$"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"] };
+        LogbookFile logbook = workspace.Logbook;
+        var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
+        CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(workspace.Now));
+        if (additions.RefusedRows > 0 && !options.SkipBad)
+            throw new RequestException(Refusal(fileName, additions));
+        if (!additions.AddsNothing)
+        {
+            logbook.Change($"Imported {Quoted.Brief(fileName, 80)}: {additions.Says().TrimEnd('.')}", writer =>
+            {
+                foreach (Hull hull in additions.Hulls)
+                    writer.Put(hull);
+                foreach (Paddler paddler in additions.Paddlers)
+                    writer.Put(paddler);
+                foreach (Paddle paddle in additions.Paddles)
+                    writer.Put(paddle);
+                foreach (Outing outing in additions.NewOutings.Concat(additions.GrownOutings))
+                    writer.Put(outing);
+                // A file of which rows were left out may come again, mended.
+                if (additions.RefusedRows == 0)
+                    writer.RememberImport(contents.FileHash, fileName);
+            });
+            if (OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings]) is { } doubt)
+                additions = additions with { Warnings = [.. additions.Warnings, doubt] };
+        }
+
+        return additions;
+    }
+
+    private static string Refusal(string fileName, CsvAdditions additions)
+    {
+        const int shown = 20;
+        IEnumerable<string> lines = additions.Problems.Take(shown).Select(problem => problem.ToString());
+        string more = additions.Problems.Count > shown ? $"{Environment.NewLine}… and more." : "";
+        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, so nothing was imported. Mend them, or take the rest with --skip-bad."
+            + Environment.NewLine + string.Join(Environment.NewLine, lines) + more;
+    }
+}

@@ -1,0 +1,40 @@
+using System.Text;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Application.Files;
+
+/// <summary>Writes a file whole or not at all: a full disk or a kill never leaves half of it, nor harms what was there.</summary>
+internal static class WholeFile
+{
+    /// <summary>Writes text as UTF-8 without a mark.</summary>
+    /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
+    public static void Write(string file, string text) => Write(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+
+    /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
+    public static void Write(string file, byte[] contents)
+    {
+        string path = Path.GetFullPath(file);
+        if (Directory.Exists(path) || !Directory.Exists(Path.GetDirectoryName(path)))
+            throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
+        string beside = $"{path}.{Guid.NewGuid():N}.part";
+        try
+        {
+            File.WriteAllBytes(beside, contents);
+            File.Move(beside, path, overwrite: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            try
+            {
+                File.Delete(beside);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // The write itself has failed; its reason is the one to tell.
+            }
+
+            throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {failure.Message}");
+        }
+    }
+}

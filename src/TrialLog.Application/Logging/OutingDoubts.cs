@@ -1,0 +1,68 @@
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Application.Logging;
+
+/// <summary>What may be a slip in a logged outing, though it can be right. It is kept as typed; the paddler is asked.</summary>
+internal static class OutingDoubts
+{
+    /// <summary>The questions, each in a sentence.</summary>
+    /// <param name="workspace">The open logbook, in which the outing is.</param>
+    /// <param name="outing">The outing.</param>
+    /// <param name="before">The outing as it was before it was edited, so that only what changed is asked about; null where it is new.</param>
+    public static IReadOnlyList<string> Of(Workspace workspace, Outing outing, Outing? before = null)
+    {
+        HashSet<(Guid, Distance, PieceTime)> asked = [.. (before?.Pieces ?? []).Select(Timed)];
+        IReadOnlyList<Outing> all = workspace.Logbook.Outings(outing.PaddlerId);
+        UsualSpeed usual = UsualSpeed.Of(all, outing.HullId);
+        List<string> doubts =
+        [
+            .. from piece in outing.Pieces
+               where piece.ExcludedBecause is null && !asked.Contains(Timed(piece))
+               let doubt = usual.Doubt(piece.Distance, piece.Time)
+               where doubt is not null
+               select $"Piece {piece.Order}, {Saying.Distance(piece.Distance)} in {Saying.Time(piece.Time)}, is {doubt} than the others; is it right?",
+        ];
+        if ((before is null || !Same(before, outing)) && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
+            doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
+        return doubts;
+    }
+
+    /// <summary>How many pieces of an import are far off the paddler's others, in a sentence; null if none is.</summary>
+    /// <param name="before">The outings that were in the logbook.</param>
+    /// <param name="put">The outings that are new or have grown.</param>
+    public static string? OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    {
+        HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)], known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
+        ILookup<Guid, Outing> now = before.Where(outing => !replaced.Contains(outing.Id)).Concat(put).ToLookup(outing => outing.PaddlerId);
+        var usual = new Dictionary<(Guid, Guid), UsualSpeed>();
+        (int odd, string first) = (0, "");
+        foreach (Outing outing in put)
+        {
+            (Guid, Guid) key = (outing.PaddlerId, outing.HullId);
+            if (!usual.TryGetValue(key, out UsualSpeed? speed))
+                usual[key] = speed = UsualSpeed.Of(now[outing.PaddlerId], outing.HullId);
+            foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
+            {
+                if (speed.Doubt(piece.Distance, piece.Time) is { } doubt && odd++ == 0)
+                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Saying.Distance(piece.Distance)} in {Saying.Time(piece.Time)}, {doubt}";
+            }
+        }
+
+        return odd switch
+        {
+            0 => null,
+            1 => $"1 piece is far off the paddler's others: {first}; is it right?",
+            _ => $"{Counted.Of(odd, "piece")} are far off their paddler's others, the first {first}; are they right?",
+        };
+    }
+
+    private static bool Same(Outing a, Outing b) => a.Date == b.Date && a.HullId == b.HullId
+        && a.Pieces.Select(Paddled).SequenceEqual(b.Pieces.Select(Paddled));
+
+    private static (Guid, Distance, PieceTime) Timed(Piece piece) => (piece.Id, piece.Distance, piece.Time);
+
+    private static (Guid, Length, Distance, PieceTime) Paddled(Piece piece) => (piece.PaddleId, piece.Length, piece.Distance, piece.Time);
+}

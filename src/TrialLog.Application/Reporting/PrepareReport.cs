@@ -1,0 +1,33 @@
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Application.Reporting;
+
+/// <summary>Gathers what the coach's report of one paddler is written from.</summary>
+internal static class PrepareReport
+{
+    public static ReportContents Of(Workspace workspace, Chosen chosen, bool withNotes)
+    {
+        AnalysisInput question = workspace.Question(chosen);
+        IReadOnlyList<GivenCard> cards = workspace.Logbook.Cards(chosen.Paddler.Id);
+        return new ReportContents
+        {
+            Analysis = Tuner.Analyse(question),
+            Outings = question.Outings,
+            Hulls = question.Hulls,
+            Paddles = question.Paddles,
+            Progress = Tuner.Progress(question),
+            Cards = cards,
+            Carried = Tuner.Carry(question, question.Hulls, question.Paddles),
+            Classical = ClassicalAnalysis.Fit(question),
+            Notes = withNotes ? CoachNotes.About(workspace, chosen.Paddler) : [],
+            Date = workspace.Today,
+            Version = ProgramVersion.Text,
+        };
+    }
+}

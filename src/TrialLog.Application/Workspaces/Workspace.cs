@@ -1,0 +1,147 @@
+using TrialLog.Application.Squads;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning;
+
+namespace TrialLog.Application.Workspaces;
+
+/// <summary>An open logbook and today's date: what every use case works on.</summary>
+internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
+{
+    private const string LastPaddler = "last-paddler", DefaultUnit = "unit";
+
+    public LogbookFile Logbook => logbook;
+
+    public DateTimeOffset Now => clock.GetUtcNow();
+
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>The local day of a moment.</summary>
+    public DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, clock.LocalTimeZone).DateTime);
+
+    /// <summary>
+    /// The unit of a bare length where no paddler is in question, and of what is shown then: as set, else as the paddler last
+    /// worked with or the only one chose, inches at first.
+    /// </summary>
+    public LengthUnit Unit => logbook.Setting(DefaultUnit) switch
+    {
+        "cm" => LengthUnit.Centimetres,
+        "in" => LengthUnit.Inches,
+        _ => (LatestPaddler() ?? (logbook.Paddlers() is [var only] ? only : null))?.Unit ?? LengthUnit.Inches,
+    };
+
+    /// <summary>Sets the unit of a bare length.</summary>
+    public void UseUnit(LengthUnit unit) => logbook.SaveSetting(DefaultUnit, unit == LengthUnit.Centimetres ? "cm" : "in");
+
+    /// <summary>The paddler of that name; without a name the only one, else the one last worked with.</summary>
+    public Paddler PaddlerNamed(string? name)
+    {
+        IReadOnlyList<Paddler> all = logbook.Paddlers();
+        if (name is not null)
+            return Named(all, name, paddler => paddler.Name, "paddler", "triallog paddler add NAME --reach 50in");
+        if (all.Count == 0)
+            throw new RequestException("The logbook has no paddler yet; add one with: triallog paddler add NAME --reach 50in");
+        string? last = logbook.Setting(LastPaddler);
+        return all.Count == 1 ? all[0]
+            : all.FirstOrDefault(paddler => paddler.Id.ToString() == last)
+            ?? throw new RequestException($"The logbook has {all.Count} paddlers; say which with --paddler NAME ({Names(all, paddler => paddler.Name)}).");
+    }
+
+    /// <summary>The paddler last worked with; null where nobody was or they are gone.</summary>
+    public Paddler? LatestPaddler() =>
+        logbook.Setting(LastPaddler) is { } last ? logbook.Paddlers().FirstOrDefault(paddler => paddler.Id.ToString() == last) : null;
+
+    /// <summary>The hull of that name.</summary>
+    public Hull HullNamed(string name) => Named(logbook.Hulls(), name, hull => hull.Name, "hull", "triallog hull add NAME --crew N");
+
+    /// <summary>The paddle of that name.</summary>
+    public Paddle PaddleNamed(string name) =>
+        Named(logbook.Paddles(), name, paddle => paddle.Name, "paddle", "triallog paddle add NAME --blade 18.5in --range 48in..54in");
+
+    /// <summary>
+    /// What is asked for, gaps filled: the hull and paddle of the paddler's latest outing, else the goal event's hull,
+    /// else OC1, and the only paddle that is not for steering.
+    /// </summary>
+    public Chosen Choose(string? paddlerName, string? hullName, string? paddleName)
+    {
+        Paddler paddler = PaddlerNamed(paddlerName);
+        return Choose(paddler, hullName, paddleName, logbook.Outings(paddler.Id));
+    }
+
+    /// <summary>As <see cref="Choose(string?, string?, string?)"/>, for a paddler whose outings are at hand.</summary>
+    public Chosen Choose(Paddler paddler, string? hullName, string? paddleName, IReadOnlyList<Outing> outings)
+    {
+        Hull hull = hullName is null ? UsualHull(paddler, outings) : HullNamed(hullName);
+        return new Chosen(paddler, hull, paddleName is not null ? PaddleNamed(paddleName) : UsualPaddle(hull, outings));
+    }
+
+    /// <summary>Everything an analysis looks at.</summary>
+    public AnalysisInput Question(Chosen chosen) => Question(chosen, logbook.Outings(chosen.Paddler.Id));
+
+    /// <summary>As <see cref="Question(Chosen)"/>, for outings that are at hand.</summary>
+    public AnalysisInput Question(Chosen chosen, IReadOnlyList<Outing> outings) => new()
+    {
+        Paddler = chosen.Paddler,
+        Hull = chosen.Hull,
+        Paddle = chosen.Paddle,
+        Hulls = logbook.Hulls(),
+        Paddles = logbook.Paddles(),
+        Outings = outings,
+        TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
+        Today = Today,
+    };
+
+    /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
+    public bool IsSore(Paddler paddler) => RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today));
+
+    /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
+    public void Remember(Paddler paddler)
+    {
+        if (!logbook.IsReadOnly && logbook.Setting(LastPaddler) != paddler.Id.ToString())
+            logbook.SaveSetting(LastPaddler, paddler.Id.ToString());
+    }
+
+    /// <summary>The hull of the paddler's latest outing, else the goal event's, else OC1.</summary>
+    public Hull UsualHull(Paddler paddler, IReadOnlyList<Outing> outings)
+    {
+        IReadOnlyList<Hull> hulls = logbook.Hulls();
+        return hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == StandardHulls.All[0].Id)
+            ?? hulls[0];
+    }
+
+    /// <summary>The paddle last used in that hull, else last used at all; null where none was, or only for steering.</summary>
+    public Paddle? LatestPaddle(Hull hull, IReadOnlyList<Outing> outings)
+    {
+        Dictionary<Guid, Paddle> paddles = logbook.Paddles().Where(paddle => !paddle.Steering).ToDictionary(paddle => paddle.Id);
+        IEnumerable<Outing> latestFirst = outings.Reverse();
+        return latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
+            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId)).FirstOrDefault(paddle => paddle is not null);
+    }
+
+    private Paddle UsualPaddle(Hull hull, IReadOnlyList<Outing> outings)
+    {
+        List<Paddle> paddles = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
+        return LatestPaddle(hull, outings) ?? paddles.Count switch
+        {
+            1 => paddles[0],
+            0 => throw new RequestException("The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"),
+            _ => throw new RequestException($"The logbook has {paddles.Count} paddles; say which with --paddle NAME ({Names(paddles, paddle => paddle.Name)})."),
+        };
+    }
+
+    private static T Named<T>(IReadOnlyList<T> all, string name, Func<T, string> nameOf, string kind, string toAdd) where T : class =>
+        all.FirstOrDefault(one => string.Equals(nameOf(one), name.Trim(), StringComparison.OrdinalIgnoreCase))
+        ?? throw new RequestException(all.Count == 0
+            ? $"There is no {kind} “{Quoted.Brief(name)}”; add one with: {toAdd}"
+            : new CloseNames(all.Select(nameOf)).To(name.Trim()) is { } close
+            ? $"There is no {kind} “{Quoted.Brief(name)}”; did you mean “{Quoted.Visible(close)}”?"
+            : $"There is no {kind} “{Quoted.Brief(name)}”; known: {Names(all, nameOf)}. To add one: {toAdd}");
+
+    private static string Names<T>(IReadOnlyList<T> all, Func<T, string> nameOf) =>
+        string.Join(", ", all.Take(8).Select(one => Quoted.Visible(nameOf(one)))) + (all.Count > 8 ? ", …" : "");
+}

@@ -1,0 +1,25 @@
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Domain.Log;
+
+/// <summary>What a paddler's trial outings look like: told once, changed for one outing where that differs. What is null was not told.</summary>
+public sealed record TrialHabits
+{
+    /// <summary>Nothing told.</summary>
+    public static readonly TrialHabits Untold = new();
+
+    /// <summary>Pieces of an outing, an even number from 4 to 16.</summary>
+    public int? Pieces { get; init; }
+
+    /// <summary>Distance of a piece.</summary>
+    public Distance? Distance { get; init; }
+
+    /// <summary>Time on the water with warm-up and rests, minutes; 15 to 300.</summary>
+    public int? Minutes { get; init; }
+
+    /// <summary>How pieces are timed.</summary>
+    public TimedBy? TimedBy { get; init; }
+
+    /// <summary>What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005 (chosen, no source).</summary>
+    public double? PricePercent { get; init; }
+}

@@ -1,0 +1,72 @@
+using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Tracks;
+
+namespace TrialLog.Recordings.Pieces;
+
+/// <summary>
+/// An outing as a recording tells it: when, and its pieces as found, to be corrected and then saved. Immutable: each
+/// correction gives a new one. It holds no coordinates.
+/// </summary>
+public sealed partial record RecordedOuting
+{
+    internal RecordedOuting(Track track) => Track = track;
+
+    /// <summary>The name of the file, for messages.</summary>
+    public required string FileName { get; init; }
+
+    /// <summary>Its format, told by its content.</summary>
+    public required RecordingFormat Format { get; init; }
+
+    /// <summary>SHA-256 of the unpacked bytes, lower-case hexadecimals: the same for a file and its gzipped copy.</summary>
+    public required string Hash { get; init; }
+
+    /// <summary>When the recording began, in local time with its offset from UTC; see <see cref="ClockNote"/>.</summary>
+    public required DateTimeOffset StartedAt { get; init; }
+
+    /// <summary>How the local time was told, one plain sentence.</summary>
+    public required string ClockNote { get; init; }
+
+    /// <summary>The day on the water, local.</summary>
+    public DateOnly Date => DateOnly.FromDateTime(StartedAt.DateTime);
+
+    /// <summary>When it began, local, to the minute.</summary>
+    public TimeOnly Time => new(StartedAt.Hour, StartedAt.Minute);
+
+    /// <summary>How long the recording lasts.</summary>
+    public TimeSpan Duration => TimeSpan.FromSeconds(Track.Seconds[^1]);
+
+    /// <summary>What had to be mended, counted.</summary>
+    public required Mended Mended { get; init; }
+
+    /// <summary>Whether the paddler pressed for laps, which then set the pieces' edges.</summary>
+    public required bool HasPressedLaps { get; init; }
+
+    /// <summary>Every piece found, in order, with those that are left out.</summary>
+    public required IReadOnlyList<PieceProposal> Proposals { get; init; }
+
+    /// <summary>The pieces that count, in order.</summary>
+    public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
+
+    /// <summary>The mended track.</summary>
+    internal Track Track { get; }
+
+    /// <summary>Speed over time for a plot: about <paramref name="most"/> means over equal times, from the start to the end.</summary>
+    /// <param name="most">The most points, 2 or more.</param>
+    public IReadOnlyList<SpeedPoint> SpeedSeries(int most)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 2);
+        double width = Math.Max(1, (Track.Seconds[^1] + 1) / most);
+        var sums = new double[most];
+        var counts = new int[most];
+        for (int i = 0; i < Track.Count; i++)
+        {
+            int cell = Math.Min(most - 1, (int)(Track.Seconds[i] / width));
+            sums[cell] += Track.Speed[i];
+            counts[cell]++;
+        }
+
+        int cells = Math.Min(most, (int)Math.Ceiling((Track.Seconds[^1] + 1) / width));
+        return [.. Enumerable.Range(0, cells).Select(i =>
+            new SpeedPoint(TimeSpan.FromSeconds((i + 0.5) * width), counts[i] > 0 ? sums[i] / counts[i] : null))];
+    }
+}

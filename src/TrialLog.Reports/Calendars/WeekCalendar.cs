@@ -1,0 +1,44 @@
+using TrialLog.Application.Files;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Reports.Calendars;
+
+/// <summary>Puts the week's cards into a calendar file; a week that is there already is updated.</summary>
+internal static class WeekCalendar
+{
+    private const int LargestFile = 32 * 1024 * 1024;
+
+    /// <exception cref="RequestException">The file is no calendar, or cannot be read or written; what was there is untouched.</exception>
+    public static void Put(Workspace workspace, IEnumerable<Analysis> analyses, string file, DateOnly? day)
+    {
+        NewFile.Refuse(workspace, file);
+        string? existing = Existing(file);
+        long change = workspace.Logbook.LastChange;
+        string calendar;
+        try
+        {
+            calendar = CardCalendar.Put(existing, analyses.Select(analysis => new CalendarCard(analysis, workspace.Today, day, change) { Sore = workspace.IsSore(analysis.Paddler) }), workspace.Now, ProgramVersion.Text);
+        }
+        catch (InvalidValueException reason)
+        {
+            throw new RequestException($"{Quoted.Brief(file, 200)}: {reason.Message}");
+        }
+
+        if (calendar != existing)
+            NewFile.Write(workspace, file, calendar);
+    }
+
+    private static string? Existing(string file)
+    {
+        var there = new FileInfo(file);
+        if (!there.Exists)
+            return null;
+        if (there.Length > LargestFile)
+            throw new RequestException($"{Quoted.Brief(file, 200)} is larger than {LargestFile / (1024 * 1024)} MB; name another file.");
+        return File.ReadAllText(file);
+    }
+}

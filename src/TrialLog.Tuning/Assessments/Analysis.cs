@@ -1,0 +1,157 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Wording;
+
+namespace TrialLog.Tuning.Assessments;
+
+/// <summary>What the log says about one paddler in one hull with one paddle, with its uncertainty.</summary>
+public sealed record Analysis
+{
+    /// <summary>The paddler.</summary>
+    public required Paddler Paddler { get; init; }
+
+    /// <summary>The hull.</summary>
+    public required Hull Hull { get; init; }
+
+    /// <summary>The paddle.</summary>
+    public required Paddle Paddle { get; init; }
+
+    /// <summary>Where the search started.</summary>
+    public required StartLength Start { get; init; }
+
+    /// <summary>Outings with at least one piece that counts, all hulls.</summary>
+    public required int Outings { get; init; }
+
+    /// <summary>Pieces that count, all hulls.</summary>
+    public required int Pieces { get; init; }
+
+    /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
+    public required Length Current { get; init; }
+
+    /// <summary>The best length.</summary>
+    public required BestLength Best { get; init; }
+
+    /// <summary>Curvature, percent of speed lost per inch squared by a paddler alone in the hull.</summary>
+    public required Interval Curvature { get; init; }
+
+    /// <summary>Expected gain of speed from moving to the best length, percent; not negative.</summary>
+    public required double GainFromMovingPercent { get; init; }
+
+    /// <summary>The same over the goal event, in seconds.</summary>
+    public required double GainFromMovingSeconds { get; init; }
+
+    /// <summary>Expected loss of speed at the best length, percent: the most that more testing could still win.</summary>
+    public required double GainLeftPercent { get; init; }
+
+    /// <summary>The same over the goal event, in seconds.</summary>
+    public required double GainLeftSeconds { get; init; }
+
+    /// <summary>How long the goal event takes, seconds, as known or reckoned from the pieces (Riegel 1981).</summary>
+    public required double GoalSeconds { get; init; }
+
+    /// <summary>The smallest change of speed that matters, percent.</summary>
+    public required double WorthwhilePercent { get; init; }
+
+    /// <summary>Probability that some other length is faster than the best known by a worthwhile change.</summary>
+    public required double ProbabilityWorthwhileLeft { get; init; }
+
+    /// <summary>Where the search stands.</summary>
+    public required Standing Standing { get; init; }
+
+    /// <summary>Whether to stop testing.</summary>
+    public required bool DiminishingReturns { get; init; }
+
+    /// <summary>Whether the curve is so flat that nothing within an inch either way matters.</summary>
+    public required bool Flat { get; init; }
+
+    /// <summary>Outings until diminishing returns.</summary>
+    public required OutingsToGo OutingsToGo { get; init; }
+
+    /// <summary>The next trial.</summary>
+    public required TrialCard Card { get; init; }
+
+    /// <summary>The answer in one or two plain sentences.</summary>
+    public required string Verdict { get; init; }
+
+    /// <summary>What is wrong with the experiment itself, if anything.</summary>
+    public required IReadOnlyList<HealthCheck> Checks { get; init; }
+
+    /// <summary>Cautions that apply: soreness, shoulder, cold water.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>The response curve for this hull and paddle.</summary>
+    public required ResponseCurve Curve { get; init; }
+}
+
+/// <summary>The best length and how sure it is.</summary>
+/// <param name="Length">The setting with the least expected loss.</param>
+/// <param name="LikelyLow">Lower end of the central interval.</param>
+/// <param name="LikelyHigh">Upper end of the central interval.</param>
+/// <param name="Level">Probability in that interval, 0.9.</param>
+/// <param name="WithinQuarterInch">Probability that the truly best length lies within a quarter inch of <paramref name="Length"/>.</param>
+/// <param name="Probabilities">For each setting with some probability, that it is the nearest to the truly best one; by length.</param>
+public sealed record BestLength(
+    Length Length, Length LikelyLow, Length LikelyHigh, double Level, double WithinQuarterInch,
+    IReadOnlyList<StepProbability> Probabilities);
+
+/// <summary>One setting of the shaft and the probability that it is the best.</summary>
+/// <param name="Length">The setting.</param>
+/// <param name="Probability">0 to 1.</param>
+public sealed record StepProbability(Length Length, double Probability);
+
+/// <summary>A median with a central interval.</summary>
+/// <param name="Median">The median.</param>
+/// <param name="Low">Lower end.</param>
+/// <param name="High">Upper end.</param>
+public sealed record Interval(double Median, double Low, double High);
+
+/// <summary>How many more outings until diminishing returns.</summary>
+/// <param name="Median">The median.</param>
+/// <param name="Low">Lower end of the central 80 % range.</param>
+/// <param name="High">Upper end of the central 80 % range; <see cref="Most"/> means that many or more.</param>
+public sealed record OutingsToGo(int Median, int Low, int High)
+{
+    /// <summary>The forecast looks no further than this many outings.</summary>
+    public const int Most = 30;
+}
+
+/// <summary>Something wrong with the experiment itself, in a plain sentence.</summary>
+/// <param name="Name">A short fixed name, lower case with hyphens, for programs: <c>order-tangled</c>.</param>
+/// <param name="Says">The sentence.</param>
+public sealed record HealthCheck(string Name, string Says);
+
+/// <summary>Speed against length, all else equal, in percent of the speed at the best length.</summary>
+/// <param name="Points">The curve over the paddle's range, by length.</param>
+/// <param name="Pieces">The pieces of this hull, adjusted for everything but length.</param>
+public sealed record ResponseCurve(IReadOnlyList<CurvePoint> Points, IReadOnlyList<AdjustedPiece> Pieces);
+
+/// <summary>One point of a response curve.</summary>
+/// <param name="Length">Overall length.</param>
+/// <param name="Percent">Mean speed there less mean speed at the best length, percent; mostly below zero.</param>
+/// <param name="Low">Lower end of the central 90 % band of the same difference.</param>
+/// <param name="High">Upper end of that band.</param>
+public sealed record CurvePoint(Length Length, double Percent, double Low, double High);
+
+/// <summary>A piece on the response curve.</summary>
+/// <param name="PieceId">Which piece.</param>
+/// <param name="OutingId">Of which outing.</param>
+/// <param name="Length">Its length carried over to this hull and paddle.</param>
+/// <param name="Percent">Its speed less everything the model explains but length, on the curve's scale.</param>
+/// <param name="Weight">0 to 1: how much the heavy tails let it count; 1 is fully.</param>
+public sealed record AdjustedPiece(Guid PieceId, Guid OutingId, Length Length, double Percent, double Weight);
+
+/// <summary>The state of the search after an outing.</summary>
+/// <param name="OutingId">The outing; null for the state before the first.</param>
+/// <param name="Date">Its date.</param>
+/// <param name="Outings">Outings that count so far.</param>
+/// <param name="Best">Best length then.</param>
+/// <param name="LikelyLow">Lower end of the likely range then.</param>
+/// <param name="LikelyHigh">Upper end of the likely range then.</param>
+/// <param name="GainLeftPercent">Gain left then, percent.</param>
+/// <param name="ProbabilityWorthwhileLeft">Probability then that a worthwhile gain was left.</param>
+/// <param name="DiminishingReturns">Whether returns had diminished then.</param>
+public sealed record ProgressPoint(
+    Guid? OutingId, DateOnly? Date, int Outings, Length Best, Length LikelyLow, Length LikelyHigh,
+    double GainLeftPercent, double ProbabilityWorthwhileLeft, bool DiminishingReturns);

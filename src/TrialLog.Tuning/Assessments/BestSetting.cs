@@ -1,0 +1,56 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
+using TrialLog.Tuning.Wording;
+
+namespace TrialLog.Tuning.Assessments;
+
+/// <summary>The best length among the settings of a paddle.</summary>
+internal static class BestSetting
+{
+    private const double QuarterInch = 0.25, WorthListing = 0.005;
+
+    /// <summary>The setting with the least expected loss, its likely range and the probabilities of the settings.</summary>
+    public static BestLength Of(AnalysisInput question, Fit fit, AllowedSettings reach)
+    {
+        Posterior posterior = fit.Posterior;
+        // The loss is quadratic, so the setting nearest to the length of least loss has the least loss of all settings.
+        Length best = reach.Nearest(Inches(posterior.LeastLoss));
+        double level = question.Settings.Level, aligned = fit.Alignment.Align(best, question.Hull, question.Paddle.Blade);
+        LengthUnit unit = question.Paddler.Unit;
+        return new(
+            best,
+            Say.Rough(Inches(posterior.Quantile((1 - level) / 2)), unit),
+            Say.Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
+            level,
+            posterior.Below(aligned + QuarterInch) - posterior.Below(aligned - QuarterInch),
+            Probabilities(question, fit));
+
+        double Inches(double at) => fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade);
+    }
+
+    private static List<StepProbability> Probabilities(AnalysisInput question, Fit fit)
+    {
+        List<StepProbability> probabilities = [];
+        IReadOnlyList<Length> settings = AllowedSettings.Of(question.Paddle, null).Settings;
+        double below = 0;
+        for (int k = 0; k < settings.Count; k++)
+        {
+            double upTo = 1;
+            if (k + 1 < settings.Count)
+            {
+                double middle = 0.5 * (settings[k].InchesMoreThan(fit.Alignment.Start) + settings[k + 1].InchesMoreThan(fit.Alignment.Start));
+                upTo = fit.Posterior.Below(middle + fit.Alignment.Align(settings[k], question.Hull, question.Paddle.Blade)
+                    - settings[k].InchesMoreThan(fit.Alignment.Start));
+            }
+
+            if (upTo - below >= WorthListing)
+                probabilities.Add(new(settings[k], upTo - below));
+            below = upTo;
+        }
+
+        return probabilities;
+    }
+}

@@ -1,0 +1,102 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tuning.Assessments;
+
+/// <summary>Draws the response curve with its band and the pieces adjusted for everything but length.</summary>
+internal static class CurveDrawing
+{
+    private const int MostPoints = 121;
+
+    /// <summary>The curve around a best length.</summary>
+    public static ResponseCurve Of(AnalysisInput question, Fit fit, Length best)
+    {
+        PosteriorComponent[] parts = fit.Posterior.ByCurvature();
+        double bestAligned = fit.Alignment.Align(best, question.Hull, question.Paddle.Blade);
+        List<CurvePoint> points = [];
+        foreach (Length length in Places(question.Paddle, best))
+        {
+            double aligned = fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
+            (double low, double high) = Band(parts, fit.Posterior.Share, aligned, bestAligned, question.Settings.Level);
+            points.Add(new(length, Difference(fit.Posterior, aligned, bestAligned), low, high));
+        }
+
+        return new(points, Adjusted(question, fit, bestAligned));
+    }
+
+    private static double Difference(Posterior posterior, double aligned, double best) =>
+        -posterior.Share * (aligned - best) * (posterior.MeanCurvature * (aligned + best) - 2 * posterior.MeanCurvatureBest);
+
+    private static List<Length> Places(Paddle paddle, Length best)
+    {
+        long step = Math.Max(1, paddle.Step.Nanometres), low = paddle.Shortest.Nanometres, high = paddle.Longest.Nanometres;
+        if (high - low < 2 * step)
+        {
+            // A fixed paddle still has a curve around it.
+            step = Spoken.QuarterInch.Nanometres;
+            low = Math.Max(0, best.Nanometres - 8 * step);
+            high = Math.Min(Length.Longest.Nanometres, best.Nanometres + 8 * step);
+        }
+
+        long every = ((high - low) / step / (MostPoints - 1) + 1) * step;
+        List<Length> places = [];
+        for (long at = low; at <= high; at += every)
+            places.Add(Length.FromNanometres(at));
+        return places;
+    }
+
+    /// <summary>Given the curvature the difference is normal, so its band is that of a mixture of normals.</summary>
+    private static (double Low, double High) Band(PosteriorComponent[] parts, double share, double aligned, double best, double level)
+    {
+        double[] means = new double[parts.Length], spreads = new double[parts.Length];
+        double low = 0, high = 0;
+        for (int k = 0; k < parts.Length; k++)
+        {
+            double perInch = share * parts[k].Curvature * (aligned - best);
+            means[k] = -perInch * (aligned + best - 2 * parts[k].Goal);
+            spreads[k] = 2 * Math.Abs(perInch) * Math.Sqrt(parts[k].GoalVariance);
+            low = Math.Min(low, means[k] - 5 * spreads[k]);
+            high = Math.Max(high, means[k] + 5 * spreads[k]);
+        }
+
+        return high - low < 1e-9 ? (0, 0) : (Quantile((1 - level) / 2), Quantile((1 + level) / 2));
+
+        double Quantile(double wanted)
+        {
+            double from = low, to = high;
+            while (to - from > 1e-3)
+            {
+                double middle = 0.5 * (from + to), below = 0;
+                for (int k = 0; k < parts.Length; k++)
+                    below += parts[k].Weight * Posterior.NormalBelow((middle - means[k]) / spreads[k]);
+                if (below < wanted)
+                    from = middle;
+                else
+                    to = middle;
+            }
+
+            return 0.5 * (from + to);
+        }
+    }
+
+    private static List<AdjustedPiece> Adjusted(AnalysisInput question, Fit fit, double best)
+    {
+        double nu = question.Settings.DegreesOfFreedom, full = double.IsPositiveInfinity(nu) ? 1 : (nu + 1) / nu;
+        List<AdjustedPiece> adjusted = [];
+        for (int j = 0; j < fit.Table.Outings.Count; j++)
+        {
+            if (fit.Table.Outings[j].HullId != question.Hull.Id)
+                continue;
+            for (int i = fit.Table.OutingStart[j]; i < fit.Table.OutingStart[j + 1]; i++)
+            {
+                double aligned = fit.Table.Aligned[i], inches = fit.Alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade);
+                adjusted.Add(new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
+                    Difference(fit.Posterior, aligned, best) + fit.Tails.Residuals[i], Math.Min(1, fit.Tails.Weights[i] / full)));
+            }
+        }
+
+        return adjusted;
+    }
+}

@@ -1,0 +1,44 @@
+namespace TrialLog.Commands;
+
+/// <summary>What the program runs in: its streams, terminal, environment and clock. Tests give their own.</summary>
+internal sealed class ConsoleHost
+{
+    public required TextReader In { get; init; }
+
+    public required TextWriter Out { get; init; }
+
+    public required TextWriter Error { get; init; }
+
+    /// <summary>Whether a person sits at both ends, so that questions may be asked.</summary>
+    public required bool Interactive { get; init; }
+
+    /// <summary>Columns to write into, at least 40.</summary>
+    public int Width { get; init; } = 80;
+
+    public required Func<string, string?> Environment { get; init; }
+
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Whether text may be coloured: on a terminal, unless NO_COLOR is set (no-color.org).</summary>
+    public bool Colour => Interactive && string.IsNullOrEmpty(Environment("NO_COLOR"));
+
+    /// <summary>Whether the terminal can show more than ASCII, by its locale.</summary>
+    public bool Unicode => (Environment("LC_ALL") ?? Environment("LC_CTYPE") ?? Environment("LANG") ?? "UTF-8") is var locale
+        && !locale.Equals("C", StringComparison.OrdinalIgnoreCase) && !locale.Equals("POSIX", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>The real ones.</summary>
+    public static ConsoleHost OfThisProcess()
+    {
+        Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        bool interactive = !Console.IsInputRedirected && !Console.IsOutputRedirected;
+        return new ConsoleHost
+        {
+            In = Console.In,
+            Out = Console.Out,
+            Error = Console.Error,
+            Interactive = interactive,
+            Width = interactive ? Math.Max(40, Console.WindowWidth) : 80,
+            Environment = System.Environment.GetEnvironmentVariable,
+        };
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Commands.Json;
+
+/// <summary>Facts as JSON for programs: snake_case names, units in the names, numbers without false digits.</summary>
+internal static class JsonOutput
+{
+    private static readonly FactsContext Context = new(new JsonSerializerOptions(FactsContext.Default.Options)
+    {
+        // Fractions and names stay readable; the output is a file or a pipe, never a web page.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    /// <summary>Writes one value and a line end.</summary>
+    public static void Write<T>(TextWriter to, T facts) =>
+        to.WriteLine(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name))));
+
+    /// <summary>Inches, to a ten-thousandth.</summary>
+    public static double Inches(Length length) => Rounded(length.Inches);
+
+    /// <summary>To four decimals, so that the last digits of a processor's arithmetic do not show.</summary>
+    public static double Rounded(double value) => Math.Round(value, 4) + 0.0;
+}
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(NextFacts))]
+[JsonSerializable(typeof(IReadOnlyList<NextFacts>))]
+[JsonSerializable(typeof(CurveFacts))]
+[JsonSerializable(typeof(IReadOnlyList<ProgressFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<CheckFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<OutingFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<PaddlerFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<HullFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<PaddleFacts>))]
+[JsonSerializable(typeof(ReportFacts))]
+[JsonSerializable(typeof(IReadOnlyList<NoteFacts>))]
+[JsonSerializable(typeof(IReadOnlyList<AdviceFacts>))]
+[JsonSerializable(typeof(RederivedFacts))]
+[JsonSerializable(typeof(ShareFacts))]
+[JsonSerializable(typeof(MergeFacts))]
+[JsonSerializable(typeof(StartLengthFacts))]
+[JsonSerializable(typeof(TransferFacts))]
+[JsonSerializable(typeof(TechniqueFacts))]
+[JsonSerializable(typeof(IReadOnlyList<TechniqueFacts>))]
+[JsonSerializable(typeof(OrderSheetFacts))]
+[JsonSerializable(typeof(SteeringFacts))]
+[JsonSerializable(typeof(IReadOnlyList<ImportFacts>))]
+internal sealed partial class FactsContext : JsonSerializerContext;
