@@ -3,7 +3,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings.Csv;
