@@ -8,7 +8,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Squads;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Tests.Tuning;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
