@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Application.Sizing;
 

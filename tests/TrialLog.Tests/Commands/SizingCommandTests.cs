@@ -2,6 +2,7 @@ using System.Text.Json;
 using Json.Schema;
 using TrialLog.Commands;
 using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Commands;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
 using TrialLog.Commands.Json;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
