@@ -6,6 +6,7 @@ using TrialLog.Logbook;
 using TrialLog.Logbook.Shared;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -4,6 +4,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;
 
