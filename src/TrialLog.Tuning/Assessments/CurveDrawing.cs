@@ -93,7 +93,7 @@ internal static class CurveDrawing
             {
                 double aligned = fit.Table.Aligned[i], inches = fit.Alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade);
                 adjusted.Add(new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
-                    Difference(fit.Posterior, aligned, best) + fit.Tails.Residuals[i], Math.Min(1, fit.Tails.Weights[i] / full)));
+                    Difference(fit.Posterior, aligned, best) + fit.Residuals[i], Math.Min(1, fit.Weights[i] / full)));
             }
         }
 

@@ -11,43 +11,43 @@ internal sealed class PosteriorSum
 {
     private const int Moments = 6;
     private readonly PieceTable _table;
-    private readonly CurveNodes _nodes;
+    private readonly CurveAxes _axes;
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
     private readonly double _goal, _card, _offset;
     private readonly int _priorComponents;
 
-    public PosteriorSum(PieceTable table, CurveNodes nodes, BestLengthPrior prior, double[] outings, double[] pieces, double goal, double card, double offset)
+    public PosteriorSum(PieceTable table, CurveAxes axes, BestLengthPrior prior, double[] outings, double[] pieces, double goal, double card, double offset)
     {
         _table = table;
-        _nodes = nodes;
+        _axes = axes;
         _outings = outings;
         _pieces = pieces;
         _goal = goal;
         _card = card;
         _offset = offset;
         _priorComponents = prior.Components;
-        _sums = new double[prior.Components * pieces.Length * nodes.LogCurvatures.Length * Moments];
+        _sums = new double[prior.Components * pieces.Length * axes.LogCurvatures.Length * Moments];
         _outingWeights = new double[outings.Length];
         _pieceWeights = new double[pieces.Length];
-        _curvatureWeights = new double[nodes.LogCurvatures.Length];
-        _durationWeights = new double[nodes.DurationEffects.Length];
+        _curvatureWeights = new double[axes.LogCurvatures.Length];
+        _durationWeights = new double[axes.DurationEffects.Length];
     }
 
-    /// <summary>Adds the nodes as evaluated at that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
+    /// <summary>Adds the nodes of that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Add(int outing, int piece, double raise)
+    public void Add(int outing, int piece, CurveNodes nodes, double raise)
     {
-        int unknowns = _nodes.Unknowns, asked = _table.AskedHull, curvatures = _nodes.LogCurvatures.Length;
+        int unknowns = nodes.Unknowns, asked = _table.AskedHull, curvatures = nodes.LogCurvatures.Length;
         for (int component = 0; component < _priorComponents; component++)
-            for (int duration = 0; duration < _nodes.DurationEffects.Length; duration++)
+            for (int duration = 0; duration < nodes.DurationEffects.Length; duration++)
                 for (int c = 0; c < curvatures; c++)
                 {
-                    int node = _nodes.Node(component, duration, c);
-                    double logWeight = _nodes.LogWeights[node] + raise - _offset;
+                    int node = nodes.Node(component, duration, c);
+                    double logWeight = nodes.LogWeights[node] + raise - _offset;
                     if (logWeight < -25)
                         continue;
-                    double weight = Math.Exp(logWeight), kappa = _nodes.DurationEffects[duration];
-                    double mean = _nodes.Means[node * unknowns + asked], variance = _nodes.Variances[node * unknowns + asked];
+                    double weight = Math.Exp(logWeight), kappa = nodes.DurationEffects[duration];
+                    double mean = nodes.Means[node * unknowns + asked], variance = nodes.Variances[node * unknowns + asked];
                     double goal = mean + kappa * _goal, card = mean + kappa * _card;
                     int at = ((component * _pieces.Length + piece) * curvatures + c) * Moments;
                     _sums[at] += weight;
@@ -70,7 +70,7 @@ internal sealed class PosteriorSum
         for (int at = 0; at < _sums.Length; at += Moments)
             total += _sums[at];
         List<PosteriorComponent> components = [];
-        int curvatures = _nodes.LogCurvatures.Length;
+        int curvatures = _axes.LogCurvatures.Length;
         for (int at = 0; at < _sums.Length; at += Moments)
         {
             double weight = _sums[at];
@@ -79,7 +79,7 @@ internal sealed class PosteriorSum
             double goal = _sums[at + 1] / weight, card = _sums[at + 3] / weight;
             components.Add(new(
                 weight / total,
-                Math.Exp(_nodes.LogCurvatures[at / Moments % curvatures]),
+                Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]),
                 goal,
                 Math.Max(1e-8, _sums[at + 2] / weight - goal * goal),
                 card,
@@ -87,7 +87,7 @@ internal sealed class PosteriorSum
                 _sums[at + 5] / weight - goal * card));
         }
 
-        return new([.. components], Normalised(_nodes.LogCurvatures, _curvatureWeights), Normalised(_nodes.DurationEffects, _durationWeights),
+        return new([.. components], Normalised(_axes.LogCurvatures, _curvatureWeights), Normalised(_axes.DurationEffects, _durationWeights),
             Normalised(_outings, _outingWeights), Normalised(_pieces, _pieceWeights), _table.Share[_table.AskedHull]);
     }
 
