@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>Evenly spaced values of log curvature and duration effect, with the logarithm of what is believed of each before any piece.</summary>
@@ -11,6 +13,9 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
 
     /// <summary>How far from zero κ is worth looking at, in its spreads.</summary>
     private const double DurationReach = 3.5;
+
+    /// <summary>More weight at an end than this share of the most calls for a wider range.</summary>
+    private const double Considerable = 0.01;
 
     /// <summary>As wide as what is believed before any piece.</summary>
     public static CurveAxes Before(TuningSettings settings)
@@ -31,11 +36,13 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
             (double[] curvature, double[] duration) = Marginals(new(table, prior, settings, axes, gram, logBase, credit));
             (double newLow, double newHigh) = Range(axes.LogCurvatures, curvature, 1e-6);
             (double newLowKappa, double newHighKappa) = Range(axes.DurationEffects, duration, 1e-3);
-            bool settled = newHigh - newLow > 0.6 * (high - low) && newHighKappa - newLowKappa > 0.6 * (highKappa - lowKappa);
+            bool settled = Settled(low, high, newLow, newHigh) && Settled(lowKappa, highKappa, newLowKappa, newHighKappa);
             if (settled)
                 return axes;
             (low, high, lowKappa, highKappa) = (newLow, newHigh, newLowKappa, newHighKappa);
         }
+
+        static bool Settled(double low, double high, double newLow, double newHigh) => newLow >= low && newHigh <= high && newHigh - newLow > 0.6 * (high - low);
     }
 
     private static (double Low, double High, double LowKappa, double HighKappa) Range(TuningSettings settings)
@@ -76,6 +83,7 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
         return (curvature, duration);
     }
 
+    /// <summary>The part of the range whose weights are worth looking at, or a wider one where the weight at an end is considerable.</summary>
     private static (double Low, double High) Range(double[] values, double[] weights, double worth)
     {
         double most = 0;
@@ -86,7 +94,9 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
             first++;
         while (weights[last] < worth * most)
             last--;
-        double step = values[1] - values[0];
-        return (Math.Max(values[0], values[first] - step), Math.Min(values[^1], values[last] + step));
+        double step = values[1] - values[0], wider = values[^1] - values[0];
+        return (
+            weights[0] > Considerable * most ? values[0] - wider : Math.Max(values[0], values[first] - step),
+            weights[^1] > Considerable * most ? values[^1] + wider : Math.Min(values[^1], values[last] + step));
     }
 }

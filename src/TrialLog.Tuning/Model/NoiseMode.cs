@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>The most probable pair of log spreads (outings, pieces), and how wide the posterior is around it.</summary>
@@ -47,7 +49,7 @@ internal readonly record struct NoiseMode(double LogOuting, double LogPiece, dou
     public double[] Axis(Func<double, double, double> logDensity, bool outing)
     {
         const double StepInSds = 1.2, Worth = 9;
-        const int MostEachWay = 6;
+        const int MostEachWay = 10;
         double logOuting = LogOuting, logPiece = LogPiece;
         double centre = outing ? LogOuting : LogPiece, step = StepInSds * (outing ? OutingSd : PieceSd);
         double atMode = logDensity(LogOuting, LogPiece);

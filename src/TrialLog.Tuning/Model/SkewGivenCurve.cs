@@ -1,3 +1,5 @@
+using TrialLog.Tuning.Classical;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>The lopsidedness g given curvature and best length: normal. The members are inner products of its column.</summary>
