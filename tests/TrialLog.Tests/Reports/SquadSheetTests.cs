@@ -43,26 +43,26 @@ public class SquadSheetTests(Browser browser)
     }
 
     [Fact]
-    public void A_row_tells_the_last_outing_however_old_and_the_worst_soreness_of_four_weeks()
+    public void A_row_tells_the_last_outing_however_old_and_the_soreness_that_stands()
     {
         ReportContents contents = SampleContents.Of(4);
         DateOnly last = new(2026, 3, 24);
         Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(outing.Date == last ? 1.5 : 6) })] })];
         DateOnly before = outings.Where(outing => outing.Date != last).Max(outing => outing.Date);
-        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(6)), SquadMember.Of(contents.Analysis, outings, before.AddDays(28)));
-        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(1.5)), SquadMember.Of(contents.Analysis, outings, before.AddDays(29)));
-        Assert.Equal(new(contents.Analysis, last, null), SquadMember.Of(contents.Analysis, outings, last.AddDays(29)));
+        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(6)), SquadMember.Of(contents.Analysis, outings, before));
+        Assert.Equal(new(contents.Analysis, before, Soreness.FromPoints(6)), SquadMember.Of(contents.Analysis, [.. outings.Where(outing => outing.Date <= before)], before.AddDays(400)));
+        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(1.5)), SquadMember.Of(contents.Analysis, outings, last.AddDays(29)));
         Assert.Equal(new(contents.Analysis, null, null), SquadMember.Of(contents.Analysis, [], last));
     }
 
     [Fact]
     public void Soreness_counts_on_the_days_and_from_the_points_on_which_it_limits_the_lengths() =>
-        Gen.Select(Gen.Int[-2, 40], Gen.Int[0, 20]).Sample((ago, halves) =>
+        Gen.Select(Gen.Int[-2, 400], Gen.Int[0, 20]).Sample((ago, halves) =>
         {
             ReportContents contents = SampleContents.Of(1);
             Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(halves / 2.0) })] })];
             DateOnly today = outings[0].Date.AddDays(ago);
-            CarriedLength limited = Tuner.Carry(new AnalysisInput
+            Assessment limited = Tuner.Carry(new AnalysisInput
             {
                 Paddler = contents.Analysis.Paddler,
                 Hull = contents.Analysis.Hull,
@@ -73,7 +73,7 @@ public class SquadSheetTests(Browser browser)
                 TechniqueChecks = [],
                 Today = today,
             }, [contents.Analysis.Hull], [contents.Analysis.Paddle])[0];
-            Assert.Equal(limited.SorenessCeiling is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
+            Assert.Equal(limited.SorenessLimit is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
         }, iter: 60);
 
     [Fact]
