@@ -32,8 +32,8 @@ public sealed record TuningSettings
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
-    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.05. Chosen, no source.</summary>
-    public double StartOutlierShare { get; init; } = 0.05;
+    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.2. Chosen, no source.</summary>
+    public double StartOutlierShare { get; init; } = 0.2;
 
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
@@ -55,9 +55,15 @@ public sealed record TuningSettings
 
     /// <summary>
     /// How lopsided the curve may be: spread of g, where the long side is (1 + g)/(1 − g) times as steep as the short side;
-    /// 0.22, so that a curve twice as steep on one side lies one and a half spreads out. Chosen, no source; 0 makes every curve a parabola.
+    /// 0.33, so that a curve twice as steep on one side lies one spread out. Chosen, no source; 0 makes every curve a parabola.
     /// </summary>
-    public double SkewSpread { get; init; } = 0.22;
+    public double SkewSpread { get; init; } = 0.33;
+
+    /// <summary>
+    /// The most that g may be, either way; 0.6: four times as steep on one side. Chosen, no source: beyond 1 a curve has no top, and
+    /// near 1 it is a cliff on one side and level on the other.
+    /// </summary>
+    public double SkewLimit { get; init; } = 0.6;
 
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;

@@ -31,6 +31,13 @@ public static class RecentSoreness
             .FirstOrDefault();
     }
 
+    /// <summary>The worst soreness told in an outing; null where none was told.</summary>
+    public static Soreness? WorstOf(Outing outing)
+    {
+        List<Soreness> told = [.. outing.Pieces.Select(piece => piece.Soreness).OfType<Soreness>()];
+        return told.Count == 0 ? null : told.MaxBy(soreness => soreness.Halves);
+    }
+
     /// <summary>Whether that soreness goes before everything else: from where a length counts as one that hurt.</summary>
     public static bool Hurts(Soreness? soreness) => soreness is { } told && told.Points >= TuningSettings.Default.SorenessLimit;
 }

@@ -19,13 +19,6 @@ internal sealed class ConsoleHost
 
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    /// <summary>Whether text may be coloured: on a terminal, unless NO_COLOR is set (no-color.org).</summary>
-    public bool Colour => Interactive && string.IsNullOrEmpty(Environment("NO_COLOR"));
-
-    /// <summary>Whether the terminal can show more than ASCII, by its locale.</summary>
-    public bool Unicode => (Environment("LC_ALL") ?? Environment("LC_CTYPE") ?? Environment("LANG") ?? "UTF-8") is var locale
-        && !locale.Equals("C", StringComparison.OrdinalIgnoreCase) && !locale.Equals("POSIX", StringComparison.OrdinalIgnoreCase);
-
     /// <summary>The real ones.</summary>
     public static ConsoleHost OfThisProcess()
     {

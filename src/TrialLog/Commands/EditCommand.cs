@@ -9,7 +9,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands;
 

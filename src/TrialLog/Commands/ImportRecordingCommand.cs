@@ -10,7 +10,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands;
 

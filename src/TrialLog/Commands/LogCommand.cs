@@ -9,8 +9,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Formats;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands;
 

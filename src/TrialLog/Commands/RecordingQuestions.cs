@@ -7,7 +7,7 @@ using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Coach;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands;
 

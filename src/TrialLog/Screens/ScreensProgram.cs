@@ -4,6 +4,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
 

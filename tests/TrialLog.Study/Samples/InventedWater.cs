@@ -4,8 +4,8 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
-using TrialLog.Screens.Shell;
 using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Study.Samples;

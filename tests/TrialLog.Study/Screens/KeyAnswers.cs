@@ -7,6 +7,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Shell;
 
 namespace TrialLog.Study.Screens;

@@ -2,7 +2,7 @@ using CsCheck;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
 
 namespace TrialLog.Tests.Logbook;

@@ -9,7 +9,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;

@@ -4,7 +4,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;

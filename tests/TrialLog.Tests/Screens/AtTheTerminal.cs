@@ -10,6 +10,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Shell;
 using TrialLog.Tests.Commands;
 

@@ -4,7 +4,7 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Tests.Plots;
 
 namespace TrialLog.Tests.Screens;

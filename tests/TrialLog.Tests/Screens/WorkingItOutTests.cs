@@ -3,7 +3,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Tests.Screens;
 

@@ -5,7 +5,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands.Json;
 

@@ -3,8 +3,8 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Sizing;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 

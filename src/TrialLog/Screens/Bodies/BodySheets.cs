@@ -8,9 +8,9 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 

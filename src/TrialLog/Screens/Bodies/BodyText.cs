@@ -6,8 +6,8 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 

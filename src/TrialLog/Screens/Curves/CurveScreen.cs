@@ -4,8 +4,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 

@@ -10,9 +10,9 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 
@@ -69,10 +69,6 @@ internal sealed class EntryScreen : Screen
         "What you type is kept at once. Leave, quit, or lose the terminal: it is here when you come back. F5 throws it away.";
 
     private Paddler Paddler => Session.Chosen!.Paddler;
-
-    /// <summary>Whether an outing is half typed.</summary>
-    public static bool HasDraft(Session session) =>
-        session.Chosen is { } chosen && HalfTypedOuting.Exists(session.Workspace, chosen.Paddler);
 
     /// <summary>Puts an outing of the log here to be changed.</summary>
     public void Edit(Outing outing)

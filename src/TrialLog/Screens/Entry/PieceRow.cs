@@ -7,8 +7,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
-using TrialLog.Screens.Shell;
 
 namespace TrialLog.Screens.Entry;
 
@@ -48,9 +48,6 @@ internal sealed class PieceRow
     public IReadOnlyList<Field> Fields => [Length, Distance, Time, Effort];
 
     public bool HasFocus => Fields.Any(input => input.HasFocus);
-
-    /// <summary>Whether neither time nor effort was typed.</summary>
-    public bool IsUntouched => Time.IsEmpty && Effort.IsEmpty;
 
     public PieceDraft ToDraft() => new(PieceId, Length.Text, Distance.Text, Time.Text, Effort.Text);
 

@@ -8,7 +8,7 @@ namespace TrialLog.Screens.Forms;
 /// <summary>One of a few things, changed with ← and →, Space or a click.</summary>
 internal sealed class ChoiceField : Canvas, IInput
 {
-    private IReadOnlyList<string> _choices;
+    private readonly IReadOnlyList<string> _choices;
     private int _at;
 
     public ChoiceField(Look look, IReadOnlyList<string> choices, int at = 0)
@@ -40,14 +40,6 @@ internal sealed class ChoiceField : Canvas, IInput
             SetNeedsDraw();
             Edited?.Invoke();
         }
-    }
-
-    /// <summary>Puts other choices in place.</summary>
-    public void Offer(IReadOnlyList<string> choices, int at)
-    {
-        _choices = choices;
-        _at = Math.Clamp(at, 0, Math.Max(0, choices.Count - 1));
-        SetNeedsDraw();
     }
 
     protected override void Paint(Brush brush)

@@ -1,8 +1,8 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using TrialLog.Recordings.Tracks;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 
 namespace TrialLog.Screens.Forms;
 

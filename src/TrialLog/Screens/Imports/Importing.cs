@@ -6,8 +6,8 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;

@@ -4,8 +4,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;

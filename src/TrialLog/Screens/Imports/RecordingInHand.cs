@@ -7,7 +7,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Screens.Imports;
 

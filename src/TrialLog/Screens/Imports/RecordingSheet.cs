@@ -9,9 +9,9 @@ using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;

@@ -5,8 +5,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;

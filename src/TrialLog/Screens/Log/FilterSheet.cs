@@ -3,9 +3,9 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 
 namespace TrialLog.Screens.Log;
 

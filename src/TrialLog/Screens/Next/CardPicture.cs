@@ -4,7 +4,6 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;

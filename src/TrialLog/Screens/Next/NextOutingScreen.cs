@@ -6,9 +6,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
-using TrialLog.Screens.Entry;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 
@@ -90,7 +89,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         brush.Runs(1, row++, ("◆ best ", Tone.Best), (facts.Best, Tone.Best), ("   likely ", Tone.Dim), (facts.Likely, Tone.Strong));
         brush.Runs(1, row++, ("gain left ", Tone.Dim), (facts.GainLeft, Tone.Plain), (facts.ToGo.Length > 0 ? "   outings to go " : "", Tone.Dim), (facts.ToGo, Tone.Plain));
         brush.Text(1, row++, facts.RestsOn, Tone.Dim);
-        if (EntryScreen.HasDraft(Session))
+        if (Session.HasDraft)
             brush.Text(1, row++, "An outing is half typed. Enter goes on with it.", Tone.Now);
         row = brush.Words(1, row, width, facts.Verdict, facts.Stop ? Tone.Best : Tone.Strong, most: 3);
         foreach (string caution in facts.Cautions)

@@ -4,7 +4,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 

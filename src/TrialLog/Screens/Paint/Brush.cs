@@ -4,7 +4,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
-using TrialLog.Screens.Shell;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Paint;

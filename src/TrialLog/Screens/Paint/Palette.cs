@@ -20,9 +20,6 @@ internal sealed class Palette
     public static Palette Of(Func<string, string?> variable) =>
         new(string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") is not "dumb");
 
-    /// <summary>Whether colours are used.</summary>
-    public bool Coloured => _colour;
-
     /// <summary>The look of a tone.</summary>
     public Attribute this[Tone tone] => tone switch
     {

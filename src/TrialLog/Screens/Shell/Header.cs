@@ -2,6 +2,7 @@ using Terminal.Gui.Input;
 using Terminal.Gui.Text;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Model;
 

@@ -1,6 +1,7 @@
 using System.Drawing;
 using Terminal.Gui.Input;
 using TrialLog.Domain.Values;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Shell;

@@ -1,3 +1,4 @@
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Curves;
 using TrialLog.Screens.Entry;

@@ -7,6 +7,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Entry;
 using TrialLog.Screens.FirstRun;
 using TrialLog.Screens.Paint;
@@ -211,7 +212,7 @@ internal sealed class ShellWindow : Runnable, IShell
             explained.Visible = false;
         }
 
-        Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{Words.KeysEverywhere}"));
+        Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{HelpWords.KeysEverywhere}"));
     }
 
     private void Show(Screen screen)

@@ -3,7 +3,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Shell;
+using TrialLog.Screens.Base;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 

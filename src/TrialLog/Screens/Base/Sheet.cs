@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>Something laid over the screen for a moment: an explanation, a choice, a question.</summary>
 internal abstract class Sheet : Canvas

@@ -1,9 +1,9 @@
 using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>Words that every screen's explanation ends with.</summary>
-internal static class Words
+internal static class HelpWords
 {
     public const string KeysEverywhere =
         "  1…7      the screens by number; Alt with the number while you type\n" +

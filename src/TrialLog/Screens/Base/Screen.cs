@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>One of the screens: what it answers, the keys that work on it now, and its explanation in plain words.</summary>
 internal abstract class Screen : Canvas

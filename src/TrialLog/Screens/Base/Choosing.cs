@@ -6,7 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>The keys by which any screen looks at another hull, paddle or paddler.</summary>
 internal static class Choosing

@@ -1,6 +1,6 @@
 using TrialLog.Logbook;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>Tells the states of the log apart, whoever changed it. What changes no answer can be written without a new state.</summary>
 internal sealed class LogVersion(LogbookFile logbook)

@@ -6,7 +6,7 @@ using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>One line to type, checked as it is typed.</summary>
 internal sealed class QuestionSheet : Sheet

@@ -3,7 +3,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Wording;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>The seven screens.</summary>
 internal enum Place

@@ -6,7 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>
 /// What the analyses found, kept until the log changes. They run one after the other away from the keyboard; a key stops

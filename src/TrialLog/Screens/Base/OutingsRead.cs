@@ -1,7 +1,7 @@
 using TrialLog.Domain.Log;
 using TrialLog.Logbook;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>The paddlers' outings, read from the logbook once for each state of the log.</summary>
 internal sealed class OutingsRead(LogbookFile logbook, LogVersion version)

@@ -2,7 +2,7 @@ using System.Text.Json.Serialization;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 
-namespace TrialLog.Screens;
+namespace TrialLog.Screens.FirstRun;
 
 /// <summary>What was typed on the first run and not saved yet.</summary>
 internal sealed record FirstRunDraft(

@@ -3,7 +3,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>One of a few things to pick, by arrows, first letter or mouse.</summary>
 internal sealed class ChoiceSheet : Sheet

@@ -1,3 +1,4 @@
+using TrialLog.Application.Logging;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -5,7 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>What all screens share: the open logbook, whose length is looked at, and what was found so far.</summary>
 internal sealed class Session
@@ -44,6 +45,9 @@ internal sealed class Session
 
     /// <summary>A paddler's outings; read again only when the log changed.</summary>
     public IReadOnlyList<Outing> OutingsOf(Paddler paddler) => _outings.Of(paddler);
+
+    /// <summary>Whether an outing is half typed.</summary>
+    public bool HasDraft => Chosen is { } chosen && HalfTypedOuting.Exists(Workspace, chosen.Paddler);
 
     /// <summary>Whose log it is, in a line.</summary>
     public string Whose() => Chosen is { } chosen ? $"{chosen.Paddler.Name} · {chosen.Hull.Name} · {chosen.Paddle.Name}" : "";

@@ -1,6 +1,6 @@
 using Terminal.Gui.Input;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>A key that works now, what it does in a word or two, and the doing itself.</summary>
 /// <param name="Key">The key.</param>

@@ -4,7 +4,7 @@ using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>Paragraphs to read, scrolled where they do not fit.</summary>
 internal sealed class TextSheet : Sheet

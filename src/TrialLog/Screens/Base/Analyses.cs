@@ -1,7 +1,7 @@
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Screens.Shell;
+namespace TrialLog.Screens.Base;
 
 /// <summary>The analyses that the screens ask for, so that a drawing can be made of a known answer.</summary>
 /// <param name="Analyse">What the log says.</param>
