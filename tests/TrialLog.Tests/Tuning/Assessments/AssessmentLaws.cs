@@ -43,9 +43,9 @@ public class AssessmentLaws
     public void A_log_whose_lengths_are_tangled_with_the_order_is_nowhere_ready_to_race()
     {
         // The longer length always last; the speeds fall off so steeply and evenly that chance alone would end the search.
-        Row[] rows = [.. from outing in Enumerable.Range(0, 8)
-                         from inches in (double[])[49, 49.5, 50, 50.5, 51]
-                         select new Row(outing, inches, -1.2 * (inches - 50) * (inches - 50))];
+        Row[] rows = [.. from outing in Enumerable.Range(0, 16)
+                         from inches in (double[])[48.5, 49.25, 50, 50.75, 51.5]
+                         select new Row(outing, inches, -0.8 * (inches - 50) * (inches - 50))];
         AnalysisInput input = LogOf.Rows(rows);
         Analysis analysis = Tuner.Analyse(input);
         Assessment carried = Tuner.Carry(input, [input.Hull], [input.Paddle]).Single();
