@@ -1,4 +1,5 @@
 using MathNet.Numerics.Integration;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Model;
 using Normal = MathNet.Numerics.Distributions.Normal;
 
