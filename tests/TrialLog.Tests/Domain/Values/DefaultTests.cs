@@ -1,4 +1,7 @@
+using TrialLog.Commands;
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Domain.Values;
 

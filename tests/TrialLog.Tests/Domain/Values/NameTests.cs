@@ -1,7 +1,9 @@
 using System.Globalization;
 using CsCheck;
+using TrialLog.Commands;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Values;
 
