@@ -17,7 +17,7 @@ internal static class ProgressPictures
         // While sore, the best length proposed can lie below the likely range for speed.
         double low = progress.Min(point => Math.Min(said.OnAxis(point.LikelyLow), said.OnAxis(point.Best)));
         double high = progress.Max(point => Math.Max(said.OnAxis(point.LikelyHigh), said.OnAxis(point.Best)));
-        double room = 0.08 * (high - low) + 0.05;
+        double room = 0.1 * (high - low) + 0.05;
         plot.Axes.Add(OutingAxis(progress));
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Left, "Best length", low - room, high + room, said));
 
