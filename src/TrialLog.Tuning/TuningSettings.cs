@@ -1,3 +1,4 @@
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning;
@@ -28,7 +29,7 @@ public sealed record TuningSettings
 
     /// <summary>
     /// Standard deviation of the best length around the start length, inches; null for the spread that belongs to what the
-    /// start length rests on (0.8 for a measured reach, 1.23 from stature).
+    /// start length rests on (0.8 for a measured reach, 1.76 from stature).
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
@@ -72,7 +73,7 @@ public sealed record TuningSettings
     public double ReferenceSeconds { get; init; } = 300;
 
     /// <summary>Spread between hulls of the best length once the seat height is allowed for, inches; 0.35. Chosen, no source.</summary>
-    public double HullSpreadInches { get; init; } = 0.35;
+    public double HullSpreadInches { get; init; } = SeatHeightRule.SpreadInches;
 
     /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
     public double OutingMedian { get; init; } = 2.5;
