@@ -1,5 +1,6 @@
 using TrialLog.Application.Coaching;
 using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;

@@ -1,3 +1,6 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Application.Squads;
 
 /// <summary>A paddler as the plan sees them.</summary>

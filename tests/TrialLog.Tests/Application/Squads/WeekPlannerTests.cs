@@ -1,5 +1,8 @@
 using CsCheck;
 using TrialLog.Application.Squads;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Application.Squads;
 
