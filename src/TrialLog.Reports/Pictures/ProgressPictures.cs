@@ -47,7 +47,7 @@ internal static class ProgressPictures
         PlotModel plot = Drawing.Plot();
         double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
         plot.Axes.Add(OutingAxis(progress));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.03 * top, 1.12 * top));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.05 * top, 1.12 * top));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "", LineStyle.Dash, Drawing.Mark));
         var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
         line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));
