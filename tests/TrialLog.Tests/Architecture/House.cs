@@ -39,6 +39,9 @@ internal static class House
         return dot < 0 ? "" : name[..dot];
     }
 
+    // A generic type made with one of ours is named after itself and lies in no folder of ours.
+    private static bool IsFolder(string folder) => folder == "TrialLog" || folder.StartsWith("TrialLog.", StringComparison.Ordinal);
+
     /// <summary>The type around a nested one, by its full name.</summary>
     public static string Outermost(IType type) => type.FullName.Split('+', '/')[0];
 
@@ -50,7 +53,7 @@ internal static class House
             let target = dependency.Target
             where IsOurs(target)
             let use = new Use(FolderOf(type), FolderOf(target), Outermost(type), Outermost(target))
-            where use.From != use.To && use.From.Length > 0 && use.To.Length > 0
+            where use.From != use.To && IsFolder(use.From) && IsFolder(use.To)
             select use).Distinct(),
     ];
 
