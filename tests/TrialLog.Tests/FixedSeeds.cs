@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tests;
 

@@ -1,6 +1,6 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Loader;
-using TrialLog.Commands;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Tests.Architecture;
 

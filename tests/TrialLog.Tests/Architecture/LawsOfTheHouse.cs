@@ -1,3 +1,6 @@
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+
 namespace TrialLog.Tests.Architecture;
 
 /// <summary>Which way the arrows point, read from the compiled assemblies. The laws are told in DEVELOPERS.md.</summary>
