@@ -140,7 +140,7 @@ public sealed class LogbookWriter
             """,
             Stored.Id(given.Id), Stored.Id(given.PaddlerId), Stored.Id(given.HullId), Stored.Id(given.PaddleId),
             Stored.Moment(given.GivenAt), CardRow.Lengths(given.Card.Lengths), given.Card.Distance.Micrometres,
-            given.Card.Effort.Halves, given.Card.Rest.Milliseconds, given.Card.Reason, given.Best.Nanometres,
+            given.Card.Effort.Halves, given.Card.Rest.Milliseconds, given.Reason, given.Best.Nanometres,
             given.LikelyLow.Nanometres, given.LikelyHigh.Nanometres, given.GainLeftPercent, given.DiminishingReturns,
             given.Outings, given.Pieces, given.AsOfChange, Stored.Id(given.PaddledAs));
     }

@@ -74,7 +74,7 @@ internal static class RecordRules
         CheckMade(card.Card.Distance);
         CheckMade(card.Card.Rest);
         Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
-        Text(card.Card.Reason, LongestText, "reason of a trial card");
+        Text(card.Reason, LongestText, "reason of a trial card");
         return card;
     }
 

@@ -6,7 +6,6 @@ using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning;
 
@@ -41,13 +40,6 @@ public static class Tuner
         OutingsToGo? ifSwapping = assessment.Stop || swaps ? null : ToGo(question, fit, assessment, planned, swaps: true);
         ResponseCurve curve = CurveDrawing.Of(question, fit, assessment.Best.Length);
         double low = (1 - question.Settings.Level) / 2;
-        VerdictFacts facts = new(question, fit.Table.Count, curve.Pieces.Count, assessment.Habitual.Current, assessment.Best, gain, InSeconds(gain), goalSeconds,
-            assessment.Worthwhile, assessment.WorthwhileLeft, assessment.Stop, flat, toGo, ifSwapping, HardlyTells(question, fit))
-        {
-            Sore = assessment.Soreness.Length is not null,
-            BeyondPaddle = BeyondPaddle(),
-            OneOuting = fit.Table.Outings.Count == 1 && assessment.WorthwhileLeft < question.Settings.StopBelow,
-        };
         return new()
         {
             Paddler = question.Paddler,
@@ -57,6 +49,7 @@ public static class Tuner
             Outings = fit.Table.Outings.Count,
             Pieces = fit.Table.Count,
             Current = assessment.Habitual.Current,
+            CurrentIsUsual = assessment.Habitual.Paddled,
             Best = assessment.Best,
             Curvature = new(Curvature(0.5), Curvature(low), Curvature(1 - low)),
             GainFromMovingPercent = gain,
@@ -66,14 +59,19 @@ public static class Tuner
             GoalSeconds = goalSeconds,
             WorthwhilePercent = assessment.Worthwhile,
             ProbabilityWorthwhileLeft = assessment.WorthwhileLeft,
-            Standing = facts.Sore ? Standing.Sore : facts.HardlyTells ? Standing.CannotTell : !assessment.Stop ? Standing.Testing : flat ? Standing.Flat : Standing.Settled,
+            Standing = assessment.Soreness.Length is not null ? Standing.Sore : HardlyTells(question, fit) ? Standing.CannotTell : !assessment.Stop ? Standing.Testing : flat ? Standing.Flat : Standing.Settled,
             DiminishingReturns = assessment.Stop,
             Flat = flat,
+            WaitsForAnotherOuting = fit.Table.Outings.Count == 1 && assessment.WorthwhileLeft < question.Settings.StopBelow,
+            BeyondPaddle = BeyondPaddle(),
+            SorenessCeiling = assessment.Soreness.Length,
+            WorstSoreness = assessment.Soreness.Worst,
+            SoreEverywhere = assessment.Soreness.EverywhereSore,
+            TopHandOverhead = TopHandOverhead(question),
             OutingsToGo = toGo,
-            Card = CardWriter.Of(question, fit, planned, assessment),
-            Verdict = Verdict.Of(facts),
+            OutingsToGoIfSwapping = ifSwapping,
+            Card = CardWriter.Of(question, fit, planned),
             Checks = HealthChecks.Of(question, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, question.Hull, question.Paddle.Blade), Without),
-            Cautions = Cautions.Of(question, assessment.Soreness),
             Curve = curve,
         };
 
@@ -160,8 +158,8 @@ public static class Tuner
             if (fit.Table.Outings[j].HullId == question.Hull.Id)
                 pieces += fit.Table.OutingStart[j + 1] - fit.Table.OutingStart[j];
         return new(question.Hull, question.Paddle, best,
-            Say.Rough(Inches(posterior.Quantile((1 - level) / 2)), question.Paddler.Unit),
-            Say.Rough(Inches(posterior.Quantile((1 + level) / 2)), question.Paddler.Unit),
+            BestSetting.Rough(Inches(posterior.Quantile((1 - level) / 2)), question.Paddler.Unit),
+            BestSetting.Rough(Inches(posterior.Quantile((1 + level) / 2)), question.Paddler.Unit),
             posterior.Below(aligned + 0.25) - posterior.Below(aligned - 0.25),
             pieces, question.Paddle.Reaches(best), posterior.ExpectedLoss(aligned),
             posterior.WorthwhileLeft(aligned, double.NegativeInfinity, double.PositiveInfinity, worthwhile) < question.Settings.StopBelow)
@@ -188,6 +186,10 @@ public static class Tuner
         int least = Math.Max(1, Assessment.FewestOutings - fit.Table.Outings.Count);
         return new(Math.Max(least, toGo.Median), Math.Max(least, toGo.Low), Math.Max(least, toGo.High));
     }
+
+    private static bool TopHandOverhead(AnalysisInput question) => question.TechniqueChecks
+        .Where(check => check.HullId == question.Hull.Id && check.PaddleId == question.Paddle.Id)
+        .OrderBy(check => check.Date).LastOrDefault() is { } latest && TechniqueRule.Implied(latest).Overhead;
 
     /// <summary>Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.</summary>
     private static bool HardlyTells(AnalysisInput question, Fit fit)

@@ -34,9 +34,9 @@ public static class SquadSheet
         sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
-            $"{Spoken.Count(members.Count + contents.LeftOut.Count, "paddler")}{(contents.LeftOut.Count == 0 ? "" : $", {contents.LeftOut.Count} of them not on this sheet")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore in the last four weeks, then failed checks, then gain left.",
+            $"{Say.Count(members.Count + contents.LeftOut.Count, "paddler")}{(contents.LeftOut.Count == 0 ? "" : $", {contents.LeftOut.Count} of them not on this sheet")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore in the last four weeks, then failed checks, then gain left.",
             sections,
-            $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
+            $"TrialLog {PlainText.Line(contents.Version)}, {Say.Day(contents.Date)}.");
     }
 
     private static Section Rows(IReadOnlyList<SquadMember> members) => members.Count == 0
@@ -48,15 +48,15 @@ public static class SquadSheet
     private static IReadOnlyList<string> Row(SquadMember member)
     {
         Analysis analysis = member.Analysis;
-        var said = new Said(analysis.Paddler.Unit);
+        LengthUnit unit = analysis.Paddler.Unit;
         return
         [
-            PlainText.Line(analysis.Paddler.Name), PlainText.Line(analysis.Hull.Name), said.Setting(analysis.Best.Length),
-            said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh).Replace(" to ", "–", StringComparison.Ordinal), Said.Percent(analysis.GainLeftPercent),
-            member.LastOuting is { } day ? Said.Day(day) : "none yet",
+            PlainText.Line(analysis.Paddler.Name), PlainText.Line(analysis.Hull.Name), Say.Length(analysis.Best.Length, unit),
+            Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit).Replace(" to ", "–", StringComparison.Ordinal), Say.Percent(analysis.GainLeftPercent),
+            member.LastOuting is { } day ? Say.Day(day) : "none yet",
             analysis.DiminishingReturns ? "done" : ToGo(analysis.OutingsToGo),
-            member.Soreness is null ? Said.Nothing : RecentSoreness.Hurts(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
-            analysis.Checks.Count == 0 ? Said.Nothing : string.Join(", ", analysis.Checks.Select(check => CheckWords.Of(check.Name))),
+            member.Soreness is null ? Say.Nothing : RecentSoreness.Hurts(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
+            analysis.Checks.Count == 0 ? Say.Nothing : string.Join(", ", analysis.Checks.Select(check => Warnings.Brief(check.Name))),
         ];
     }
 
@@ -70,6 +70,6 @@ public static class SquadSheet
             + (RecentSoreness.Hurts(member.Soreness) ? " (sore: rest first, this when it no longer hurts)"
                 : analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
-        return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), own.Count == 0 ? null : string.Join(" ", own));
+        return CardWords.ToFill(heading, analysis, own.Count == 0 ? null : string.Join(" ", own));
     }
 }

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Application.Wording;
 using TrialLog.Commands;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Commands;
 
@@ -114,7 +114,7 @@ public class SizingCommandTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must("log", "--date", "2026-05-28", "--soreness", "1", "48.5in,1km,5:30", "48.5in,1km,5:31");
         program.Must("log", "--date", "2026-05-30", "--soreness", "7", "50.5in,1km,5:30", "50.5in,1km,5:31");
-        Assert.Contains("sore of late: no longer than 48 ½ in", program.Must("transfer", "--hull", "OC1"));
+        Assert.Contains("sore of late: no longer than 48½ in", program.Must("transfer", "--hull", "OC1"));
         Assert.Contains("Do not order now", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
         Assert.Equal(48.5, Json(program, "order-sheet", "--json").GetProperty("lines")[0].GetProperty("cut_to_in").GetDouble());
     }

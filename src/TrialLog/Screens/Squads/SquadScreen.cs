@@ -12,7 +12,6 @@ using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Squads;
 
@@ -123,9 +122,9 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         }
 
         IReadOnlyList<ProgressPoint> progress = Session.BackgroundAnalyses.Progress(line.Chosen!) ?? [];
-        text += brush.Cell(analysis.Best.Length.Say(unit), BestWidth)
-            + brush.Cell(LengthWords.SayRange(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit), LikelyWidth - 1) + " "
-            + brush.Cell(analysis.DiminishingReturns ? "done ✓" : Saying.Percent(analysis.GainLeftPercent), LeftWidth)
+        text += brush.Cell(Say.Length(analysis.Best.Length, unit), BestWidth)
+            + brush.Cell(Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit), LikelyWidth - 1) + " "
+            + brush.Cell(analysis.DiminishingReturns ? "done ✓" : Say.Percent(analysis.GainLeftPercent), LeftWidth)
             + brush.Cell(Trend.Draw([.. progress.Select(point => point.GainLeftPercent)], TrendWidth - 1, Math.Max(analysis.WorthwhilePercent, progress.Count > 0 ? progress.Max(point => point.GainLeftPercent) : 0), brush.Strokes), TrendWidth)
             + (wide ? brush.Cell(line.LastOuting, LastWidth) : "")
             + brush.Cell(analysis.DiminishingReturns ? "0" : $"{analysis.OutingsToGo.Median}", ToGoWidth)
@@ -153,7 +152,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     {
         if (_at >= _lines.Count || _lines[_at].Chosen is not { } chosen || Session.BackgroundAnalyses.Analysis(chosen) is not { } analysis)
             return;
-        string text = analysis.Checks.Count == 0 ? "Nothing stands out." : string.Join("\n\n", analysis.Checks.Select(check => "! " + check.Says));
+        string text = analysis.Checks.Count == 0 ? Warnings.None : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(chosen.Paddler.Name)}: the experiment itself", text));
     }
 }
