@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
