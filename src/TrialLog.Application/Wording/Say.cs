@@ -92,9 +92,9 @@ internal static class Say
     /// <summary>A percentage that somebody chose, as it was chosen: <c>0.3%</c>.</summary>
     public static string ChosenPercent(double percent) => Digits(percent, 3) + "%";
 
-    /// <summary>How far one speed lies from another, with its sign: <c>+0.12%</c>, <c>−0.85%</c>, <c>0.00%</c> never.</summary>
+    /// <summary>How far one speed lies from another in percent, with its sign: <c>+0.12</c>, <c>−0.85</c>, <c>0</c>.</summary>
     public static string Difference(double percent) =>
-        Math.Abs(percent) < 0.005 ? "0%" : (percent > 0 ? "+" : "") + Signed(percent, 2, fixedDigits: true) + "%";
+        Math.Abs(percent) < 0.005 ? "0" : (percent > 0 ? "+" : "") + Signed(percent, 2, fixedDigits: true);
 
     /// <summary>
     /// A probability in whole percent: <c>4%</c>, <c>under 1%</c>, <c>over 99%</c>. Close to the chance at which a search stops it has a

@@ -82,7 +82,7 @@ internal static class TrialsSection
                 [
                     Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit), piece.Distance.ToString(),
                     piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing, piece.Soreness?.ToString() ?? Say.Nothing,
-                    found is null ? Say.Nothing : Say.Difference(found.Percent), Counts(piece, found),
+                    found is null ? Say.Nothing : Say.Difference(found.Percent) + "%", Counts(piece, found),
                 ]]);
     }
 

@@ -55,12 +55,13 @@ internal static class CurveCommand
         foreach (string line in CurvePlot.Draw(analysis, Math.Min(width - 1, MostColumns), PlotRows, strokes).Lines())
             to.WriteLine(line.TrimEnd());
         to.WriteLine();
-        to.WriteLine("  length      faster or slower than best, %   band (9 times in 10)   chance of being best");
+        to.WriteLine("  length      faster or slower   likely between     chance of");
+        to.WriteLine("              than best, %       (9 times in 10)    being best");
         foreach (CurvePoint point in analysis.Curve.Points.Where(point => Told(analysis, point.Length)))
         {
             double chance = analysis.Best.Probabilities.FirstOrDefault(step => step.Length == point.Length)?.Probability ?? 0;
             string marks = (point.Length == analysis.Best.Length ? "  best" : "") + (point.Length == analysis.Current ? analysis.CurrentIsUsual ? "  usual" : "  start" : "");
-            to.WriteLine($"  {Say.Length(point.Length, unit),-12} {Say.Difference(point.Percent),8}                     {$"{Say.Difference(point.Low)} to {Say.Difference(point.High)}",-18}     {(chance < 0.005 ? "" : Say.Chance(chance)),5}{marks}".TrimEnd());
+            to.WriteLine($"  {Say.Length(point.Length, unit),-10}  {Say.Difference(point.Percent),9}          {$"{Say.Difference(point.Low)} and {Say.Difference(point.High)}",-17}  {(chance < 0.005 ? "" : Say.Chance(chance)),6}{marks}".TrimEnd());
         }
 
         if (fit is null)

@@ -93,7 +93,7 @@ public class SizingCommandTests
         Assert.Equal(51, Row("OC6").GetProperty("length_in").GetDouble());
         Assert.Equal(50.2, Row("OC6").GetProperty("likely_low_in").GetDouble(), 0.05);
         Assert.Equal(51.8, Row("OC6").GetProperty("likely_high_in").GetDouble(), 0.05);
-        Assert.Contains("likely 50¼ to 51¾ in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
+        Assert.Contains("likely 50 to 52 in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
     }
 
     [Fact]
