@@ -18,7 +18,7 @@ internal static class CardReason
         IReadOnlyList<Length> lengths = analysis.Card.Lengths;
         bool sore = analysis.Standing == Standing.Sore;
         Length shortest = lengths.Min(), longest = lengths.Max();
-        if (analysis.SorenessCeiling is { } ceiling && shortest > ceiling)
+        if (analysis.SorenessLimit is { } ceiling && shortest > ceiling)
             return $"Do not paddle this card while it hurts: {Say.Length(shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt. Rest, and see a clinician if it stays.";
         string held = !sore ? "" : analysis.SoreEverywhere ? " Rest first; then only shorter than every length that hurt." : " Rest first; then only lengths that did not hurt.";
         if (shortest == longest)

@@ -29,11 +29,11 @@ internal static class Cautions
     public static IReadOnlyList<string> Own(Analysis analysis, Voice voice = default)
     {
         List<string> cautions = [];
-        if (analysis.SorenessCeiling is { } ceiling)
+        if (analysis.SorenessLimit is { } ceiling)
         {
             string no = $"Do not paddle longer than {Say.Quarter(ceiling, analysis.Paddler.Unit)}";
             cautions.Add(analysis.SoreEverywhere
-                ? $"{(voice.Name is null ? "You were" : voice.Name + " was")} sore at every length in the last four weeks. {no}. {Pain}"
+                ? $"{(voice.Name is null ? "You were" : voice.Name + " was")} sore at every length. {no}. {Pain}"
                 : $"{no}, which did not hurt. {Pain}");
         }
 

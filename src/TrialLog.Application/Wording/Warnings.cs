@@ -10,9 +10,6 @@ namespace TrialLog.Application.Wording;
 /// <summary>What may mislead in the trials themselves: a sentence for each check, and two or three words where a sentence has no room.</summary>
 internal static class Warnings
 {
-    /// <summary>Those that put the answer itself in doubt, so that it begins with them; the most serious first.</summary>
-    public static readonly IReadOnlyList<string> Leading = ["hulls-disagree", "curve-upside-down", "one-length-outings", "order-tangled", "effort-tangled"];
-
     private static readonly Dictionary<string, string> InBrief = new()
     {
         ["few-lengths"] = "few lengths",

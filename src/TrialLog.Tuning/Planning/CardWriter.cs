@@ -1,5 +1,6 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;
@@ -10,8 +11,9 @@ internal static class CardWriter
     private const double UsualMetres = 1000, UsualEffort = 6, ShortestMetres = 250, LongestRestSeconds = 300, ShortestRestSeconds = 120;
 
     /// <summary>The card.</summary>
-    public static TrialCard Of(AnalysisInput question, Fit fit, PlannedLengths planned)
+    public static TrialCard Of(AssessedFit assessed, PlannedLengths planned)
     {
+        (AnalysisInput question, Fit fit) = (assessed.Input, assessed.Fit);
         Distance distance = UsualDistance(question, fit.Table);
         return new()
         {

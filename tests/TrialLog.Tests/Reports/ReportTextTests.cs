@@ -32,7 +32,7 @@ public class ReportTextTests
                 Hull = hull,
                 Paddle = paddle,
                 Checks = [new HealthCheck("hulls-disagree") { Hull = text, OtherHull = text }],
-                SorenessCeiling = Length.FromInches(50),
+                SorenessLimit = Length.FromInches(50),
                 SoreEverywhere = true,
             },
             Hulls = [hull],
@@ -63,7 +63,7 @@ public class ReportTextTests
     public void Every_diamond_lies_within_its_picture_though_soreness_holds_the_best_length_below_its_range()
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
-        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Best = point.LikelyLow.PlusInches(-2), GainLeftPercent = 0 })];
+        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Then = point.Then with { Best = point.Then.Best with { Length = point.LikelyLow.PlusInches(-2) }, GainLeftPercent = 0 } })];
         foreach (Picture picture in new[] { plain, sore }.SelectMany(progress => new[] { ProgressPictures.BestLength(progress, LengthUnit.Inches), ProgressPictures.GainLeft(progress, 0.3) }))
         {
             (double top, double height) = picture.Svg.Descendants().Where(element => element.Name.LocalName == "clipPath")
@@ -80,7 +80,7 @@ public class ReportTextTests
     {
         ReportContents plain = SampleContents.Of(3), sore = plain with
         {
-            Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessCeiling = Length.FromInches(50), WorstSoreness = 5 },
+            Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessLimit = Length.FromInches(50), Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3)) },
             Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
             Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
         };
