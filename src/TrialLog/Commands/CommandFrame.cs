@@ -77,7 +77,7 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
             action();
             return Done;
         }
-        catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException or Tuning.Model.UnweighableLogException)
+        catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException)
         {
             surroundings.Error.WriteLine(failure.Message);
         }
