@@ -219,7 +219,7 @@ public class SharedFileTests
             {
                 Assert.DoesNotContain(e.Message, char.IsControl);
             }
-        }, iter: 400, threads: 1);
+        }, iter: 400);
         Assert.True(merged > 0, "no changed file was read, so merging them was not tried");
     }
 
