@@ -47,11 +47,21 @@ internal sealed class Fit
         return Of(question, table, alignment, Math.Sqrt(spread * spread + toStart * toStart));
     }
 
+    /// <summary>The same fit for another paddle: only its blade is further from, or nearer to, those paddled.</summary>
+    public Fit For(Paddle paddle, TuningSettings settings) =>
+        new(Table, Alignment, Weights, Residuals, Posterior.Carrying(CarriedVariance(settings, Table, paddle)), Skew, GoalLogDuration, CardLogDuration);
+
+    private static double CarriedVariance(TuningSettings settings, PieceTable table, Paddle paddle)
+    {
+        double inches = settings.BladeSpreadPerInch * paddle.Blade.InchesMoreThan(table.MeanBlade);
+        return inches * inches;
+    }
+
     private static Fit Of(AnalysisInput question, PieceTable table, Alignment alignment, double spread)
     {
         TuningSettings settings = question.Settings;
         double cardLogDuration = Durations.OfCard(question, table), goalLogDuration = Durations.OfGoal(question, table) ?? cardLogDuration;
-        double toAsked = settings.BladeSpreadPerInch * question.Paddle.Blade.InchesMoreThan(table.MeanBlade), carried = toAsked * toAsked;
+        double carried = CarriedVariance(settings, table, question.Paddle);
         BestLengthPrior prior = BestLengthPrior.Of(question, table, alignment, spread);
         if (table.Count == 0)
         {

@@ -115,13 +115,13 @@ internal sealed class PosteriorSum
             if (!(weight > 1e-9 * total))
                 continue;
             double[] sums = _sums;
-            cells.Add(new CurveCell(weight / total, Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]), sums[at + 1], sums[at + 2], sums[at + 3], sums[at + 4] + weight * carried, sums[at + 5],
+            cells.Add(new CurveCell(weight / total, Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]), sums[at + 1], sums[at + 2], sums[at + 3], sums[at + 4], sums[at + 5],
                 sums[at + 6], sums[at + 7], sums[at + 8], sums[at + 9]).Over(weight));
         }
 
         return new([.. cells], Normalised("the curvature", _axes.LogCurvatures, _curvatureWeights), Normalised("what the duration does", _axes.DurationEffects, _durationWeights),
             Normalised("the spread between outings", _outings, _outingWeights), Normalised("the spread between pieces", _pieces, _pieceWeights),
-            _table.Share[_table.AskedHull], _goal, _card);
+            _table.Share[_table.AskedHull], _goal, _card, carried);
     }
 
     private static Marginal Normalised(string what, double[] values, double[] weights)

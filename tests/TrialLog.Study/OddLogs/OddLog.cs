@@ -1,8 +1,9 @@
 using MathNet.Numerics.Distributions;
+using TrialLog.Application.Logging;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Study.Samples;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
