@@ -156,10 +156,8 @@ internal sealed record PieceTable
         for (int i = 0; i < count; i++)
         {
             Piece piece = pieces[i];
-            double seconds = piece.Time.Seconds, metres = piece.Distance.Metres;
-            logSpeed[i] = 100 * Math.Log(metres / seconds);
-            double timing = 100 * settings.TimingErrorSeconds / seconds, placing = 100 * settings.DistanceErrorMetres / metres;
-            known[i] = timing * timing + placing * placing;
+            logSpeed[i] = 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds);
+            known[i] = KnownError.Variance(piece, settings);
             direction[i] = piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 };
         }
 
