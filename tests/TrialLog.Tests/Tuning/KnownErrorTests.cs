@@ -1,4 +1,5 @@
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -8,7 +9,6 @@ using TrialLog.Tests.Tuning.Assessments;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -157,7 +157,7 @@ public class TunerLawsTests
         Assert.Equal(a.OutingsToGo, b.OutingsToGo);
         Assert.Equal(a.Card.Lengths, b.Card.Lengths);
         Assert.Equal(a.Curve.Points, b.Curve.Points);
-        Assert.Equal(a.Verdict, b.Verdict);
+        Assert.Equal(Verdict.Of(a), Verdict.Of(b));
     }
 
     private static double PosteriorWidth(AnalysisInput question)
