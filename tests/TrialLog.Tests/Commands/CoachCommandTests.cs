@@ -180,6 +180,7 @@ public class CoachCommandTests
     {
         using TestProgram program = WithOutings(1);
         program.Must("paddler", "add", "Bram Okello", "--reach", "52in");
+        program.Must("paddle", "set", "Reed", "--club");
         program.Must("log", "51in,1km,5:30,6", "53in,1km,5:30,6", "--paddler", "Bram Okello", "--soreness", "6");
         string text = program.Must("next", "--squad");
         Assert.InRange(text.IndexOf("Bram Okello", StringComparison.Ordinal), 1, text.IndexOf("Ilse Maro", StringComparison.Ordinal));

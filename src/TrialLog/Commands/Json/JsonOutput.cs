@@ -19,7 +19,11 @@ internal static class JsonOutput
 
     /// <summary>Writes one value and a line end.</summary>
     public static void Write<T>(TextWriter to, T facts) =>
-        to.WriteLine(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name))));
+        to.WriteLine(Escaped(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
+
+    // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
+    private static string Escaped(string json) => !json.Any(TerminalWriter.Drives) ? json
+        : string.Concat(json.Select(c => TerminalWriter.Drives(c) ? $"\\u{(int)c:x4}" : c.ToString()));
 
     /// <summary>Inches, to a ten-thousandth.</summary>
     public static double Inches(Length length) => Rounded(length.Inches);
@@ -29,6 +33,7 @@ internal static class JsonOutput
 }
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(ErrorFacts))]
 [JsonSerializable(typeof(NextFacts))]
 [JsonSerializable(typeof(IReadOnlyList<NextFacts>))]
 [JsonSerializable(typeof(CurveFacts))]
