@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using TrialLog.Application.Logging;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 
@@ -19,10 +18,10 @@ internal static partial class TimeText
     /// <summary>Reads it.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="distance">The piece's distance, where it is known.</param>
-    /// <param name="usual">How fast the paddler usually is, where that is known.</param>
+    /// <param name="isUsual">Whether a time over a distance is what the paddler usually does, where that is known.</param>
     /// <param name="time">The time.</param>
     /// <param name="problem">What is wrong, or which two times it may be.</param>
-    public static bool TryRead(string? text, Distance? distance, UsualSpeed? usual, out PieceTime time, [NotNullWhen(false)] out string? problem)
+    public static bool TryRead(string? text, Distance? distance, Func<Distance, PieceTime, bool>? isUsual, out PieceTime time, [NotNullWhen(false)] out string? problem)
     {
         if (WithoutColon().Match(text ?? "") is not { Success: true } bare)
             return PieceTime.TryParse(text, out time, out problem);
@@ -34,7 +33,7 @@ internal static partial class TimeText
         if (distance is { } far)
         {
             List<PieceTime> believed = [.. readings.Where(one => Piece.ProblemWithSpeed(far, one) is null)];
-            List<PieceTime> likely = [.. believed.Where(one => usual?.Doubt(far, one) is null)];
+            List<PieceTime> likely = [.. believed.Where(one => isUsual?.Invoke(far, one) != false)];
             readings = likely.Count == 1 ? likely : believed.Count > 0 ? believed : readings;
         }
 
@@ -50,6 +49,6 @@ internal static partial class TimeText
 
     /// <summary>As <see cref="TryRead"/>.</summary>
     /// <exception cref="InvalidValueException">It cannot be read, or as two times.</exception>
-    public static PieceTime Read(string? text, Distance? distance, UsualSpeed? usual) =>
-        TryRead(text, distance, usual, out PieceTime time, out string? problem) ? time : throw new InvalidValueException(problem);
+    public static PieceTime Read(string? text, Distance? distance, Func<Distance, PieceTime, bool>? isUsual) =>
+        TryRead(text, distance, isUsual, out PieceTime time, out string? problem) ? time : throw new InvalidValueException(problem);
 }

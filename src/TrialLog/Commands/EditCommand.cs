@@ -82,7 +82,7 @@ internal static class EditCommand
                     Notes = Spelling.Changed(Given(notes), piece.Notes),
                 }));
             Piece Timed(Piece piece) => Given(time) is not { } took ? piece
-                : piece with { Time = TimeText.Read(took, piece.Distance, UsualSpeed.Of(workspace.Logbook.Outings(paddler.Id), outing.HullId)) };
+                : piece with { Time = TimeText.Read(took, piece.Distance, UsualSpeed.Of(workspace.Logbook.Outings(paddler.Id), outing.HullId).Fits) };
             if (Given(move) is { } newOwner)
                 changed = changed with { PaddlerId = workspace.PaddlerNamed(newOwner).Id };
             if (changed == outing)

@@ -99,7 +99,7 @@ internal static class LogCommand
         return [.. typed.Select((piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];
 
         PieceEntry Entry(PieceText piece, Length length, Distance distance) =>
-            new(chosen.Paddle, length, distance, TimeText.Read(piece.Time, distance, usual)) { Effort = piece.Effort };
+            new(chosen.Paddle, length, distance, TimeText.Read(piece.Time, distance, usual.Fits)) { Effort = piece.Effort };
     }
 
     private static void Tell(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)

@@ -48,7 +48,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
             Length? length = typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
             Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse) ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
-            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>((string? text, out PieceTime value, out string? problem) => TimeText.TryRead(text, distance, usual, out value, out problem)), out PieceTime? time))
+            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>((string? text, out PieceTime value, out string? problem) => TimeText.TryRead(text, distance, usual.Fits, out value, out problem)), out PieceTime? time))
                 return null;
             if (time is null && !byCard && pieces.Count > 0)
                 break;

@@ -1,4 +1,5 @@
 using System.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 
@@ -18,15 +19,12 @@ internal sealed class TerminalWriter(TextWriter to) : TextWriter
     /// <inheritdoc/>
     public override Encoding Encoding => to.Encoding;
 
-    /// <summary>Whether a terminal may be driven by that character.</summary>
-    public static bool Drives(char c) => (char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067';
-
     /// <inheritdoc/>
-    public override void Write(char value) => to.Write(Drives(value) ? Replacement : value);
+    public override void Write(char value) => to.Write(PlainText.DrivesATerminal(value) ? Replacement : value);
 
     /// <inheritdoc/>
     public override void Write(string? value) =>
-        to.Write(value is null || !value.Any(Drives) ? value : string.Concat(value.Select(c => Drives(c) ? Replacement : c)));
+        to.Write(value is null || !value.Any(PlainText.DrivesATerminal) ? value : string.Concat(value.Select(c => PlainText.DrivesATerminal(c) ? Replacement : c)));
 
     /// <inheritdoc/>
     public override void WriteLine(string? value)

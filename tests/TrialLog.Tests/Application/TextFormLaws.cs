@@ -94,7 +94,7 @@ public class TextFormLaws
         Assert.Equal(532, TimeText.Read("532", far, Usual(530)).Seconds);
         Assert.Equal(332, TimeText.Read("5:32", far, Usual(530)).Seconds);
 
-        UsualSpeed Usual(double seconds) => UsualSpeed.Of(
+        Func<Distance, PieceTime, bool> Usual(double seconds) => UsualSpeed.Of(
         [
             new Outing
             {
@@ -107,6 +107,6 @@ public class TextFormLaws
                     Id = Guid.NewGuid(), Order = order, PaddleId = Guid.Empty, Length = Length.FromInches(50), Distance = far, Time = PieceTime.FromSeconds(seconds),
                 })],
             },
-        ], Guid.Empty);
+        ], Guid.Empty).Fits;
     }
 }

@@ -190,7 +190,7 @@ public class CoachCommandTests
         Assert.Contains("2 paddlers", program.Must("next", "--squad", "--out", file, "--calendar", Path.Combine(program.Folder, "squad.ics")));
         Assert.Contains("This week's cards", File.ReadAllText(file));
         Assert.Single(File.ReadAllText(Path.Combine(program.Folder, "squad.ics")).Split("\r\n"), line => line == "BEGIN:VEVENT");
-        program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in");
+        program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in", "--club");
         program.Must("paddler", "add", "Tova Lind", "--reach", "50in");
         Assert.Matches("Tova Lind +no paddle: choose one", program.Must("next", "--squad"));
         program.Must("next", "--paddler", "Tova Lind", "--paddle", "Willow");

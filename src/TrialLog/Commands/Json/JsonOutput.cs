@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
@@ -22,8 +23,8 @@ internal static class JsonOutput
         to.WriteLine(Escaped(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
 
     // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
-    private static string Escaped(string json) => !json.Any(TerminalWriter.Drives) ? json
-        : string.Concat(json.Select(c => TerminalWriter.Drives(c) ? $"\\u{(int)c:x4}" : c.ToString()));
+    private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json
+        : string.Concat(json.Select(c => PlainText.DrivesATerminal(c) ? $"\\u{(int)c:x4}" : c.ToString()));
 
     /// <summary>Inches, to a ten-thousandth.</summary>
     public static double Inches(Length length) => Rounded(length.Inches);
