@@ -4,7 +4,6 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
-using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 using TrialLog.Tuning.Wording;
@@ -33,8 +32,8 @@ public static class Tuner
         double goalSeconds = Durations.GoalSeconds(input, fit.Table) ?? ToldOverSeconds;
         double gain = Math.Max(0, posterior.ExpectedLoss(assessed.Align(assessed.Habitual.Current)) - says.GainLeftPercent);
         bool swaps = input.Paddler.SwapsOnWater, ended = says.DiminishingReturns;
-        OutingsToGo toGo = ended ? new(0, 0, 0) : ToGo(assessed, planned, swaps);
-        OutingsToGo? ifSwapping = ended || swaps ? null : ToGo(assessed, planned, swaps: true);
+        OutingsToGo toGo = ended ? new(0, 0, 0) : Forecast.Of(assessed, planned, swaps);
+        OutingsToGo? ifSwapping = ended || swaps ? null : Forecast.Of(assessed, planned, swaps: true);
         ResponseCurve curve = CurveDrawing.Of(input, fit, says.Best.Length);
         double low = (1 - input.Settings.Level) / 2;
         VerdictFacts facts = new(input, fit.Table.Count, curve.Pieces.Count, assessed.Habitual.Current, says.Best, gain, InSeconds(gain), goalSeconds,
@@ -142,22 +141,5 @@ public static class Tuner
         }
 
         return carried;
-    }
-
-    /// <summary>
-    /// The forecast, at least one outing since the rule has not stopped yet. Without swaps on the water two outings make the
-    /// contrast that one would.
-    /// </summary>
-    private static OutingsToGo ToGo(AssessedFit assessed, PlannedLengths planned, bool swaps)
-    {
-        (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
-        double variance = TrialValue.PieceVariance(fit.Posterior, input.Settings) * 4 / planned.Lengths.Count;
-        double halfWidth = swaps && planned.Spread > 0 ? planned.Spread / 2 : input.Settings.CardWidthInches / 2;
-        if (!swaps)
-            variance += 4 * fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
-        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, assessed.Says.WorthwhilePercent,
-            input.Settings.StopBelow * (swaps ? 1 : input.Settings.StopBetweenOutings));
-        int least = Math.Max(1, 2 - fit.Table.Outings.Count);
-        return new(Math.Max(least, toGo.Median), Math.Max(least, toGo.Low), Math.Max(least, toGo.High));
     }
 }

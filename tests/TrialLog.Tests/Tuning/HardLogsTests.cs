@@ -228,19 +228,6 @@ public class HardLogsTests
     }
 
     [Fact]
-    public void Once_there_is_next_to_nothing_to_win_the_card_narrows()
-    {
-        AnalysisInput question = LogOf.Rows(Outings(60, Pair));
-        Assert.True(Spread(question) < Spread(question with { Settings = question.Settings with { CardIndifference = 0 } }));
-
-        static double Spread(AnalysisInput question)
-        {
-            IReadOnlyList<Length> lengths = Sensible(question).Card.Lengths;
-            return lengths.Max().InchesMoreThan(lengths.Min());
-        }
-    }
-
-    [Fact]
     public void One_outing_however_long_is_no_reason_to_stop()
     {
         Analysis analysis = Sensible(LogOf.Rows(Outings(1, [.. Enumerable.Repeat(Pair, 15).SelectMany(pair => pair)])));
