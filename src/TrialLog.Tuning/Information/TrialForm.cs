@@ -87,6 +87,9 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         return new(pieces ?? open, distance, timedBy, Seconds(distance.Metres, pace), pieces is null);
     }
 
+    /// <summary>Logarithm of how long a piece takes over the reference duration.</summary>
+    public double LogDuration(TuningSettings settings) => Math.Log(PieceSeconds / settings.ReferenceSeconds);
+
     /// <summary>The same with another number of pieces.</summary>
     public TrialForm With(int pieces) => this with { Pieces = pieces };
 

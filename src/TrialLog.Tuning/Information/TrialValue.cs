@@ -60,7 +60,7 @@ internal sealed class TrialValue
         double piece = PieceVariance(fit.Posterior, input.Settings, form);
         // Without swaps on the water it takes two outings to make one contrast, and what differs between them comes in.
         double variance = input.Paddler.SwapsOnWater ? 4 * piece / form.Pieces : 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + piece / form.Pieces);
-        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, CloudLengths), variance, piece, input.Settings.CardWidthInches);
+        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, form.LogDuration(input.Settings), CloudLengths), variance, piece, input.Settings.CardWidthInches);
     }
 
     /// <summary>

@@ -57,10 +57,10 @@ internal sealed class Forecast
         _halfWidth = swaps && planned.Spread > 0 ? 0.5 * planned.Spread : 0.5 * input.Settings.CardWidthInches;
         _cardTop = fit.Skew.Top;
         _least = Math.Max(1, 2 - fit.Table.Outings.Select(static outing => outing.Date).Distinct().Count());
-        PosteriorComponent[] parts = posterior.ByCurvature();
+        PosteriorComponent[] parts = posterior.ByCurvature(planned.Form.LogDuration(input.Settings));
         _prior = [.. parts.Select(static part => new Part(part))];
         _now = new Part[_prior.Length];
-        _truths = posterior.Components.ToArray();
+        _truths = [.. posterior.Components];
     }
 
     /// <summary>The forecast.</summary>
@@ -111,7 +111,7 @@ internal sealed class Forecast
             (int median, int low, int high) = card.OutingsToGo!.Value;
             double spread = Math.Max(0.35, Math.Log((high + 0.5) / (Math.Max(1, low) - 0.5 + 1e-9)) / (2 * 1.2816)), passed = now - card.Outings;
             for (int k = 0; k < beliefs.Length; k++)
-                beliefs[k] += EarlierCountsFor * Math.Log(1e-6 + Posterior.NormalBelow((Math.Log(median * Slowness[k].Times) - Math.Log(passed + 0.5)) / Math.Min(spread, 1)));
+                beliefs[k] += EarlierCountsFor * Math.Log(1e-6 + StandardNormal.Below((Math.Log(median * Slowness[k].Times) - Math.Log(passed + 0.5)) / Math.Min(spread, 1)));
         }
 
         double most = beliefs.Max(), total = beliefs.Sum(belief => Math.Exp(belief - most));
@@ -236,7 +236,7 @@ internal sealed class Forecast
         foreach (Part part in _now)
         {
             double within = Math.Sqrt(_worthwhile / (_share * part.Curvature)), sd = Math.Sqrt(part.GoalVariance);
-            left += part.Weight * (Posterior.NormalBelow((part.Goal - centre - within) / sd) + Posterior.NormalBelow((centre - part.Goal - within) / sd));
+            left += part.Weight * (StandardNormal.Below((part.Goal - centre - within) / sd) + StandardNormal.Below((centre - part.Goal - within) / sd));
             curvature += part.Weight * part.Curvature;
         }
 
