@@ -54,9 +54,6 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>Distances that a person would paddle, metres.</summary>
     private static readonly double[] Round = [250, 500, 750, 1000, 1500, 2000, 3000, 4000, 5000];
 
-    /// <summary>Error of a piece's mean speed from the fixes of a watch, percent, by distance in metres. Chosen, from recordings made for the purpose.</summary>
-    private static readonly (double Metres, double Percent)[] WatchError = [(250, 1.8), (500, 1.3), (750, 1.3), (1000, 0.6), (1500, 0.2)];
-
     /// <summary>What is wrong with what was told; null where nothing is.</summary>
     public static TrialProblem? Problem(TrialHabits habits) => habits.Pieces switch
     {
@@ -78,7 +75,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         int? pieces = told.Pieces is { } asked ? Math.Clamp(asked / 2 * 2, Fewest, Most) : null;
         if (told.Minutes is { } minutes && pieces is null)
         {
-            double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table));
+            double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
             return new(Math.Clamp(Fitting(minutes, metres, pace), Fewest, MostByTime), told.Distance ?? Distance.FromMetres(metres), timedBy, Seconds(metres, pace), false);
         }
 
@@ -98,33 +95,13 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     public double Minutes(int changes) => Minutes(Pieces, Distance.Metres, PieceSeconds, changes);
 
     /// <summary>Variance of a piece that is known beforehand, from timing and distance, percent squared.</summary>
-    public double KnownVariance(TuningSettings settings)
-    {
-        if (TimedBy == TimedBy.Watch)
-            return Math.Pow(WatchPercent(Distance.Metres), 2);
-        double timing = 100 * settings.TimingErrorSeconds / PieceSeconds, placing = 100 * settings.DistanceErrorMetres / Distance.Metres;
-        return timing * timing + placing * placing;
-    }
-
-    private static double WatchPercent(double metres)
-    {
-        if (metres <= WatchError[0].Metres)
-            return WatchError[0].Percent * WatchError[0].Metres / metres;
-        for (int k = 1; k < WatchError.Length; k++)
-            if (metres <= WatchError[k].Metres)
-            {
-                double share = (metres - WatchError[k - 1].Metres) / (WatchError[k].Metres - WatchError[k - 1].Metres);
-                return WatchError[k - 1].Percent + share * (WatchError[k].Percent - WatchError[k - 1].Percent);
-            }
-
-        return WatchError[^1].Percent;
-    }
+    public double KnownVariance(TuningSettings settings) => KnownError.Variance(TimedBy, Distance.Metres, PieceSeconds, settings);
 
     /// <summary>
     /// The distance that tells most in that time: the mean of what it tells if the noise of a piece is the same at every distance and if it falls
     /// with the fourth root of the duration, since nobody knows which is true.
     /// </summary>
-    private static double BestFor(double minutes, double pace, TimedBy timedBy, double? goalSeconds)
+    private static double BestFor(double minutes, double pace, TimedBy timedBy, double? goalSeconds, TuningSettings settings)
     {
         (double shortest, bool longestThatFits) = ForGoal(goalSeconds);
         double best = shortest, most = -1;
@@ -136,7 +113,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
             if (longestThatFits && pieces >= ThreeLengths)
                 (best, most) = (metres, double.MaxValue);
             double seconds = Seconds(metres, pace);
-            double known = timedBy == TimedBy.Watch ? Math.Pow(WatchPercent(metres), 2) : Math.Pow(50 / seconds, 2) + Math.Pow(200 / metres, 2);
+            double known = KnownError.Variance(timedBy, metres, seconds, settings);
             double tells = pieces / 4.0 * (0.5 / (1 + known) + 0.5 / (Math.Sqrt(SecondsPerKilometre / seconds) + known));
             if (tells > most)
                 (best, most) = (metres, tells);
