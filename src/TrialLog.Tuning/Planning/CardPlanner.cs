@@ -52,9 +52,10 @@ internal static class CardPlanner
         if (!input.Paddler.SwapsOnWater)
             return OneLength(value, form, input, fit, assessed.Habitual);
         bool shortFirst = ShortFirst(fit.Table, comparisons, input.Hull.Id);
-        return comparisons.Count < TrialForm.OutingsOfThree && form.Pieces >= TrialForm.ThreeLengths && Three(assessed, value, form, shortFirst) is { } three
-            ? three
-            : Two(value, form, input.Settings, Widest(assessed, comparisons), shortFirst);
+        if (comparisons.Count < TrialForm.OutingsOfThree && form.Pieces >= TrialForm.ThreeLengths && Three(assessed, value, form, shortFirst) is { } three)
+            return three;
+        // Where soreness, the shaft or what the body is used to leaves no room on one side, two lengths are enough.
+        return Two(value, form.PiecesAreOpen ? form.With(input.Settings.CardPieces) : form, input.Settings, Widest(assessed, comparisons), shortFirst);
     }
 
     /// <summary>Half-inch-wide question, quarter-inch answer: the settings next to the best one, to feel the difference and not to find it.</summary>

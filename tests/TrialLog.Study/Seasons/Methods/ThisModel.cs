@@ -94,7 +94,7 @@ internal sealed class ThisModel : ISearchMethod
         HullId = Canoe.Id,
         PaddleId = _paddle.Id,
         GivenAt = new DateTimeOffset(2026, 1, 1, 0, 0, 0, TimeSpan.Zero).AddDays(7 * _outings.Count),
-        Card = new() { Lengths = _planned.Lengths, Distance = _planned.Form.Distance, Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180), Reason = "" },
+        Card = new() { Lengths = _planned.Lengths, Distance = _planned.Form.Distance, Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180) },
         Best = says.Best.Length,
         LikelyLow = says.Best.LikelyLow,
         LikelyHigh = says.Best.LikelyHigh,
