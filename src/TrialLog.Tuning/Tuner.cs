@@ -4,6 +4,7 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 
@@ -33,6 +34,7 @@ public static class Tuner
         bool swaps = input.Paddler.SwapsOnWater, ended = says.DiminishingReturns;
         OutingsToGo toGo = ended ? new(0, 0, 0) : Forecast.Of(assessed, planned, swaps);
         OutingsToGo? ifSwapping = ended || swaps ? null : Forecast.Of(assessed, planned, swaps: true);
+        (IReadOnlyList<Length> Lengths, IReadOnlyList<Paddle> Paddles) followUp = input.Paddle.IsFixed ? FollowUp.Of(assessed, planned.Form) : ([], []);
         ResponseCurve curve = CurveDrawing.Of(input, fit, says.Best.Length);
         double low = (1 - input.Settings.Level) / 2;
         return new()
@@ -66,10 +68,22 @@ public static class Tuner
             GoalSeconds = goalSeconds,
             OutingsToGo = toGo,
             OutingsToGoIfSwapping = ifSwapping,
-            Card = CardWriter.Of(assessed, planned),
+            Card = input.Paddle.IsFixed ? CardWriter.Of(assessed, planned with { Lengths = followUp.Lengths }) : CardWriter.Of(assessed, planned),
+            CardPaddles = followUp.Paddles,
+            CardOptions = says.Standing == Standing.Testing && !input.Paddle.IsFixed && swaps ? Options(assessed, planned, toGo) : [],
+            ToFeel = ended && !input.Paddle.IsFixed ? CardPlanner.ToFeel(assessed) : [],
+            FixedPaddle = input.Paddle.IsFixed ? Fixed() : null,
+            Blind = Blind(input),
             Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
             Curve = curve,
         };
+
+        FixedPaddleFacts Fixed()
+        {
+            double own = assessed.Align(input.Paddle.Longest), cost = Math.Max(0, posterior.ExpectedLoss(own) - says.GainLeftPercent);
+            return new(cost, InSeconds(cost), posterior.WorthwhileLeft(own, double.NegativeInfinity, double.PositiveInfinity, says.WorthwhilePercent),
+                followUp.Paddles.FirstOrDefault(static paddle => !paddle.IsFixed));
+        }
 
         double Curvature(double share) => Math.Exp(posterior.LogCurvature.Quantile(share));
         // y = 100 ln(speed): a gain of g percent shortens the time by the factor e^(−g/100).
@@ -79,6 +93,30 @@ public static class Tuner
             Fit other = Fit.Of(input with { Outings = [.. input.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(one => one.Id != piece)] })] });
             return other.Alignment.LengthInches(other.Posterior.LeastLoss, input.Hull, input.Paddle.Blade);
         }
+    }
+
+    private static List<CardOption> Options(AssessedFit assessed, PlannedLengths planned, OutingsToGo toGo)
+    {
+        List<CardOption> options = [Option(planned, toGo)];
+        if (planned.Form.Pieces + 2 <= TrialForm.Most)
+        {
+            PlannedLengths more = CardPlanner.Plan(assessed, planned.Lengths.Count + 2);
+            options.Add(Option(more, Forecast.Of(assessed, more, swaps: true)));
+        }
+
+        return options;
+
+        static CardOption Option(PlannedLengths card, OutingsToGo toGo) =>
+            new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5, card.Value, toGo);
+    }
+
+    private static BlindFacts? Blind(AnalysisInput input)
+    {
+        Outing[] blind = [.. input.Outings.Where(static outing => outing.Blind)];
+        if (blind.Length == 0 || blind.Length == input.Outings.Count)
+            return null;
+        AssessedFit alone = AssessedFit.Of(input with { Outings = blind });
+        return alone.Fit.Table.Outings.Count == 0 ? null : new(alone.Fit.Table.Outings.Count, alone.Says.Best);
     }
 
     private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks

@@ -34,7 +34,10 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>So many outings compare three lengths where there is room: what they add to honesty they add then.</summary>
     public const int OutingsOfThree = 2;
 
-    private const int Fewest = 4, Most = 16;
+    /// <summary>The most pieces an outing may have.</summary>
+    public const int Most = 16;
+
+    private const int Fewest = 4;
 
     /// <summary>More even pieces than this nobody paddles. Chosen, no source.</summary>
     private const int MostByTime = 10;
@@ -88,7 +91,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     public double LogDuration(TuningSettings settings) => Math.Log(PieceSeconds / settings.ReferenceSeconds);
 
     /// <summary>The same with another number of pieces.</summary>
-    public TrialForm With(int pieces) => this with { Pieces = pieces };
+    public TrialForm With(int pieces) => this with { Pieces = pieces, PiecesAreOpen = PiecesAreOpen && pieces == Pieces };
 
     /// <summary>Minutes on the water: warm-up, pieces, easy paddling between them and changes of setting.</summary>
     /// <param name="changes">How often the length changes.</param>
