@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.TestData.OddLogs;
 
 namespace TrialLog.Study.OddLogs;
 

@@ -4,7 +4,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.OddLogs;
+using TrialLog.TestData.OddLogs;
 using TrialLog.Tests.Tuning.Assessments;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;

@@ -1,7 +1,7 @@
 using TrialLog.Domain.Log;
 using TrialLog.Recordings.Pieces;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>What is paddled in a simulated outing.</summary>
 internal sealed record OutingPlan

@@ -3,11 +3,10 @@ using TrialLog.Application.Logging;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Study.Samples;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Study.OddLogs;
+namespace TrialLog.TestData.OddLogs;
 
 /// <summary>
 /// Logs that no paddler would keep, from a number: curves upside down, times without any noise or nothing but noise, lengths a foot
