@@ -70,6 +70,8 @@ public static class Tuner
             Card = CardWriter.Of(assessed, planned),
             Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
             Curve = curve,
+            Effort = EffortView.Of(assessed),
+            LearntFromSquad = input.Squad,
         };
 
         double Curvature(double share) => Math.Exp(posterior.LogCurvature.Quantile(share));

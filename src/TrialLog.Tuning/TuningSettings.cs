@@ -39,6 +39,9 @@ public sealed record TuningSettings
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
 
+    /// <summary>By how much those make the variance around the start length larger.</summary>
+    internal double StartVarianceFactor => 1 + StartOutlierShare * (StartOutlierFactor * StartOutlierFactor - 1);
+
     /// <summary>Median of the curvature of paddlers for whom length matters, percent of speed per inch squared; 0.65. Chosen, no source.</summary>
     public double CurvatureMedian { get; init; } = 0.65;
 

@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Tuning.Model;
 
 /// <summary>One way to see the pieces, to be fitted and added to the others by its evidence: what effort does to heart rate and speed is not known.</summary>

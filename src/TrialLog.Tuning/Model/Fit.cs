@@ -46,7 +46,7 @@ internal sealed class Fit
         PieceTable table = PieceTable.Of(question, alignment);
         // Pieces with a long blade tell the start length's prior less, and a blade never paddled is told less by the pieces.
         double toStart = question.Settings.BladeSpreadPerInch * ExposedShaftRule.OffsetInches(table.MeanBlade);
-        double spread = question.Settings.StartSpreadInches ?? start.SpreadInches;
+        double spread = question.Squad?.SdInches ?? question.Settings.StartSpreadInches ?? start.SpreadInches;
         return Of(question, table, alignment, Math.Sqrt(spread * spread + toStart * toStart));
     }
 

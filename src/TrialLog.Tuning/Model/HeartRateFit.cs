@@ -1,5 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 

@@ -1,4 +1,5 @@
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
