@@ -61,7 +61,7 @@ public sealed record Analysis : Assessment
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
 
     /// <summary>What effort, heart rate and hidden lengths did for the answer.</summary>
-    public required EffortView Effort { get; init; }
+    public EffortView Effort { get; init; } = new(null, false, 0, null, null);
 
     /// <summary>What other paddlers' settled logs taught about the start length; null where they taught nothing or were not asked.</summary>
     public SquadPrior? LearntFromSquad { get; init; }
