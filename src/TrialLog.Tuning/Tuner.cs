@@ -76,6 +76,8 @@ public static class Tuner
             Blind = Blind(input),
             Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
             Curve = curve,
+            Effort = EffortView.Of(assessed),
+            LearntFromSquad = input.Squad,
         };
 
         FixedPaddleFacts Fixed()

@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
 
@@ -79,6 +80,12 @@ public sealed record Analysis : Assessment
 
     /// <summary>What is wrong with the experiment itself, if anything.</summary>
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
+
+    /// <summary>What effort, heart rate and hidden lengths did for the answer.</summary>
+    public EffortView Effort { get; init; } = new(null, false, 0, null, null);
+
+    /// <summary>What other paddlers' settled logs taught about the start length; null where they taught nothing or were not asked.</summary>
+    public SquadPrior? LearntFromSquad { get; init; }
 
     /// <summary>The response curve for this hull and paddle.</summary>
     public required ResponseCurve Curve { get; init; }

@@ -62,6 +62,16 @@ internal sealed class Posterior
     /// <summary>Posterior mean of the best aligned length.</summary>
     public double Mean { get; }
 
+    /// <summary>Mean and variance of the best aligned length at the reference duration.</summary>
+    public (double Mean, double Variance) AtReference
+    {
+        get
+        {
+            PosteriorComponent all = CurveCell.Merged(_cells).At(0, 0, _carried);
+            return (all.Goal, all.GoalVariance);
+        }
+    }
+
     /// <summary>The aligned length with the least expected loss; without lopsidedness E[c θ]/E[c].</summary>
     public double LeastLoss { get; }
 
