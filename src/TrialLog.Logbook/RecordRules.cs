@@ -61,6 +61,13 @@ internal static class RecordRules
         {
             if (piece.Order < 1 || !orders.Add(piece.Order) || !ids.Add(piece.Id))
                 throw new InvalidValueException("The pieces of an outing have ids and numbers of their own, from 1.");
+            Check(piece);
+        }
+        return outing;
+    }
+
+    public static void Check(Piece piece)
+    {
             CheckMade(piece.Distance);
             CheckMade(piece.Time);
             if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
@@ -70,8 +77,6 @@ internal static class RecordRules
             Text(piece.ExcludedBecause, LongestText, "reason for not counting a piece");
             Text(piece.Notes, LongestText, "notes");
             Text(piece.Origin, LongestWord, "origin");
-        }
-        return outing;
     }
 
     public static GivenCard Checked(GivenCard card)

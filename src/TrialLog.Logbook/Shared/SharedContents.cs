@@ -2,6 +2,8 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Shared;
 
@@ -27,6 +29,7 @@ internal sealed record SharedContents
     public required IReadOnlyList<SharedNote> CoachNotes { get; init; }
     public IReadOnlyList<SharedSorenessClearance>? SorenessClearances { get; init; }
     public IReadOnlyList<SharedDecision>? Decisions { get; init; }
+    public IReadOnlyList<SharedRemoval>? Removed { get; init; }
 }
 
 /// <summary>What every version of the format starts with.</summary>

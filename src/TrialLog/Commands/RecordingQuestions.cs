@@ -1,7 +1,7 @@
 using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;

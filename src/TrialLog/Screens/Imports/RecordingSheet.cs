@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;

@@ -5,7 +5,7 @@ using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Shared;
 using TrialLog.Plots;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Wording;
