@@ -2,8 +2,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
-using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 
 namespace TrialLog.Logbook.Shared;
 

@@ -2,21 +2,14 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Assessments;
 
-/// <summary>What the log says about one paddler in one hull with one paddle, with its uncertainty.</summary>
-public sealed record Analysis
+/// <summary>What the log says about one paddler in one hull with one paddle: the assessment, and with it the curve, the next card and the forecast.</summary>
+public sealed record Analysis : Assessment
 {
     /// <summary>The paddler.</summary>
     public required Paddler Paddler { get; init; }
-
-    /// <summary>The hull.</summary>
-    public required Hull Hull { get; init; }
-
-    /// <summary>The paddle.</summary>
-    public required Paddle Paddle { get; init; }
 
     /// <summary>Where the search started.</summary>
     public required StartLength Start { get; init; }
@@ -30,8 +23,14 @@ public sealed record Analysis
     /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
     public required Length Current { get; init; }
 
-    /// <summary>The best length.</summary>
-    public required BestLength Best { get; init; }
+    /// <summary>Whether <see cref="Current"/> was paddled so; false where it is the start length carried over.</summary>
+    public required bool CurrentIsUsual { get; init; }
+
+    /// <summary>Whether, while sore, no shorter length is known not to have hurt.</summary>
+    public bool SoreEverywhere { get; init; }
+
+    /// <summary>Whether the latest technique check in this hull with this paddle found the top hand above the head.</summary>
+    public bool TopHandOverhead { get; init; }
 
     /// <summary>Curvature, percent of speed lost per inch squared by a paddler alone in the hull.</summary>
     public required Interval Curvature { get; init; }
@@ -42,44 +41,23 @@ public sealed record Analysis
     /// <summary>The same over the goal event, in seconds.</summary>
     public required double GainFromMovingSeconds { get; init; }
 
-    /// <summary>Expected loss of speed at the best length, percent: the most that more testing could still win.</summary>
-    public required double GainLeftPercent { get; init; }
-
     /// <summary>The same over the goal event, in seconds.</summary>
     public required double GainLeftSeconds { get; init; }
 
     /// <summary>How long the goal event takes, seconds, as known or reckoned from the pieces (Riegel 1981).</summary>
     public required double GoalSeconds { get; init; }
 
-    /// <summary>The smallest change of speed that matters, percent.</summary>
-    public required double WorthwhilePercent { get; init; }
-
-    /// <summary>Probability that some other length is faster than the best known by a worthwhile change.</summary>
-    public required double ProbabilityWorthwhileLeft { get; init; }
-
-    /// <summary>Where the search stands.</summary>
-    public required Standing Standing { get; init; }
-
-    /// <summary>Whether to stop testing.</summary>
-    public required bool DiminishingReturns { get; init; }
-
-    /// <summary>Whether the curve is so flat that nothing within an inch either way matters.</summary>
-    public required bool Flat { get; init; }
-
     /// <summary>Outings until diminishing returns.</summary>
     public required OutingsToGo OutingsToGo { get; init; }
+
+    /// <summary>The same if lengths were changed on the water; null where they are, or where it is time to stop.</summary>
+    public OutingsToGo? OutingsToGoIfSwapping { get; init; }
 
     /// <summary>The next trial.</summary>
     public required TrialCard Card { get; init; }
 
-    /// <summary>The answer in one or two plain sentences.</summary>
-    public required string Verdict { get; init; }
-
     /// <summary>What is wrong with the experiment itself, if anything.</summary>
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
-
-    /// <summary>Cautions that apply: soreness, shoulder, cold water.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
 
     /// <summary>The response curve for this hull and paddle.</summary>
     public required ResponseCurve Curve { get; init; }
@@ -117,10 +95,34 @@ public sealed record OutingsToGo(int Median, int Low, int High)
     public const int Most = 30;
 }
 
-/// <summary>Something wrong with the experiment itself, in a plain sentence.</summary>
+/// <summary>Something that may mislead in the experiment itself: which check found it, and the figures that it found.</summary>
 /// <param name="Name">A short fixed name, lower case with hyphens, for programs: <c>order-tangled</c>.</param>
-/// <param name="Says">The sentence.</param>
-public sealed record HealthCheck(string Name, string Says);
+public sealed record HealthCheck(string Name)
+{
+    /// <summary>How many pieces or outings it is about; 0 where the check counts none.</summary>
+    public int Count { get; init; }
+
+    /// <summary>Of how many.</summary>
+    public int Of { get; init; }
+
+    /// <summary>A length, or a difference of lengths, inches.</summary>
+    public double Inches { get; init; }
+
+    /// <summary>A second length, inches.</summary>
+    public double OtherInches { get; init; }
+
+    /// <summary>Whether it is about the longer lengths, or goes up with time; false for the shorter, or down.</summary>
+    public bool Longer { get; init; }
+
+    /// <summary>A hull's name.</summary>
+    public string? Hull { get; init; }
+
+    /// <summary>A second hull's name.</summary>
+    public string? OtherHull { get; init; }
+
+    /// <summary>A piece: the day of its outing and its number in it.</summary>
+    public (DateOnly Day, int Order)? Piece { get; init; }
+}
 
 /// <summary>Speed against length, all else equal, in percent of the speed at the best length.</summary>
 /// <param name="Points">The curve over the paddle's range, by length.</param>
@@ -146,12 +148,24 @@ public sealed record AdjustedPiece(Guid PieceId, Guid OutingId, Length Length, d
 /// <param name="OutingId">The outing; null for the state before the first.</param>
 /// <param name="Date">Its date.</param>
 /// <param name="Outings">Outings that count so far.</param>
-/// <param name="Best">Best length then.</param>
-/// <param name="LikelyLow">Lower end of the likely range then.</param>
-/// <param name="LikelyHigh">Upper end of the likely range then.</param>
-/// <param name="GainLeftPercent">Gain left then, percent.</param>
-/// <param name="ProbabilityWorthwhileLeft">Probability then that a worthwhile gain was left.</param>
-/// <param name="DiminishingReturns">Whether returns had diminished then.</param>
-public sealed record ProgressPoint(
-    Guid? OutingId, DateOnly? Date, int Outings, Length Best, Length LikelyLow, Length LikelyHigh,
-    double GainLeftPercent, double ProbabilityWorthwhileLeft, bool DiminishingReturns);
+/// <param name="Then">What the log meant then.</param>
+public sealed record ProgressPoint(Guid? OutingId, DateOnly? Date, int Outings, Assessment Then)
+{
+    /// <summary>Best length then.</summary>
+    public Length Best => Then.Best.Length;
+
+    /// <summary>Lower end of the likely range then.</summary>
+    public Length LikelyLow => Then.Best.LikelyLow;
+
+    /// <summary>Upper end of the likely range then.</summary>
+    public Length LikelyHigh => Then.Best.LikelyHigh;
+
+    /// <summary>Gain left then, percent.</summary>
+    public double GainLeftPercent => Then.GainLeftPercent;
+
+    /// <summary>Probability then that a worthwhile gain was left.</summary>
+    public double ProbabilityWorthwhileLeft => Then.ProbabilityWorthwhileLeft;
+
+    /// <summary>Whether it was time to stop then.</summary>
+    public bool DiminishingReturns => Then.DiminishingReturns;
+}

@@ -3,14 +3,15 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Assessments;
 
 /// <summary>The best length among the settings of a paddle.</summary>
 internal static class BestSetting
 {
-    private const double QuarterInch = 0.25, WorthListing = 0.005;
+    private const double QuarterInch = 0.25, WorthListing = 0.005, MostInches = 390;
+
+    private static readonly Length Sixteenth = Length.FromInches(0.0625), Millimetre = Length.FromMillimetres(1);
 
     /// <summary>The setting with the least expected loss, its likely range and the probabilities of the settings.</summary>
     public static BestLength Of(AnalysisInput question, Fit fit, AllowedSettings reach)
@@ -22,14 +23,29 @@ internal static class BestSetting
         LengthUnit unit = question.Paddler.Unit;
         return new(
             best,
-            Say.Rough(Inches(posterior.Quantile((1 - level) / 2)), unit),
-            Say.Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
+            Rough(Inches(posterior.Quantile((1 - level) / 2)), unit),
+            Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
             level,
             posterior.Below(aligned + QuarterInch) - posterior.Below(aligned - QuarterInch),
             Probabilities(question, fit));
 
         double Inches(double at) => fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade);
     }
+
+    /// <summary>The length to have with that blade in that hull wherever the shaft ends: a setting where the paddle reaches so far, else a quarter inch.</summary>
+    public static Length Ideal(AnalysisInput question, Fit fit)
+    {
+        double inches = Math.Clamp(fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade), 0, MostInches);
+        Paddle paddle = question.Paddle;
+        double slack = paddle.Step.Inches / 2;
+        return !paddle.IsFixed && inches >= paddle.Shortest.Inches - slack && inches <= paddle.Longest.Inches + slack
+            ? AllowedSettings.Of(paddle, null).Nearest(inches)
+            : Length.FromInches(inches).RoundedTo(Spoken.QuarterInch);
+    }
+
+    /// <summary>The nearest sixteenth of an inch, or millimetre, to an uncertain length: finer it is not known.</summary>
+    private static Length Rough(double inches, LengthUnit unit) =>
+        Length.FromInches(Math.Clamp(inches, 0, MostInches)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Sixteenth);
 
     private static List<StepProbability> Probabilities(AnalysisInput question, Fit fit)
     {

@@ -9,7 +9,7 @@ namespace TrialLog.Tuning.Model;
 /// The pieces that count, as numbers: log speed, aligned length, log duration and what else explains speed. Outings stand
 /// in the order of the calendar, so that the order in which they were entered cannot change the answer.
 /// </summary>
-internal sealed class PieceTable
+internal sealed record PieceTable
 {
     /// <summary>Columns of a row that make the response: log speed, then x², x, x·t, t², t, then the lopsided part.</summary>
     public const int ResponseColumns = 7;
@@ -20,7 +20,6 @@ internal sealed class PieceTable
     /// <summary>Distances within this factor of the next shorter one are the same kind of piece.</summary>
     private const double AboutAsFar = 1.15;
 
-    private PieceTable() { }
 
     /// <summary>The pieces in order.</summary>
     public required IReadOnlyList<Piece> Pieces { get; init; }
@@ -49,6 +48,9 @@ internal sealed class PieceTable
     /// <summary>Aligned length, inches.</summary>
     public required double[] Aligned { get; init; }
 
+    /// <summary>Mean blade of the pieces in the hull asked for, else of all pieces; the reference blade where there are none.</summary>
+    public required Length MeanBlade { get; init; }
+
     /// <summary>Logarithm of duration over the reference duration: the mean of the hull's pieces that are about as far.</summary>
     public required double[] LogDuration { get; init; }
 
@@ -62,10 +64,13 @@ internal sealed class PieceTable
     public required Covariates Covariates { get; init; }
 
     /// <summary>
-    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t, and what <see cref="SetTops"/> sets,
-    /// for each piece.
+    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t, and what a lopsided curve adds around
+    /// <see cref="Tops"/>, for each piece.
     /// </summary>
     public required double[] Rows { get; init; }
+
+    /// <summary>Aligned length around which the lopsided part stands, in each hull that has pieces.</summary>
+    public required double[] Tops { get; init; }
 
     /// <summary>Columns in a row.</summary>
     public int Width => 1 + Covariates.Count + ResponseColumns;
@@ -74,18 +79,21 @@ internal sealed class PieceTable
     public int Count => Pieces.Count;
 
     /// <summary>
-    /// Sets the column of a lopsided curve, s (x − top) |x − top|. The top is the posterior's own, found by turns with it, so
-    /// that the term stays linear.
+    /// The same pieces with the column of a lopsided curve, s (x − top) |x − top|. The top is the posterior's own, found by turns
+    /// with it, so that the term stays linear.
     /// </summary>
     /// <param name="tops">Aligned length of the curve's top in each hull that has pieces.</param>
-    public void SetTops(double[] tops)
+    public PieceTable WithTops(ReadOnlySpan<double> tops)
     {
+        double[] rows = [.. Rows];
         for (int j = 0; j < OutingHull.Length; j++)
             for (int i = OutingStart[j]; i < OutingStart[j + 1]; i++)
             {
                 double away = Aligned[i] - tops[OutingHull[j]];
-                Rows[(i + 1) * Width - 1] = Share[OutingHull[j]] * away * Math.Abs(away);
+                rows[(i + 1) * Width - 1] = Share[OutingHull[j]] * away * Math.Abs(away);
             }
+
+        return this with { Rows = rows, Tops = [.. tops] };
     }
 
     /// <summary>Collects the pieces of a question that count.</summary>
@@ -95,7 +103,7 @@ internal sealed class PieceTable
         sorted.Sort(ByCalendar);
         List<Outing> outings = [];
         List<Piece> pieces = [];
-        List<double> aligned = [];
+        List<double> aligned = [], blades = [], bladesHere = [];
         List<int> starts = [0], outingHull = [];
         List<Hull> withPieces = [];
         foreach (Outing outing in sorted)
@@ -109,6 +117,7 @@ internal sealed class PieceTable
                     continue;
                 pieces.Add(piece);
                 aligned.Add(alignment.Align(piece.Length, hull, paddle.Blade));
+                (hull.Id == question.Hull.Id ? bladesHere : blades).Add(paddle.Blade.Inches);
             }
 
             if (pieces.Count == before)
@@ -133,21 +142,22 @@ internal sealed class PieceTable
             all.Add(question.Hull);
         }
 
-        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned]);
+        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned], MeanOf(bladesHere, blades));
     }
 
+    private static Length MeanOf(List<double> here, List<double> elsewhere) =>
+        here.Count > 0 ? Length.FromInches(here.Average()) : elsewhere.Count > 0 ? Length.FromInches(elsewhere.Average()) : ExposedShaftRule.ReferenceBlade;
+
     private static PieceTable Build(TuningSettings settings, List<Piece> pieces, List<Outing> outings, int[] starts, int[] outingHull,
-        List<Hull> hulls, int withPieces, int asked, double[] aligned)
+        List<Hull> hulls, int withPieces, int asked, double[] aligned, Length meanBlade)
     {
         int count = pieces.Count;
         double[] logDuration = LogDurations(settings, pieces, starts, outingHull), known = new double[count], direction = new double[count], logSpeed = new double[count];
         for (int i = 0; i < count; i++)
         {
             Piece piece = pieces[i];
-            double seconds = piece.Time.Seconds, metres = piece.Distance.Metres;
-            logSpeed[i] = 100 * Math.Log(metres / seconds);
-            double timing = 100 * settings.TimingErrorSeconds / seconds, placing = 100 * settings.DistanceErrorMetres / metres;
-            known[i] = timing * timing + placing * placing;
+            logSpeed[i] = 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds);
+            known[i] = KnownError.Variance(piece, settings);
             direction[i] = piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 };
         }
 
@@ -174,7 +184,7 @@ internal sealed class PieceTable
         double[] share = new double[hulls.Count];
         for (int h = 0; h < share.Length; h++)
             share[h] = 1.0 / Math.Max(1, hulls[h].Crew);
-        return new()
+        return new PieceTable
         {
             Pieces = pieces,
             Outings = outings,
@@ -185,12 +195,14 @@ internal sealed class PieceTable
             OutingHull = outingHull,
             Share = share,
             Aligned = aligned,
+            MeanBlade = meanBlade,
             LogDuration = logDuration,
             KnownVariance = known,
             Direction = direction,
             Covariates = covariates,
             Rows = rows,
-        };
+            Tops = new double[withPieces],
+        }.WithTops(new double[withPieces]);
     }
 
     /// <summary>

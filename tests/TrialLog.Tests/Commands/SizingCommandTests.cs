@@ -1,8 +1,9 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Application.Wording;
 using TrialLog.Commands;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Wording;
+using TrialLog.Tests.Tuning;
 
 namespace TrialLog.Tests.Commands;
 
@@ -13,7 +14,7 @@ public class SizingCommandTests
     {
         using var program = new TestProgram();
         string said = program.Must("start-length", "--stature", "68in");
-        Assert.StartsWith("Start length: 49 ¾ in", said);
+        Assert.StartsWith("Start length: 49¾ in", said);
         Assert.Contains("Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in.", said);
     }
 
@@ -82,6 +83,39 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void A_length_carried_by_the_rules_alone_has_a_range_but_where_it_came_from()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        JsonElement lengths = Json(program, "transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed", "--json").GetProperty("lengths");
+        JsonElement Row(string hull) => lengths.EnumerateArray().Single(row => row.GetProperty("hull").GetString() == hull);
+        Assert.Equal(JsonValueKind.Null, Row("OC1").GetProperty("likely_low_in").ValueKind);
+        // One inch longer, up to two (common practice, no source).
+        Assert.Equal(51, Row("OC6").GetProperty("length_in").GetDouble());
+        Assert.Equal(50.2, Row("OC6").GetProperty("likely_low_in").GetDouble(), 0.05);
+        Assert.Equal(51.8, Row("OC6").GetProperty("likely_high_in").GetDouble(), 0.05);
+        Assert.Contains("likely 50 to 52 in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
+    }
+
+    [Fact]
+    public void A_start_length_is_told_for_a_hull()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        JsonElement six = Json(program, "start-length", "--hull", "OC6", "--json");
+        Assert.Equal("OC6", six.GetProperty("hull").GetString());
+        Assert.Equal(51, six.GetProperty("length_in").GetDouble());
+        Assert.Contains("near the knuckles", program.Must("start-length", "--hull", "OC6").ReplaceLineEndings(" ").Replace("      ", ""));
+        Assert.DoesNotContain("knuckles", program.Must("start-length"));
+    }
+
+    [Fact]
+    public void With_a_large_steering_blade_nothing_argues_for_a_high_hand()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        Assert.DoesNotContain("Leave it long", program.Must("steering", "--blade", "22in"));
+        Assert.Contains("Leave it long", program.Must("steering", "--blade", "19in"));
+    }
+
+    [Fact]
     public void A_technique_check_counts_once_it_is_kept_and_can_be_taken_back()
     {
         using TestProgram program = TestProgram.WithIlse();
@@ -114,7 +148,7 @@ public class SizingCommandTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must("log", "--date", "2026-05-28", "--soreness", "1", "48.5in,1km,5:30", "48.5in,1km,5:31");
         program.Must("log", "--date", "2026-05-30", "--soreness", "7", "50.5in,1km,5:30", "50.5in,1km,5:31");
-        Assert.Contains("sore of late: no longer than 48 ½ in", program.Must("transfer", "--hull", "OC1"));
+        Assert.Contains("sore of late: no longer than 48½ in", program.Must("transfer", "--hull", "OC1"));
         Assert.Contains("Do not order now", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
         Assert.Equal(48.5, Json(program, "order-sheet", "--json").GetProperty("lines")[0].GetProperty("cut_to_in").GetDouble());
     }

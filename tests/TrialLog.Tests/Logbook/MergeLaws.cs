@@ -73,7 +73,7 @@ public class MergeLaws
 
         // And handed back: nothing lost, nothing doubled.
         Assert.True(Merged(theirs, Share(mine)).Steps.All(step => step.ItemKind is "hull" or "paddle" || step.Kind == MergeStepKind.Learn));
-    }, iter: 150, threads: 1);
+    }, iter: 150);
 
     [Fact]
     public void Diverged_copies_merge_to_the_same_whichever_side_does_it_and_lose_nothing() => Gen.Select(Writes, Writes, Writes).Sample((earlier, here, there) =>
@@ -122,7 +122,7 @@ public class MergeLaws
             mine.Undo();
             Assert.Equal(LogbookModel.Text(mineBefore), LogbookModel.Text(mine.Everything()));
         }
-    }, iter: 150, threads: 1);
+    }, iter: 150);
 
     [Fact]
     public void What_was_left_out_never_overwrites_what_is_known() => Gen.Select(Writes, Gen.Int[1, 7]).Sample((writes, leftOut) =>
@@ -145,7 +145,7 @@ public class MergeLaws
             Assert.All(passedOn.Paddlers, paddler => Assert.Equal(BodyMeasures.Unknown, paddler.Body));
         Merged(mine, Share(theirs), _ => MergeChoice.TakeFromFile);
         Assert.Equal(before, LogbookModel.Text(mine.Everything() with { Hulls = mine.AsOf(mine.LastChange).Hulls }));
-    }, iter: 150, threads: 1);
+    }, iter: 150);
 
     /// <summary>Each record as text, but for what another record's removal takes from it.</summary>
     private static Dictionary<Guid, string> Each(LogbookSnapshot log)

@@ -73,12 +73,12 @@ public class SquadSheetTests(Browser browser)
 
     [Fact]
     public void Soreness_counts_on_the_days_and_from_the_points_on_which_it_limits_the_lengths() =>
-        Gen.Select(Gen.Int[-2, 40], Gen.Int[0, 20]).Sample((ago, halves) =>
+        Gen.Select(Gen.Int[-2, 400], Gen.Int[0, 20]).Sample((ago, halves) =>
         {
             ReportContents contents = SampleContents.Of(1);
             Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(halves / 2.0) })] })];
             DateOnly today = outings[0].Date.AddDays(ago);
-            CarriedLength limited = Tuner.Carry(new AnalysisInput
+            Assessment limited = Tuner.Carry(new AnalysisInput
             {
                 Paddler = contents.Analysis.Paddler,
                 Hull = contents.Analysis.Hull,
@@ -89,7 +89,7 @@ public class SquadSheetTests(Browser browser)
                 TechniqueChecks = [],
                 Today = today,
             }, [contents.Analysis.Hull], [contents.Analysis.Paddle])[0];
-            Assert.Equal(limited.SorenessCeiling is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
+            Assert.Equal(limited.SorenessLimit is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
         }, iter: 60);
 
     [Fact]
@@ -99,7 +99,7 @@ public class SquadSheetTests(Browser browser)
         string text = SquadSheet.ToText(Squad(rows));
         string[] lines = text.Split('\n');
         Assert.Matches("^Ilse Maro +sore 5: silent 12 d +OC1 ", lines.First(line => line.StartsWith("Ilse Maro ", StringComparison.Ordinal)));
-        Assert.Contains("    Warnings: habituation", lines);
+        Assert.Contains("    Warnings: used to one length", lines);
         Assert.Single(lines, line => line.StartsWith("  1. 49", StringComparison.Ordinal));
         Assert.DoesNotContain("to go", text);
         Assert.Equal(text, SquadSheet.ToText(Squad(rows.Reverse())));
@@ -123,9 +123,9 @@ public class SquadSheetTests(Browser browser)
     public void Every_health_check_has_words_of_its_own_for_the_sheet()
     {
         string[] names = [.. Directory.GetFiles(Repository.File("src/TrialLog.Tuning/Checks"), "*.cs")
-            .SelectMany(file => System.Text.RegularExpressions.Regex.Matches(File.ReadAllText(file), "new\\(\"([a-z-]+)\", ")).Select(match => match.Groups[1].Value).Distinct()];
+            .SelectMany(file => System.Text.RegularExpressions.Regex.Matches(File.ReadAllText(file), "new\\(\"([a-z-]+)\"\\)")).Select(match => match.Groups[1].Value).Distinct()];
         Assert.Equal(16, names.Length);
-        Assert.All(names, name => Assert.True(CheckWords.Knows(name), name));
+        Assert.All(names, name => Assert.True(Warnings.Knows(name), name));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -6,8 +7,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Screens;
 
@@ -122,13 +121,13 @@ public sealed class OutingTests : IDisposable
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = new(Logbook, analyses: SampleLog.Known with
         {
-            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessCeiling = Length.FromInches(49.25) })],
+            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessLimit = Length.FromInches(49.25) })],
         });
         terminal.Shows("Paddle these 4, in this order").Press(Key.Enter).Type("5:34").Press(Key.Enter, Key.Enter);
         foreach (string time in new[] { "5:35", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
         terminal.Type("5").Press(Key.F9).Shows("! Rest first. When it no longer hurts:").ShowsNot("in this order");
-        terminal.Type("6").Press(Key.Space).Shows("! max 49 ¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
+        terminal.Type("6").Press(Key.Space).Shows("! max 49¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
     }
 
     [Fact]

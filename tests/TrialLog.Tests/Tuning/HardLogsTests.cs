@@ -1,12 +1,13 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
+using TrialLog.Tuning.Information;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -21,7 +22,7 @@ public class HardLogsTests
         Analysis analysis = Sensible(LogOf.Rows());
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("start length", analysis.Verdict);
+        Assert.Contains("start length", Verdict.Of(analysis));
         Assert.InRange(Width(analysis), 2, 3.5);
         Assert.Equal(100, analysis.Best.LikelyLow.Inches + analysis.Best.LikelyHigh.Inches, 0.07);
     }
@@ -70,7 +71,7 @@ public class HardLogsTests
                                             select new Row(outing, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(outing, at)));
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Longest = Length.FromInches(51) } });
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("no longer than 51 in", analysis.Verdict);
+        Assert.Contains("51 in is the longest", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -132,7 +133,7 @@ public class HardLogsTests
     {
         AnalysisInput question = LogOf.Rows(Outings(8, Pair).Select(row => row with { Hull = 2 }));
         Analysis analysis = Sensible(question with { Hull = StandardHulls.All[2] });
-        Assert.Contains("hardly tell", analysis.Verdict);
+        Assert.Contains("too little to tell lengths apart", Verdict.Of(analysis));
         Assert.True(Width(analysis) > 1.5);
     }
 
@@ -162,7 +163,6 @@ public class HardLogsTests
         Analysis analysis = Sensible(question with { Paddle = fixedPaddle });
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
         Assert.All(analysis.Card.Lengths, length => Assert.Equal(Length.FromInches(50), length));
-        Assert.Equal(0, analysis.ProbabilityWorthwhileLeft);
     }
 
     [Fact]
@@ -174,8 +174,8 @@ public class HardLogsTests
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
             Paddle = question.Paddle with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
         });
-        Assert.Contains(" cm", analysis.Verdict);
-        Assert.DoesNotContain(" in,", analysis.Verdict);
+        Assert.Contains(" cm", Verdict.Of(analysis));
+        Assert.DoesNotContain(" in,", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -184,9 +184,9 @@ public class HardLogsTests
         Analysis analysis = Sensible(Sore(inches => inches > 50 ? 6 : 0));
         Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
         Assert.True(analysis.Best.Length <= Length.FromInches(49));
-        Assert.Contains(analysis.Cautions, caution => caution.Contains("did not hurt"));
+        Assert.Contains(Cautions.Of(analysis), caution => caution.Contains("did not hurt"));
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("rest comes before testing", analysis.Verdict);
+        Assert.Contains("Rest first", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public class HardLogsTests
     {
         AnalysisInput question = Sore(inches => inches > 50 ? 6 : 0);
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Shortest = Length.FromInches(49.5) } });
-        Assert.StartsWith("Do not paddle", analysis.Card.Reason);
+        Assert.StartsWith("Do not paddle", CardReason.Of(analysis));
         Assert.False(analysis.DiminishingReturns);
     }
 
@@ -203,14 +203,7 @@ public class HardLogsTests
     {
         Analysis analysis = Sensible(Sore(_ => 5));
         Assert.All(analysis.Card.Lengths, length => Assert.True(length < Length.FromInches(49)));
-        Assert.Contains(analysis.Cautions, caution => caution.Contains("every length") && caution.Contains("clinician"));
-    }
-
-    [Fact]
-    public void Soreness_of_long_ago_sets_no_limit()
-    {
-        AnalysisInput question = Sore(_ => 8);
-        Assert.DoesNotContain(Sensible(question with { Today = question.Today.AddDays(60) }).Cautions, caution => caution.Contains("sore"));
+        Assert.Contains(Cautions.Of(analysis), caution => caution.Contains("every length") && caution.Contains("clinician"));
     }
 
     [Fact]
@@ -219,7 +212,7 @@ public class HardLogsTests
         AnalysisInput question = LogOf.Rows(new Row(0, 51), new Row(0, 51, -0.3), new Row(1, 49), new Row(1, 49, 0.2));
         Analysis swaps = Sensible(question), stays = Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } });
         Assert.True(stays.OutingsToGo.Median > swaps.OutingsToGo.Median);
-        Assert.Contains("changed on the water", stays.Verdict);
+        Assert.Contains("change length in sheltered water", Verdict.Of(stays));
     }
 
     [Fact]
@@ -253,21 +246,28 @@ public class HardLogsTests
         Analysis analysis = Sensible(LogOf.Rows(Outings(1, [.. Enumerable.Repeat(Pair, 15).SelectMany(pair => pair)])));
         Assert.True(analysis.ProbabilityWorthwhileLeft < 0.05, $"{analysis.ProbabilityWorthwhileLeft}");
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("one outing", analysis.Verdict);
+        Assert.StartsWith("Paddle once more", Verdict.Of(analysis));
         Assert.Equal(1, analysis.OutingsToGo.Low);
     }
 
     [Fact]
-    public void Where_only_outings_differ_in_length_the_search_ends_five_times_surer()
+    public void Whoever_cannot_swap_stops_five_times_surer_and_whoever_could_is_told_to_swap()
     {
         List<Analysis> seasons = [];
         for (int outings = 4; outings <= 56; outings += 4)
-            seasons.Add(Sensible(LogOf.Rows(from outing in Enumerable.Range(0, outings)
-                                            let inches = outing % 2 == 0 ? 49.0 : 51
-                                            from at in Enumerable.Range(0, 4)
-                                            select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)))));
-        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft is > 0.01 and < 0.05);
-        Assert.All(seasons, season => Assert.Equal(season.ProbabilityWorthwhileLeft < 0.01, season.DiminishingReturns));
+        {
+            AnalysisInput question = LogOf.Rows(from outing in Enumerable.Range(0, outings)
+                                                let inches = outing % 2 == 0 ? 49.0 : 51
+                                                from at in Enumerable.Range(0, 4)
+                                                select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)));
+            Assert.Equal(Standing.CannotTell, Sensible(question).Standing);
+            seasons.Add(Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } }));
+        }
+
+        double surer = TuningSettings.Default.StopBelow * TuningSettings.Default.StopBetweenOutings;
+        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft > surer && season.ProbabilityWorthwhileLeft < TuningSettings.Default.StopBelow);
+        Assert.Contains(seasons, season => season.DiminishingReturns);
+        Assert.All(seasons, season => Assert.False(season.DiminishingReturns && season.ProbabilityWorthwhileLeft >= surer));
     }
 
     [Fact]
@@ -338,9 +338,9 @@ public class HardLogsTests
         Assert.True(analysis.OutingsToGo.Low <= analysis.OutingsToGo.Median && analysis.OutingsToGo.Median <= analysis.OutingsToGo.High);
         Assert.True(analysis.GainFromMovingPercent >= 0 && analysis.GainLeftPercent >= 0);
         Assert.All(analysis.Card.Lengths, length => Assert.True(question.Paddle.Reaches(length)));
-        Assert.NotEmpty(analysis.Card.Reason);
-        Assert.DoesNotContain("NaN", analysis.Verdict + analysis.Card.Reason + string.Concat(analysis.Cautions));
-        Assert.EndsWith(".", analysis.Verdict);
+        Assert.NotEmpty(CardReason.Of(analysis));
+        Assert.DoesNotContain("NaN", Verdict.Of(analysis) + CardReason.Of(analysis) + string.Concat(Cautions.Of(analysis)));
+        Assert.EndsWith(".", Verdict.Of(analysis));
         return analysis;
     }
 }

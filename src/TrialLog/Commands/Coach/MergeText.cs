@@ -19,11 +19,11 @@ internal static class MergeText
         if (plan.Removed.Count > 0)
             Wrapped.Write(frame.Out, $"{(dryRun ? "Would remove" : "Removes")} {Kinds(plan.Removed)}, as was done there.", frame.ConsoleHost.Width);
         if (plan.Same > 0)
-            frame.Out.WriteLine($"{Counted.Of(plan.Same, "record")} the same here already.");
+            frame.Out.WriteLine($"{Say.Count(plan.Same, "record")} the same here already.");
         foreach (string remark in plan.Remarks)
             Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.ConsoleHost.Width, "- ", 2);
         if (plan.Questions.Count > 0)
-            frame.Out.WriteLine($"To decide: {Counted.Of(plan.Questions.Count, "question")}.");
+            frame.Out.WriteLine($"To decide: {Say.Count(plan.Questions.Count, "question")}.");
         if (plan.Questions.Count > 0 && (dryRun || !frame.ConsoleHost.Interactive))
         {
             foreach (MergeQuestion question in plan.Questions)
@@ -48,5 +48,5 @@ internal static class MergeText
     };
 
     private static string Kinds(IReadOnlyDictionary<string, int> counts) =>
-        string.Join(", ", counts.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => Counted.Of(one.Value, one.Key)));
+        string.Join(", ", counts.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => Say.Count(one.Value, one.Key)));
 }
