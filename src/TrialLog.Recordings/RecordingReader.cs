@@ -37,9 +37,8 @@ public static class RecordingReader
             };
             string hash = FileBytes.Hash(bytes);
             (Track track, double start, double longitude, Mended mended) = TrackMaker.Make(recording);
-            IReadOnlyList<int> presses = LapPresses.Of(recording.Laps, start, track);
             (DateTimeOffset startedAt, string note) = LocalClock.Choose(start, recording.Offset, longitude, home);
-            return new RecordedOuting(track)
+            return new RecordedOuting(track, WatchMarks.Of(recording, start, track))
             {
                 FileName = name,
                 Format = format,
@@ -47,8 +46,6 @@ public static class RecordingReader
                 StartedAt = startedAt,
                 ClockNote = note,
                 Mended = mended,
-                HasPressedLaps = presses.Count > 0,
-                Proposals = PieceFinder.Find(track, presses),
             };
         }
         catch (RecordingException e)

@@ -104,7 +104,9 @@ public sealed partial record RecordedOuting
     }
 
     private RecordedOuting With(int piece, PieceProposal proposal) =>
-        this with { Proposals = [.. Proposals.Take(piece), proposal, .. Proposals.Skip(piece + 1)] };
+        Corrected([.. Proposals.Take(piece), proposal, .. Proposals.Skip(piece + 1)]);
+
+    private RecordedOuting Corrected(IReadOnlyList<PieceProposal> proposals) => this with { Proposals = proposals, corrected = true, Before = this };
 
     private RecordedOuting Replace(int piece, int count, IReadOnlyList<List<Stretch>> by, string? leftOutBecause)
     {
@@ -122,7 +124,7 @@ public sealed partial record RecordedOuting
                 throw new InvalidValueException("It would overlap the piece beside it; move or drop that one first.");
         }
 
-        return this with { Proposals = all };
+        return Corrected(all);
     }
 
     private void Check(List<Stretch> legs)

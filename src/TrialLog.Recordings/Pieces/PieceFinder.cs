@@ -3,38 +3,228 @@ using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Recordings.Pieces;
 
-/// <summary>Finds the pieces of an outing.</summary>
-internal static class PieceFinder
+/// <summary>Finds the pieces of an outing: every way in which its stretches can be read as pieces, the likelier first.</summary>
+/// <param name="track">The track.</param>
+/// <param name="marks">What the watch itself marked.</param>
+internal sealed class PieceFinder(Track track, WatchMarks marks)
 {
-    /// <summary>Every piece found, in order, the slower stretches among them marked as left out.</summary>
-    /// <param name="track">The track.</param>
-    /// <param name="presses">Points at which the paddler pressed for a lap, in order.</param>
-    public static List<PieceProposal> Find(Track track, IReadOnlyList<int> presses)
+    // No sources: chosen. A current differs by less from one piece to the next, and two legs at one effort by less after it.
+    private const double CurrentChanges = 0.25;
+    private const int LongestSeam = 40;
+
+    private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
+
+    /// <summary>Every reading, the likelier first; none twice.</summary>
+    /// <param name="card">What was to be paddled, where it is known: stretches that a fault of the watch cut in two are joined where they then make a leg of it.</param>
+    public IReadOnlyList<PieceReading> Readings(PieceCard? card = null)
     {
-        List<Stretch> legs = LegFinder.Find(track, presses);
-        var directions = new Directions(track, legs);
-        List<Stretch> work = legs.FindAll(directions.IsWork);
+        List<Stretch> whole = Joined(found, card?.Distance?.Metres), halves = Joined(found, card?.Distance?.Metres / 2);
+        IEnumerable<PieceReading?> all =
+        [
+            OfSteps(whole),
+            OfPresses(whole),
+            RoundTrips(halves),
+            EasyWayBack(whole),
+            OneWay(whole),
+        ];
+        var readings = new List<PieceReading>();
+        foreach (PieceReading reading in all.OfType<PieceReading>().OrderBy(r => r.Against is null ? 0 : 1))
+        {
+            PieceReading chosen = card is null ? reading : OfCardsDistance(reading, card);
+            if (!readings.Exists(chosen.IsSame))
+                readings.Add(chosen);
+        }
+
+        return readings;
+    }
+
+    // A stretch of another distance than the card's, beside as many as the card has, is none of the card's pieces.
+    private static PieceReading OfCardsDistance(PieceReading reading, PieceCard card)
+    {
+        IReadOnlyList<PieceProposal> kept = reading.Kept;
+        if (card.Distance is null || kept.Count <= card.Pieces || kept.Count(p => card.Fits(p.Distance)) != card.Pieces)
+            return reading;
+        return reading with
+        {
+            Proposals = [.. reading.Proposals.Select(p => p.Kept && !card.Fits(p.Distance) ? p with { LeftOutBecause = "not the card's distance" } : p)],
+        };
+    }
+
+    private PieceReading? OfSteps(List<Stretch> legs)
+    {
+        if (marks.Steps.Count == 0)
+            return null;
+        var groups = new List<IReadOnlyList<Stretch>>();
+        var names = new Dictionary<Stretch, string?>();
+        foreach (WatchStep step in marks.Steps)
+        {
+            List<Stretch> inside = Inside(legs, step.Stretch);
+            if (inside.Count == 0 && !track.Unbroken(step.Stretch.First, step.Stretch.Last))
+                continue;
+            if (inside.Count == 0)
+                inside.Add(step.Stretch);
+            // Where the step begins and ends the paddling does.
+            inside[0] = inside[0] with { First = Math.Min(step.Stretch.First, inside[0].Last - 1) };
+            inside[^1] = inside[^1] with { Last = Math.Max(step.Stretch.Last, inside[^1].First + 1) };
+            groups.Add(inside);
+            names[inside[0]] = step.Name;
+        }
+
+        if (groups.Count == 0)
+            return null;
+        List<Stretch> rest = legs.FindAll(leg => !groups.Exists(g => leg.First < g[^1].Last && leg.Last > g[0].First));
+        return new PieceReading(PieceShape.Intervals, Proposals(groups, LegPairs.Join(track, rest), g => names.GetValueOrDefault(g[0])));
+    }
+
+    private PieceReading? OfPresses(List<Stretch> legs)
+    {
+        var groups = new List<IReadOnlyList<Stretch>>();
+        for (int i = 0; i + 1 < marks.Presses.Count; i++)
+        {
+            var between = new Stretch(marks.Presses[i], marks.Presses[i + 1]);
+            List<Stretch> inside = Inside(legs, between);
+            if (inside.Count > 0 && inside.Sum(l => l.Seconds) >= 0.7 * between.Seconds)
+                groups.Add(inside);
+        }
+
+        if (groups.Count == 0)
+            return null;
+        List<Stretch> work = Work(legs, out _);
+        // Presses tell only where each stretch of work lies between two.
+        if (!work.TrueForAll(leg => groups.Exists(g => g.Contains(leg))))
+            return null;
+        return Reading(PieceShape.Intervals, groups, legs);
+    }
+
+    private PieceReading RoundTrips(List<Stretch> legs)
+    {
+        List<Stretch> work = Work(legs, out _);
         List<IReadOnlyList<Stretch>> groups = LegPairs.Join(track, work);
-        Heading flow = directions.Current(groups);
-        double[] speeds = [.. groups.Select(g => g.Count == 2
-            ? (Speed(track, g[0]) + Speed(track, g[1])) / 2
-            : Speed(track, g[0]) - flow.Length * flow.Cosine(track.Between(g[0].First, g[0].Last)))];
+        List<IReadOnlyList<Stretch>> pairs = groups.FindAll(g => g.Count == 2);
+        return Reading(PieceShape.RoundTrips, groups, legs) with { Against = AgainstPairs(pairs) };
+    }
+
+    /// <summary>What shows that these pairs of legs were not paddled as round trips; null where nothing does.</summary>
+    private string? AgainstPairs(List<IReadOnlyList<Stretch>> pairs)
+    {
+        if (pairs.Count == 0)
+            return null;
+        Heading course = Course(pairs[0][0]);
+        var there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]);
+        var home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
+        if (Efforts.Compare(track, there, home) is Harder.First or Harder.Second)
+            return "the legs one way were paddled easier than those the other way";
+        double[] currents = [.. there.Zip(home, (a, b) => (Speed(a) - Speed(b)) / 2)];
+        for (int i = 1; i < currents.Length; i++)
+        {
+            if (Math.Abs(currents[i] - currents[i - 1]) > CurrentChanges)
+                return "the current that the legs out and back would show changes too much from piece to piece";
+        }
+
+        return null;
+    }
+
+    private PieceReading? EasyWayBack(List<Stretch> legs)
+    {
+        List<Stretch> work = Work(legs, out _);
+        if (work.Count < 2)
+            return null;
+        Heading course = Course(work.MaxBy(l => l.Seconds));
+        List<Stretch> there = work.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine), home = work.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine);
+        if (there.Count == 0 || home.Count == 0)
+            return null;
+        (List<Stretch> hard, string? against) = Harder2(there, home, course);
+        PieceReading reading = Reading(PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "easy way back: the pieces go the other way");
+        return reading with { Against = against };
+    }
+
+    // Which way the pieces went: by sensors, else by the speed through the water, the drift at rest taken for the current.
+    private (List<Stretch> Hard, string? Against) Harder2(List<Stretch> there, List<Stretch> home, Heading course)
+    {
+        Harder told = Efforts.Compare(track, there, home);
+        if (told == Harder.First)
+            return (there, null);
+        if (told == Harder.Second)
+            return (home, null);
+        List<Stretch> both = [.. there.Concat(home).OrderBy(l => l.First)];
+        double drift = Efforts.Drift(track, course, both.Zip(both.Skip(1), (a, b) => new Stretch(a.Last, b.First)).Where(r => r.Seconds > 0 && track.Unbroken(r.First, r.Last))) ?? 0;
+        double out_ = there.Average(Speed) - drift, back = home.Average(Speed) + drift;
+        return (out_ >= back ? there : home, told == Harder.Neither ? "the ways out and back were paddled alike" : null);
+    }
+
+    private PieceReading OneWay(List<Stretch> legs) =>
+        Reading(PieceShape.OneWay, [.. Work(legs, out _).Select(l => (IReadOnlyList<Stretch>)[l])], legs);
+
+    private List<Stretch> Work(List<Stretch> legs, out Directions directions)
+    {
+        Directions compared = new(track, legs);
+        directions = compared;
+        return legs.FindAll(compared.IsWork);
+    }
+
+    // Of the groups those count that are about as fast as the work; all else stays in the list, left out.
+    private PieceReading Reading(PieceShape shape, IReadOnlyList<IReadOnlyList<Stretch>> groups, List<Stretch> legs, string? whyNot = null)
+    {
+        Heading flow = new Directions(track, legs).Current(groups);
+        double[] speeds = [.. groups.Select(g => g.Count > 1
+            ? PieceMeasures.MeanOverGround(track, g)
+            : Speed(g[0]) - flow.Length * flow.Cosine(Course(g[0])))];
         double level = WorkLevel.Of(groups.Select((g, i) => (speeds[i], (double)g.Sum(l => l.Seconds))));
         var kept = new List<IReadOnlyList<Stretch>>();
-        var easy = new List<IReadOnlyList<Stretch>>(LegPairs.Join(track, legs.Except(work).ToList()));
+        var easy = new List<IReadOnlyList<Stretch>>();
         for (int i = 0; i < groups.Count; i++)
             (speeds[i] >= WorkLevel.Slowest * level ? kept : easy).Add(groups[i]);
+        HashSet<Stretch> used = [.. groups.SelectMany(g => g)];
+        List<Stretch> rest = legs.FindAll(leg => !used.Contains(leg));
+        easy.AddRange(whyNot is null ? LegPairs.Join(track, rest) : rest.Select(l => (IReadOnlyList<Stretch>)[l]));
+        return new PieceReading(shape, Proposals(kept, easy, _ => null, whyNot));
+    }
+
+    private IReadOnlyList<PieceProposal> Proposals(
+        IReadOnlyList<IReadOnlyList<Stretch>> kept, IReadOnlyList<IReadOnlyList<Stretch>> easy, Func<IReadOnlyList<Stretch>, string?> name, string? whyNot = null)
+    {
         int first = kept.Count > 0 ? kept.Min(g => g[0].First) : int.MaxValue, last = kept.Count > 0 ? kept.Max(g => g[^1].Last) : -1;
+        Heading course = kept.Count > 0 ? Course(kept[0][0]) : default;
+        HashSet<IReadOnlyList<Stretch>> counts = [.. kept];
         return
         [
-            .. kept.Concat(easy).OrderBy(g => g[0].First).Select(g => PieceMeasures.Measure(track, g, kept.Contains(g) ? null : Why(g))),
+            .. kept.Concat(easy).OrderBy(g => g[0].First).Select(g => PieceMeasures.Measure(track, g, counts.Contains(g) ? null : Why(g)) with { StepName = name(g) }),
         ];
 
         string Why(IReadOnlyList<Stretch> group) =>
             group[^1].Last <= first ? "warm-up: slower than the pieces"
+            : whyNot is not null && Course(group[0]).Cosine(course) < 0 ? whyNot
             : group[0].First >= last ? "cool-down: slower than the pieces"
             : "easy paddling: slower than the pieces";
     }
 
-    private static double Speed(Track track, Stretch leg) => Steadiness.MeanSpeed(track, Steadiness.SteadyPart(track, leg));
+    // Where two stretches follow one another the same way, too short each and together just a leg, a fault cut them.
+    private List<Stretch> Joined(List<Stretch> legs, double? metres)
+    {
+        if (metres is not { } leg)
+            return legs;
+        var card = new PieceCard(1, Distance.FromMetres(leg));
+        var joined = new List<Stretch>();
+        foreach (Stretch next in legs)
+        {
+            if (joined.Count > 0 && joined[^1] is var last && next.First - last.Last <= LongestSeam && track.Unbroken(last.First, next.Last)
+                && Course(last).Cosine(Course(next)) >= Directions.SameWayCosine
+                && !Fits(last) && !Fits(next) && Fits(new Stretch(last.First, next.Last)))
+                joined[^1] = new Stretch(last.First, next.Last);
+            else
+                joined.Add(next);
+        }
+
+        return joined;
+
+        bool Fits(Stretch stretch) => track.Along[stretch.Last] - track.Along[stretch.First] is >= 1 and var way && card.Fits(Distance.FromMetres(way));
+    }
+
+    private static List<Stretch> Inside(List<Stretch> legs, Stretch frame) =>
+        [.. legs.Where(l => Math.Min(l.Last, frame.Last) - Math.Max(l.First, frame.First) > 0.6 * l.Seconds)
+            .Select(l => new Stretch(Math.Max(l.First, frame.First), Math.Min(l.Last, frame.Last)))];
+
+    private Heading Course(Stretch leg) => track.Between(leg.First, leg.Last);
+
+    private double Speed(Stretch leg) => Steadiness.MeanSpeed(track, Steadiness.SteadyPart(track, leg));
 }

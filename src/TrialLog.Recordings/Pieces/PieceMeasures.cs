@@ -40,6 +40,15 @@ internal static class PieceMeasures
         };
     }
 
+    /// <summary>Mean speed over ground of the steady parts, legs out and back alike in weight; m/s.</summary>
+    public static double MeanOverGround(Track track, IReadOnlyList<Stretch> stretches)
+    {
+        Heading outward = track.Between(stretches[0].First, stretches[0].Last);
+        Leg[] legs = [.. stretches.Select(s => MeasureLeg(track, s, outward))];
+        double? there = MeanSpeed(legs.Where(l => !l.Returns)), home = MeanSpeed(legs.Where(l => l.Returns));
+        return there is { } a && home is { } b ? (a + b) / 2 : MeanSpeed(legs)!.Value;
+    }
+
     private static Leg MeasureLeg(Track track, Stretch stretch, Heading outward) => new()
     {
         Start = TimeSpan.FromSeconds(track.Seconds[stretch.First]),

@@ -33,6 +33,9 @@ public sealed record PieceProposal
     /// <summary>Speed of the second half less the first, percent of the mean.</summary>
     public double? FadePercent { get; init; }
 
+    /// <summary>What the step of the watch's workout was called that it was paddled as; null where there was none.</summary>
+    public string? StepName { get; init; }
+
     /// <summary>Why it is left out; null where it counts.</summary>
     public string? LeftOutBecause { get; init; }
 

@@ -29,12 +29,23 @@ internal static class Steadiness
         return speeds[speeds.Length / 2];
     }
 
-    /// <summary>Standard deviation of the speed over its mean.</summary>
+    /// <summary>
+    /// Standard deviation of the speed along the course over its mean, without what the positions' noise makes of it: noise is alike on both
+    /// axes, and across the course there is nothing else of that kind.
+    /// </summary>
     public static double Variation(Track track, Stretch stretch)
     {
-        double mean = MeanSpeed(track, stretch), sum = 0;
-        for (int i = stretch.First; i <= stretch.Last; i++)
-            sum += (track.Speed[i] - mean) * (track.Speed[i] - mean);
-        return mean <= 0 ? double.PositiveInfinity : Math.Sqrt(sum / (stretch.Seconds + 1)) / mean;
+        const int half = 10;
+        double mean = MeanSpeed(track, stretch), along = 0, across = 0;
+        for (int i = stretch.First; i < stretch.Last; i++)
+        {
+            Heading course = track.Between(Math.Max(stretch.First, i - half), Math.Min(stretch.Last, i + half)), step = track.Between(i, i + 1);
+            double seconds = track.Seconds[i + 1] - track.Seconds[i], length = Math.Max(1e-9, course.Length);
+            double forward = (step.East * course.East + step.North * course.North) / length / seconds - mean;
+            double aside = (step.East * course.North - step.North * course.East) / length / seconds;
+            (along, across) = (along + forward * forward, across + aside * aside);
+        }
+
+        return mean <= 0 ? double.PositiveInfinity : Math.Sqrt(Math.Max(0, along - across) / Math.Max(1, stretch.Seconds)) / mean;
     }
 }

@@ -21,11 +21,16 @@ internal static class RecordingCommands
     {
         Option<int> outings = new("--outings") { Description = "Simulated outings for each watch.", DefaultValueFactory = _ => 400 };
         Option<int> seed = new("--seed") { Description = "Seed of the first outing.", DefaultValueFactory = _ => 1 };
+        Option<string?> only = new("--only") { Description = "Of the outings by a card only the rows whose name has this." };
         Command command = new("recordings-study", "Pieces, speeds and currents found in simulated outings against the truth; then time and memory for a day's recording.")
         {
-            outings, seed,
+            outings, seed, only,
         };
-        command.SetAction(parsed => RecordingsStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed)));
+        command.SetAction(parsed =>
+        {
+            CardStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed), parsed.GetValue(only));
+            return parsed.GetValue(only) is null ? RecordingsStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed)) : 0;
+        });
         return command;
     }
 
