@@ -49,15 +49,23 @@ internal static class ImportRecording
             : recording;
     }
 
-    /// <summary>The lengths that the open card gives to the pieces of an outing of that day, in order; null where no card was open then.</summary>
-    public static IReadOnlyList<Length>? CardLengths(Workspace workspace, Chosen chosen, DateOnly? day = null) => OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card.Lengths;
+    /// <summary>The card that was open for an outing of that day; null where none was.</summary>
+    public static TrialCard? Card(Workspace workspace, Chosen chosen, DateOnly? day = null) => OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card;
+
+    /// <summary>The recording held against the lengths that were typed, else against the card.</summary>
+    public static RecordedOuting HeldAgainst(RecordedOuting recording, IReadOnlyList<Length>? typed, TrialCard? card) =>
+        typed is not null ? recording.For(new PieceCard(typed.Count))
+        : card is not null ? recording.For(new PieceCard(card.Lengths.Count, card.Distance, card.Rest))
+        : recording;
 
     /// <summary>Saves the pieces that count as one outing.</summary>
     /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was saved.</exception>
     public static Outing Save(Workspace workspace, RecordedOuting recording, RecordingAnswers answers)
     {
-        if (recording.QuestionFor(answers.Lengths.Count) is { } question)
-            throw new RequestException(question);
+        if (recording.Card?.Pieces != answers.Lengths.Count)
+            recording = recording.For(new PieceCard(answers.Lengths.Count));
+        if (recording.Questions is [var question, ..])
+            throw new RequestException(question.Says);
         return LogOuting.Save(
             workspace,
             new OutingEntry

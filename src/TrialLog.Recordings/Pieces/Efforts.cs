@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Recordings.Pieces;
@@ -66,18 +67,17 @@ internal static class Efforts
     /// </summary>
     /// <param name="track">The track.</param>
     /// <param name="course">The course.</param>
-    /// <param name="rests">Stretches between pieces.</param>
+    /// <param name="rests">Stretches without paddling.</param>
     public static double? Drift(Track track, Heading course, IEnumerable<Stretch> rests)
     {
-        const int glide = 20, shortest = 10;
+        // Until the canoe has lost its way.
+        const int glide = 12;
         double metres = 0, seconds = 0;
-        foreach (Stretch rest in rests)
+        foreach (Stretch rest in rests.Where(r => r.Seconds > 2 * glide))
         {
-            if (rest.Seconds < glide + shortest)
-                continue;
-            Heading moved = track.Between(rest.First + glide, rest.Last);
+            Heading moved = track.Between(rest.First + glide, rest.Last - 2);
             metres += moved.Length * moved.Cosine(course);
-            seconds += track.Seconds[rest.Last] - track.Seconds[rest.First + glide];
+            seconds += track.Seconds[rest.Last - 2] - track.Seconds[rest.First + glide];
         }
 
         return seconds >= 30 ? metres / seconds : null;

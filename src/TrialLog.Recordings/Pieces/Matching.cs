@@ -47,10 +47,6 @@ public sealed partial record RecordedOuting
     /// <summary>The outing with that question answered: it is right as shown.</summary>
     public RecordedOuting Confirm(QuestionKind kind) => this with { Confirmed = [.. Confirmed, kind] };
 
-    /// <summary>What to ask where so many lengths are to be given to the pieces in order; null where nothing is in doubt.</summary>
-    public string? QuestionFor(int lengths) =>
-        (Card is { } card && card.Pieces == lengths ? this : For(new PieceCard(lengths))).Questions is [var first, ..] ? first.Says : null;
-
     private RecordedOuting Chosen(IReadOnlyList<PieceReading> readings, PieceCard? card)
     {
         RecordedOuting read = this with { Card = card, Readings = readings };
@@ -98,7 +94,7 @@ public sealed partial record RecordedOuting
         IReadOnlyList<PieceProposal> kept = Kept;
         if (kept.Count != card.Pieces)
         {
-            string says = $"{(card.Distance is null ? "There are lengths for" : "The card has")} {Counted(card.Pieces)}{(card.Distance is { } each ? $" of {each}" : "")}, the recording shows {kept.Count}";
+            string says = $"{(card.Distance is null ? "There are lengths for" : "The card has")} {Counted(card.Pieces)}, the recording shows {kept.Count}";
             yield return new RecordingQuestion(QuestionKind.Count, kept.Count > card.Pieces
                 ? $"{says}: drop or merge those that are none of the card's, or say the length of each."
                 : $"{says}: add, keep or split the missing ones, or say the length of each that was paddled.", CanBeConfirmed: false);

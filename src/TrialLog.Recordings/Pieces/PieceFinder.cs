@@ -1,4 +1,6 @@
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Recordings.Pieces;
@@ -9,8 +11,9 @@ namespace TrialLog.Recordings.Pieces;
 internal sealed class PieceFinder(Track track, WatchMarks marks)
 {
     // No sources: chosen. A current differs by less from one piece to the next, and two legs at one effort by less after it.
-    private const double CurrentChanges = 0.25;
-    private const int LongestSeam = 40;
+    private const double CurrentChanges = 0.25, DriftDiffers = 0.3;
+    private const int LongestSeam = 90, MostParts = 5;
+    private const double SeamShare = 0.7;
 
     private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
 
@@ -89,26 +92,23 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
 
         if (groups.Count == 0)
             return null;
-        List<Stretch> work = Work(legs, out _);
+        List<Stretch> work = Work(legs);
         // Presses tell only where each stretch of work lies between two.
         if (!work.TrueForAll(leg => groups.Exists(g => g.Contains(leg))))
             return null;
         return Reading(PieceShape.Intervals, groups, legs);
     }
 
-    private PieceReading RoundTrips(List<Stretch> legs)
+    private PieceReading? RoundTrips(List<Stretch> legs)
     {
-        List<Stretch> work = Work(legs, out _);
-        List<IReadOnlyList<Stretch>> groups = LegPairs.Join(track, work);
-        List<IReadOnlyList<Stretch>> pairs = groups.FindAll(g => g.Count == 2);
-        return Reading(PieceShape.RoundTrips, groups, legs) with { Against = AgainstPairs(pairs) };
+        List<IReadOnlyList<Stretch>> pairs = LegPairs.Join(track, Work(legs)).FindAll(g => g.Count == 2);
+        return pairs.Count == 0 ? null
+            : Reading(PieceShape.RoundTrips, pairs, legs, "one way, where the pieces go out and back") with { Against = AgainstPairs(pairs), Unsure = Unsure(pairs) };
     }
 
     /// <summary>What shows that these pairs of legs were not paddled as round trips; null where nothing does.</summary>
     private string? AgainstPairs(List<IReadOnlyList<Stretch>> pairs)
     {
-        if (pairs.Count == 0)
-            return null;
         Heading course = Course(pairs[0][0]);
         var there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]);
         var home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
@@ -124,42 +124,55 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         return null;
     }
 
+    // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current runs.
+    private string? Unsure(List<IReadOnlyList<Stretch>> pairs)
+    {
+        Heading course = Course(pairs[0][0]);
+        List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]), home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
+        if (Efforts.Compare(track, there, home) != Harder.Unknown || Drift(course) is not { } drift)
+            return null;
+        double current = (Median(there) - Median(home)) / 2;
+        return Math.Abs(drift - current) <= DriftDiffers ? null
+            : $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were the pieces out and back, both ways at one effort?";
+    }
+
+    private double? Drift(Heading course) =>
+        MovingBlocks.UsualSpeed(track) is { } usual ? Efforts.Drift(track, course, MovingBlocks.Rests(track, usual, 10)) : null;
+
     private PieceReading? EasyWayBack(List<Stretch> legs)
     {
-        List<Stretch> work = Work(legs, out _);
+        List<Stretch> work = Work(legs);
         if (work.Count < 2)
             return null;
         Heading course = Course(work.MaxBy(l => l.Seconds));
         List<Stretch> there = work.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine), home = work.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine);
         if (there.Count == 0 || home.Count == 0)
             return null;
-        (List<Stretch> hard, string? against) = Harder2(there, home, course);
-        PieceReading reading = Reading(PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "easy way back: the pieces go the other way");
+        (List<Stretch> hard, string? against) = HarderWay(there, home, course);
+        PieceReading reading = Reading(PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "the way back: the pieces go the other way");
         return reading with { Against = against };
     }
 
     // Which way the pieces went: by sensors, else by the speed through the water, the drift at rest taken for the current.
-    private (List<Stretch> Hard, string? Against) Harder2(List<Stretch> there, List<Stretch> home, Heading course)
+    private (List<Stretch> Hard, string? Against) HarderWay(List<Stretch> there, List<Stretch> home, Heading course)
     {
         Harder told = Efforts.Compare(track, there, home);
         if (told == Harder.First)
             return (there, null);
         if (told == Harder.Second)
             return (home, null);
-        List<Stretch> both = [.. there.Concat(home).OrderBy(l => l.First)];
-        double drift = Efforts.Drift(track, course, both.Zip(both.Skip(1), (a, b) => new Stretch(a.Last, b.First)).Where(r => r.Seconds > 0 && track.Unbroken(r.First, r.Last))) ?? 0;
-        double out_ = there.Average(Speed) - drift, back = home.Average(Speed) + drift;
-        return (out_ >= back ? there : home, told == Harder.Neither ? "the ways out and back were paddled alike" : null);
+        double drift = Drift(course) ?? 0;
+        double first = Median(there) - drift, second = Median(home) + drift;
+        return (first >= second ? there : home, told == Harder.Neither ? "the ways out and back were paddled alike" : null);
     }
 
     private PieceReading OneWay(List<Stretch> legs) =>
-        Reading(PieceShape.OneWay, [.. Work(legs, out _).Select(l => (IReadOnlyList<Stretch>)[l])], legs);
+        Reading(PieceShape.OneWay, [.. Work(legs).Select(l => (IReadOnlyList<Stretch>)[l])], legs);
 
-    private List<Stretch> Work(List<Stretch> legs, out Directions directions)
+    private List<Stretch> Work(List<Stretch> legs)
     {
-        Directions compared = new(track, legs);
-        directions = compared;
-        return legs.FindAll(compared.IsWork);
+        var directions = new Directions(track, legs);
+        return legs.FindAll(directions.IsWork);
     }
 
     // Of the groups those count that are about as fast as the work; all else stays in the list, left out.
@@ -174,17 +187,17 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         var easy = new List<IReadOnlyList<Stretch>>();
         for (int i = 0; i < groups.Count; i++)
             (speeds[i] >= WorkLevel.Slowest * level ? kept : easy).Add(groups[i]);
-        HashSet<Stretch> used = [.. groups.SelectMany(g => g)];
-        List<Stretch> rest = legs.FindAll(leg => !used.Contains(leg));
-        easy.AddRange(whyNot is null ? LegPairs.Join(track, rest) : rest.Select(l => (IReadOnlyList<Stretch>)[l]));
-        return new PieceReading(shape, Proposals(kept, easy, _ => null, whyNot));
+        HashSet<Stretch> used = [.. groups.SelectMany(g => g)], work = [.. Work(legs)];
+        List<Stretch> rest = legs.FindAll(leg => !used.Contains(leg) && !work.Contains(leg));
+        easy.AddRange(LegPairs.Join(track, rest));
+        List<IReadOnlyList<Stretch>> other = [.. legs.Where(leg => !used.Contains(leg) && work.Contains(leg)).Select(l => (IReadOnlyList<Stretch>)[l])];
+        return new PieceReading(shape, Proposals(kept, [.. easy, .. other], _ => null, group => other.Contains(group) ? whyNot : null));
     }
 
     private IReadOnlyList<PieceProposal> Proposals(
-        IReadOnlyList<IReadOnlyList<Stretch>> kept, IReadOnlyList<IReadOnlyList<Stretch>> easy, Func<IReadOnlyList<Stretch>, string?> name, string? whyNot = null)
+        IReadOnlyList<IReadOnlyList<Stretch>> kept, IReadOnlyList<IReadOnlyList<Stretch>> easy, Func<IReadOnlyList<Stretch>, string?> name, Func<IReadOnlyList<Stretch>, string?>? whyNot = null)
     {
         int first = kept.Count > 0 ? kept.Min(g => g[0].First) : int.MaxValue, last = kept.Count > 0 ? kept.Max(g => g[^1].Last) : -1;
-        Heading course = kept.Count > 0 ? Course(kept[0][0]) : default;
         HashSet<IReadOnlyList<Stretch>> counts = [.. kept];
         return
         [
@@ -192,27 +205,30 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         ];
 
         string Why(IReadOnlyList<Stretch> group) =>
-            group[^1].Last <= first ? "warm-up: slower than the pieces"
-            : whyNot is not null && Course(group[0]).Cosine(course) < 0 ? whyNot
+            whyNot?.Invoke(group) is { } reason ? reason
+            : group[^1].Last <= first ? "warm-up: slower than the pieces"
             : group[0].First >= last ? "cool-down: slower than the pieces"
             : "easy paddling: slower than the pieces";
     }
 
-    // Where two stretches follow one another the same way, too short each and together just a leg, a fault cut them.
+    // Where stretches follow one another the same way without a rest, too short each and together just a leg, a fault cut them.
     private List<Stretch> Joined(List<Stretch> legs, double? metres)
     {
         if (metres is not { } leg)
             return legs;
         var card = new PieceCard(1, Distance.FromMetres(leg));
         var joined = new List<Stretch>();
-        foreach (Stretch next in legs)
+        for (int i = 0; i < legs.Count; i++)
         {
-            if (joined.Count > 0 && joined[^1] is var last && next.First - last.Last <= LongestSeam && track.Unbroken(last.First, next.Last)
-                && Course(last).Cosine(Course(next)) >= Directions.SameWayCosine
-                && !Fits(last) && !Fits(next) && Fits(new Stretch(last.First, next.Last)))
-                joined[^1] = new Stretch(last.First, next.Last);
-            else
-                joined.Add(next);
+            int last = i;
+            for (int j = i; j < Math.Min(legs.Count, i + MostParts) && !Fits(legs[j]) && (j == i || IsSeam(legs[j - 1], legs[j])); j++)
+            {
+                if (j > i && Fits(new Stretch(legs[i].First, legs[j].Last)))
+                    last = j;
+            }
+
+            joined.Add(new Stretch(legs[i].First, legs[last].Last));
+            i = last;
         }
 
         return joined;
@@ -220,9 +236,16 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         bool Fits(Stretch stretch) => track.Along[stretch.Last] - track.Along[stretch.First] is >= 1 and var way && card.Fits(Distance.FromMetres(way));
     }
 
+    private bool IsSeam(Stretch before, Stretch after) =>
+        after.First - before.Last <= LongestSeam && track.Unbroken(before.First, after.Last)
+        && Course(before).Cosine(Course(after)) >= Directions.SameWayCosine
+        && track.Along[after.First] - track.Along[before.Last] >= SeamShare * Math.Min(Speed(before), Speed(after)) * (track.Seconds[after.First] - track.Seconds[before.Last]);
+
     private static List<Stretch> Inside(List<Stretch> legs, Stretch frame) =>
         [.. legs.Where(l => Math.Min(l.Last, frame.Last) - Math.Max(l.First, frame.First) > 0.6 * l.Seconds)
             .Select(l => new Stretch(Math.Max(l.First, frame.First), Math.Min(l.Last, frame.Last)))];
+
+    private double Median(List<Stretch> legs) => legs.Select(Speed).Order().ElementAt(legs.Count / 2);
 
     private Heading Course(Stretch leg) => track.Between(leg.First, leg.Last);
 

@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Recordings.Pieces;
 
 /// <summary>How the stretches of an outing make up pieces.</summary>

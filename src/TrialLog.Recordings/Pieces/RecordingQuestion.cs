@@ -1,3 +1,5 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Recordings.Pieces;
 
 /// <summary>What a question is about.</summary>

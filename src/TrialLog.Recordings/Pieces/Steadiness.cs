@@ -30,10 +30,10 @@ internal static class Steadiness
     }
 
     /// <summary>
-    /// Standard deviation of the speed along the course over its mean, without what the positions' noise makes of it: noise is alike on both
-    /// axes, and across the course there is nothing else of that kind.
+    /// Whether the speed along the course varies by no more than that share of its mean, beside what the noise of the positions makes of it:
+    /// noise is alike on both axes, and across the course there is nothing else of that kind.
     /// </summary>
-    public static double Variation(Track track, Stretch stretch)
+    public static bool IsSteady(Track track, Stretch stretch, double share)
     {
         const int half = 10;
         double mean = MeanSpeed(track, stretch), along = 0, across = 0;
@@ -46,6 +46,8 @@ internal static class Steadiness
             (along, across) = (along + forward * forward, across + aside * aside);
         }
 
-        return mean <= 0 ? double.PositiveInfinity : Math.Sqrt(Math.Max(0, along - across) / Math.Max(1, stretch.Seconds)) / mean;
+        // By chance the two axes differ: by three standard deviations of a variance of so many independent speeds at most.
+        double independent = Math.Max(1, stretch.Seconds / (2 + 2 * track.Blur)), chance = 3 * Math.Sqrt(4 / independent);
+        return mean > 0 && along / Math.Max(1, stretch.Seconds) <= share * share * mean * mean + (1 + chance) * across / Math.Max(1, stretch.Seconds);
     }
 }

@@ -1,3 +1,4 @@
+using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Tracks;
 

@@ -21,13 +21,13 @@ internal static class ImportRecordingCommand
     {
         Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         RecordedOuting recording = ImportRecording.Read(workspace, stream, name, parsed.GetValue(options.Again));
+        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text ? [.. text.Split(',').Select(one => Length.Parse(one, chosen.Paddler.Unit))] : null;
+        TrialCard? card = typed is null ? ImportRecording.Card(workspace, chosen, recording.Date) : null;
+        recording = ImportRecording.HeldAgainst(recording, typed, card);
         foreach (string number in (parsed.GetValue(options.Drop) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             recording = recording.Drop(RecordingQuestions.Place(recording, number));
         bool quiet = parsed.GetValue(frame.Json);
-        IReadOnlyList<Length>? lengths = parsed.GetValue(options.Lengths) is { } text
-            ? [.. text.Split(',').Select(one => Length.Parse(one, chosen.Paddler.Unit))]
-            : ImportRecording.CardLengths(workspace, chosen, recording.Date);
-
+        IReadOnlyList<Length>? lengths = typed ?? card?.Lengths;
         var answers = new RecordingAnswers
         {
             Chosen = chosen,

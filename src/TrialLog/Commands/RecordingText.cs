@@ -39,8 +39,8 @@ internal static class RecordingText
                 Wrapped.Write(to, remark, width, "      ", 6);
         }
 
-        if (recording.QuestionFor(lengths.Count) is { } question && lengths.Count > 0)
-            Wrapped.Write(to, question, width);
+        foreach (RecordingQuestion question in recording.Questions)
+            Wrapped.Write(to, question.Says, width);
         to.WriteLine();
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
+using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Study.Recordings.Writing;
@@ -66,16 +67,36 @@ internal static class CardStudy
     }
 
     /// <summary>The outing of that seed, paddled, recorded, read back and scored.</summary>
-    public static CardScore Score(Func<Random, (OutingPlan Plan, CardFor Card)> draw, int seed)
+    public static CardScore Score(
+        Func<Random, (OutingPlan Plan, CardFor Card)> draw, int seed, Action<SimulatedOuting, RecordedOuting, double>? notRight = null)
     {
         (OutingPlan plan, CardFor card) = draw(new Random(seed));
         SimulatedOuting outing = Simulator.Run(plan, seed);
         RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset)), "simulated.fit");
         read = read.For(new PieceCard(card.Pieces, card.Metres is double metres ? Distance.FromMetres(metres) : null));
         bool asked = read.Questions.Count > 0;
-        // The recording counts from its first position, which a dropout can have taken.
-        double lead = Math.Max(0, outing.Recorded.Min(p => p.Time) - outing.True[0].Time);
-        return Compare(outing.Pieces, read.Kept, asked, lead);
+        // The recording counts from its first position, which a dropout can have taken or a wild time put too early.
+        double lead = read.StartedAt.ToUnixTimeSeconds() - outing.True[0].Time;
+        CardScore score = Compare(outing.Pieces, read.Kept, asked, lead);
+        if (!score.Right)
+            notRight?.Invoke(outing, read, lead);
+        return score;
+    }
+
+    /// <summary>Lists the outings of a row that were not read as paddled: what was paddled, and what was found.</summary>
+    public static void Explain(TextWriter output, int outings, int seed, string name)
+    {
+        Func<Random, (OutingPlan, CardFor)> draw = Rows.First(row => row.Name == name).Draw;
+        for (int i = seed; i < seed + outings; i++)
+        {
+            CardScore score = Score(draw, i, (outing, read, lead) =>
+            {
+                output.WriteLine($"seed {i}: {read.Shape}, {string.Join(" ", read.Questions.Select(q => q.Says))}");
+                output.WriteLine($"  paddled {string.Join(", ", outing.Pieces.Select(p => $"{p.Start - lead:0}-{p.End - lead:0}"))}");
+                foreach (PieceReading reading in read.Readings)
+                    output.WriteLine($"  {reading.Shape} {string.Join(", ", reading.Proposals.Select(p => $"{p.Start.TotalSeconds:0}-{p.End.TotalSeconds:0} {p.Distance.Metres:0} m {p.MetresPerSecond:0.00}{(p.Kept ? "" : " ✗")}"))} {reading.Against}");
+            });
+        }
     }
 
     private static CardScore Compare(IReadOnlyList<TruePiece> paddled, IReadOnlyList<PieceProposal> kept, bool asked, double lead)
