@@ -1,3 +1,4 @@
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning;
@@ -11,8 +12,8 @@ public sealed record TuningSettings
     /// <summary>The defaults.</summary>
     public static readonly TuningSettings Default = new();
 
-    /// <summary>Returns have diminished when the probability of a worthwhile gain left is below this; 0.05.</summary>
-    public double StopBelow { get; init; } = 0.05;
+    /// <summary>No search ends while the probability of a worthwhile gain is this or more; 0.02. Chosen.</summary>
+    public double StopBelow { get; init; } = 0.02;
 
     /// <summary>
     /// How many times lower that probability must be where no outing compares two lengths; 0.2. Chosen, no source: such an answer
@@ -28,7 +29,7 @@ public sealed record TuningSettings
 
     /// <summary>
     /// Standard deviation of the best length around the start length, inches; null for the spread that belongs to what the
-    /// start length rests on (0.8 for a measured reach, 1.23 from stature).
+    /// start length rests on (0.8 for a measured reach, 1.76 from stature).
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
@@ -72,7 +73,7 @@ public sealed record TuningSettings
     public double ReferenceSeconds { get; init; } = 300;
 
     /// <summary>Spread between hulls of the best length once the seat height is allowed for, inches; 0.35. Chosen, no source.</summary>
-    public double HullSpreadInches { get; init; } = 0.35;
+    public double HullSpreadInches { get; init; } = SeatHeightRule.SpreadInches;
 
     /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
     public double OutingMedian { get; init; } = 2.5;
@@ -145,6 +146,9 @@ public sealed record TuningSettings
     /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
     public double SorenessLimit { get; init; } = 3;
 
-    /// <summary>For how many days soreness counts; 28. Chosen, no source.</summary>
-    public int SorenessDays { get; init; } = 28;
+    /// <summary>
+    /// What an outing of testing costs where the paddler has not said, percent of speed; 0.005. Chosen: beside the two percent of
+    /// <see cref="StopBelow"/> a price of 0.01 would decide nothing.
+    /// </summary>
+    public double PricePercent { get; init; } = 0.005;
 }

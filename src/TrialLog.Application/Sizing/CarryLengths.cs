@@ -18,12 +18,14 @@ internal static class CarryLengths
     {
         (IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles) = Asked(workspace, hullName, paddleName);
         IReadOnlyList<Outing> outings = workspace.Logbook.Outings(paddler.Id);
+        if (paddleName is null && OwnGear.Paddles(workspace, paddler, outings).Where(paddle => !paddle.Steering).ToList() is { Count: > 0 } own)
+            paddles = own;
         AnalysisInput question = workspace.Question(new Chosen(paddler, hulls[0], paddles[0]), outings);
         return Rows(workspace, paddler, outings, Tuner.Carry(question, hulls, paddles));
     }
 
     /// <summary>Carried lengths with what each rests on.</summary>
-    public static IReadOnlyList<CarriedRow> Rows(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<CarriedLength> lengths)
+    public static IReadOnlyList<CarriedRow> Rows(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<Assessment> lengths)
     {
         Alignment scale = Scale(workspace, paddler);
         bool any = outings.Any(outing => outing.Pieces.Any(piece => piece.ExcludedBecause is null));
@@ -33,16 +35,16 @@ internal static class CarryLengths
             {
                 Hull = carried.Hull,
                 Paddle = carried.Paddle,
-                Best = carried.Best,
-                Likely = (carried.LikelyLow, carried.LikelyHigh),
-                WithinQuarterInch = carried.WithinQuarterInch,
-                GainLeftPercent = carried.GainLeftPercent,
+                Best = carried.Ideal.Length,
+                Likely = (carried.Best.LikelyLow, carried.Best.LikelyHigh),
+                WithinQuarterInch = carried.Ideal.WithinQuarterInch,
+                GainLeftPercent = carried.Ideal.GainLeftPercent,
                 DiminishingReturns = carried.DiminishingReturns,
-                SorenessCeiling = carried.SorenessCeiling,
-                Pieces = carried.Pieces,
+                SorenessCeiling = carried.SorenessLimit,
+                Pieces = carried.PiecesInHull,
                 SeatHeightOffsetInches = scale.SeatHeightOffsetInches(carried.Hull),
                 Evidence = !any ? CarriedEvidence.StartLength
-                    : carried.Pieces == 0 ? CarriedEvidence.OtherHulls
+                    : carried.PiecesInHull == 0 ? CarriedEvidence.OtherHulls
                     : outings.Any(outing => outing.HullId == carried.Hull.Id
                         && outing.Pieces.Any(piece => piece.ExcludedBecause is null && piece.PaddleId == carried.Paddle.Id))
                         ? CarriedEvidence.Tuned
@@ -63,11 +65,14 @@ internal static class CarryLengths
         [
             .. from hull in hulls
                from paddle in paddles
+               let carried = scale.Carried(length, goodIn, goodWith.Blade, hull, paddle.Blade)
+               let either = StartLengthAdvice.Ninety * Alignment.CarriedSpreadInches(goodIn, goodWith.Blade, hull, paddle.Blade)
                select new CarriedRow
                {
                    Hull = hull,
                    Paddle = paddle,
-                   Best = scale.Carried(length, goodIn, goodWith.Blade, hull, paddle.Blade).RoundedTo(Spoken.QuarterInch),
+                   Best = carried.RoundedTo(Spoken.QuarterInch),
+                   Likely = either == 0 ? null : (carried.PlusInches(-either), carried.PlusInches(either)),
                    Evidence = CarriedEvidence.ByHand,
                    SeatHeightOffsetInches = scale.SeatHeightOffsetInches(hull),
                },

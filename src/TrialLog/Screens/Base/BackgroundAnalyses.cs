@@ -56,7 +56,7 @@ internal sealed class BackgroundAnalyses : IDisposable
     public IReadOnlyList<ProgressPoint>? Progress(Chosen chosen) => Get(chosen, FindingKind.Progress, _analyses.Progress);
 
     /// <summary>The best length in every hull and for every blade; null until it is worked out.</summary>
-    public IReadOnlyList<CarriedLength>? Carried(Chosen chosen) => Get(chosen, FindingKind.Carried, _analyses.Carry);
+    public IReadOnlyList<Assessment>? Carried(Chosen chosen) => Get(chosen, FindingKind.Carried, _analyses.Carry);
 
     /// <summary>Stops waiting for what is being worked out.</summary>
     public void Stop()
