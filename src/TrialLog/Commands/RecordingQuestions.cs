@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrialLog.Application.Files;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Plots;
@@ -8,7 +9,6 @@ using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 

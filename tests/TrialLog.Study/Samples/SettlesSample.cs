@@ -5,7 +5,7 @@ using static TrialLog.Study.Samples.InventedWater;
 
 namespace TrialLog.Study.Samples;
 
-/// <summary>A season of mirrored outings: start length 50 in, truly best 49 ¼ in, and the log finds it.</summary>
+/// <summary>A season of mirrored outings: start length 50 in, truly best 49¼ in, and the log finds it.</summary>
 internal static class SettlesSample
 {
     public const double BestInches = 49.25;

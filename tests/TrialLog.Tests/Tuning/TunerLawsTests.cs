@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -6,7 +7,6 @@ using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.Assessments;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -134,7 +134,7 @@ public class TunerLawsTests
         Assert.Equal(a.OutingsToGo, b.OutingsToGo);
         Assert.Equal(a.Card.Lengths, b.Card.Lengths);
         Assert.Equal(a.Curve.Points, b.Curve.Points);
-        Assert.Equal(a.Verdict, b.Verdict);
+        Assert.Equal(Verdict.Of(a), Verdict.Of(b));
     }
 
     private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);

@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -8,7 +9,6 @@ using TrialLog.Study.Samples;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Recordings.Csv;
 
@@ -34,16 +34,16 @@ public class SampleSessionsTests
     public void The_season_that_settles_settles_near_the_true_best_length()
     {
         Analysis analysis = Analyse(Import("settles.csv"));
-        Assert.True(analysis.DiminishingReturns, analysis.Verdict);
-        Assert.True(Math.Abs(analysis.Best.Length.Inches - SettlesSample.BestInches) <= 0.5, analysis.Verdict);
+        Assert.True(analysis.DiminishingReturns, Verdict.Of(analysis));
+        Assert.True(Math.Abs(analysis.Best.Length.Inches - SettlesSample.BestInches) <= 0.5, Verdict.Of(analysis));
     }
 
     [Fact]
     public void Two_years_of_one_length_an_outing_do_not_settle()
     {
         Analysis analysis = Analyse(Import("one-length.csv"));
-        Assert.False(analysis.DiminishingReturns, analysis.Verdict);
-        Assert.True(analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > 2, analysis.Verdict);
+        Assert.False(analysis.DiminishingReturns, Verdict.Of(analysis));
+        Assert.True(analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > 2, Verdict.Of(analysis));
     }
 
     [Fact]
