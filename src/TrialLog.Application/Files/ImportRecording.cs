@@ -89,6 +89,7 @@ internal static class ImportRecording
                         Notes = piece.CurrentMetresPerSecond is { } current ? $"Current along the course {Math.Abs(current):0.00} m/s." : null,
                         Origin = $"{recording.Hash}#{i + 1}",
                         TimedBy = TimedBy.Watch,
+                        SpeedErrorPercent = piece.SpeedErrorPercent,
                     }),
                 ],
             },

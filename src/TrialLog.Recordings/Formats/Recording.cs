@@ -15,7 +15,10 @@ internal sealed record Recording
     public IReadOnlyList<LapMark> Laps { get; init; } = [];
 
     /// <summary>The steps of the workout that the watch led through, by their number.</summary>
-    public IReadOnlyDictionary<int, WorkoutStep> Steps { get; init; } = new Dictionary<int, WorkoutStep>();
+    public IReadOnlyDictionary<int, RecordedStep> Steps { get; init; } = new Dictionary<int, RecordedStep>();
+
+    /// <summary>What the file says was done, in lower-case words, such as <c>paddling</c>; null where it does not say.</summary>
+    public string? Sport { get; init; }
 
     /// <summary>Local time less UTC, where the file told it.</summary>
     public TimeSpan? Offset { get; init; }
@@ -64,4 +67,4 @@ internal readonly record struct LapMark(double Start, double End, bool Pressed, 
 /// <summary>A step of a workout.</summary>
 /// <param name="Name">Its name; null for none.</param>
 /// <param name="Kind">What it is for.</param>
-internal sealed record WorkoutStep(string? Name, LapKind Kind);
+internal sealed record RecordedStep(string? Name, LapKind Kind);

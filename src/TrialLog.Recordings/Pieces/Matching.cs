@@ -53,7 +53,8 @@ public sealed partial record RecordedOuting
         if (card is null)
             return read.Taking(readings[0], null);
         List<PieceReading> fit = [.. readings.Where(r => r.Fits(card))];
-        List<PieceReading> sound = fit.FindAll(r => r.Against is null);
+        // Where all fit, the drift of the canoe at rest tells which is shown first.
+        List<PieceReading> sound = [.. fit.Where(r => r.Against is null).OrderBy(r => r.Shape == PieceShape.Intervals ? -1 : double.IsNaN(r.DriftMisfit) ? 1 : r.DriftMisfit)];
         if (sound is [var only] || (sound is [var first, ..] && first.Shape == PieceShape.Intervals && (only = first) is not null))
             return read.Taking(only, only.Unsure);
         if (sound is [_, _, ..])

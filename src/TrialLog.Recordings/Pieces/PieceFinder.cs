@@ -11,7 +11,7 @@ namespace TrialLog.Recordings.Pieces;
 internal sealed class PieceFinder(Track track, WatchMarks marks)
 {
     // No sources: chosen. A current differs by less from one piece to the next, and two legs at one effort by less after it.
-    private const double CurrentChanges = 0.25, DriftDiffers = 0.3;
+    private const double CurrentChanges = 0.25, DriftDiffers = 0.3, UsualEasyShare = 0.72;
     private const int LongestSeam = 90, MostParts = 5;
     private const double SeamShare = 0.7;
 
@@ -102,16 +102,26 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     private PieceReading? RoundTrips(List<Stretch> legs)
     {
         List<IReadOnlyList<Stretch>> pairs = LegPairs.Join(track, Work(legs)).FindAll(g => g.Count == 2);
-        return pairs.Count == 0 ? null
-            : Reading(PieceShape.RoundTrips, pairs, legs, "one way, where the pieces go out and back") with { Against = AgainstPairs(pairs), Unsure = Unsure(pairs) };
+        if (pairs.Count == 0)
+            return null;
+        Heading course = Course(pairs[0][0]);
+        List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]), home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
+        double current = (Median(there) - Median(home)) / 2, misfit = Drift(course) is { } drift ? Math.Abs(drift - current) : double.NaN;
+        // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current runs.
+        bool unsure = misfit > DriftDiffers && Efforts.Compare(track, there, home) == Harder.Unknown;
+        return Reading(PieceShape.RoundTrips, pairs, legs, "one way, where the pieces go out and back") with
+        {
+            Against = AgainstPairs(there, home),
+            DriftMisfit = misfit,
+            Unsure = unsure
+                ? $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were the pieces out and back, both ways at one effort?"
+                : null,
+        };
     }
 
-    /// <summary>What shows that these pairs of legs were not paddled as round trips; null where nothing does.</summary>
-    private string? AgainstPairs(List<IReadOnlyList<Stretch>> pairs)
+    /// <summary>What shows that these legs out and back, pair by pair, were not paddled as round trips; null where nothing does.</summary>
+    private string? AgainstPairs(List<Stretch> there, List<Stretch> home)
     {
-        Heading course = Course(pairs[0][0]);
-        var there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]);
-        var home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
         if (Efforts.Compare(track, there, home) is Harder.First or Harder.Second)
             return "the legs one way were paddled easier than those the other way";
         double[] currents = [.. there.Zip(home, (a, b) => (Speed(a) - Speed(b)) / 2)];
@@ -122,18 +132,6 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         }
 
         return null;
-    }
-
-    // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current runs.
-    private string? Unsure(List<IReadOnlyList<Stretch>> pairs)
-    {
-        Heading course = Course(pairs[0][0]);
-        List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]), home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
-        if (Efforts.Compare(track, there, home) != Harder.Unknown || Drift(course) is not { } drift)
-            return null;
-        double current = (Median(there) - Median(home)) / 2;
-        return Math.Abs(drift - current) <= DriftDiffers ? null
-            : $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were the pieces out and back, both ways at one effort?";
     }
 
     private double? Drift(Heading course) =>
@@ -150,7 +148,13 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
             return null;
         (List<Stretch> hard, string? against) = HarderWay(there, home, course);
         PieceReading reading = Reading(PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "the way back: the pieces go the other way");
-        return reading with { Against = against };
+        return reading with { Against = against, DriftMisfit = EasyMisfit(hard, hard == there ? home : there) };
+    }
+
+    private double EasyMisfit(List<Stretch> hard, List<Stretch> easy)
+    {
+        double paddled = (Median(hard) + Median(easy)) / (1 + UsualEasyShare);
+        return Drift(Course(hard[0])) is { } drift ? Math.Abs(drift - (Median(hard) - paddled)) : double.NaN;
     }
 
     // Which way the pieces went: by sensors, else by the speed through the water, the drift at rest taken for the current.

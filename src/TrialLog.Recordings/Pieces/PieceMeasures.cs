@@ -31,6 +31,7 @@ internal static class PieceMeasures
             Distance = distance,
             Time = time,
             MetresPerSecond = speed,
+            SpeedErrorPercent = SpeedError.Percent(track, [.. stretches.Zip(legs, (s, l) => (s, l.Returns))], speed),
             CurrentMetresPerSecond = roundTrip ? (there!.Value - home!.Value) / 2 : null,
             HeartRate = HeartRateOf(track, stretches),
             StrokeRate = StrokeRateOf(track, stretches),

@@ -25,6 +25,9 @@ public enum PieceShape
 /// <param name="Unsure">What is to be asked even where the card fits, a sentence; null where nothing is.</param>
 public sealed record PieceReading(PieceShape Shape, IReadOnlyList<PieceProposal> Proposals, string? Against = null, string? Unsure = null)
 {
+    /// <summary>How far the drift of the canoe at rest is from the current that this reading means, m/s; NaN where it tells nothing.</summary>
+    internal double DriftMisfit { get; init; } = double.NaN;
+
     /// <summary>The pieces that count.</summary>
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
 

@@ -10,10 +10,13 @@ internal static class Steadiness
     // laid where the speed is high enough would choose fast moments and so flatter the piece.
     private const double EdgeSeconds = 3, EdgeBlurs = 3.5;
 
-    /// <summary>The stretch without the getting going at its start and the easing off at its end: 6 s each or more, a sixth of it if that is less.</summary>
+    /// <summary>
+    /// The stretch without the getting going at its start and the easing off at its end: 6 s each or more, the same for every piece of a recording
+    /// but for stretches of less than half a minute or so, which lose a quarter.
+    /// </summary>
     public static Stretch SteadyPart(Track track, Stretch stretch)
     {
-        int edge = Math.Min((int)(EdgeSeconds + EdgeBlurs * track.Blur), stretch.Seconds / 6);
+        int edge = Math.Min((int)(EdgeSeconds + EdgeBlurs * track.Blur), stretch.Seconds / 4);
         return new Stretch(stretch.First + edge, stretch.Last - edge);
     }
 

@@ -59,7 +59,7 @@ internal sealed class WatchMarks
         {
             LapKind kind = lap.Kind;
             string? name = null;
-            if (lap.Step is int number && recording.Steps.TryGetValue(number, out WorkoutStep? step))
+            if (lap.Step is int number && recording.Steps.TryGetValue(number, out RecordedStep? step))
                 (kind, name) = (step.Kind, step.Name);
             if (kind is not LapKind.Active || !double.IsFinite(lap.Start) || !double.IsFinite(lap.End))
                 continue;

@@ -17,6 +17,9 @@ internal sealed class Track
     /// </summary>
     public double Wander { get; private set; }
 
+    /// <summary>The slow noise of its positions.</summary>
+    public PositionNoise Noise { get; private set; }
+
     /// <summary>Whole seconds since the first position.</summary>
     public required double[] Seconds { get; init; }
 
@@ -47,8 +50,8 @@ internal sealed class Track
     /// <summary>Dropouts that were bridged, seconds since the first position.</summary>
     public required IReadOnlyList<(double Start, double End)> Gaps { get; init; }
 
-    /// <summary>Measures <see cref="Wander"/>; no value before this is called.</summary>
-    public Track WithWander()
+    /// <summary>Measures <see cref="Wander"/> and <see cref="Noise"/>; no values before this is called.</summary>
+    public Track WithNoise()
     {
         const int step = 5;
         const double paddling = 1.2;
@@ -70,6 +73,7 @@ internal sealed class Track
         squares.Sort();
         // Of a random walk, half of its variance in the middle half is left beside the line through its ends.
         Wander = squares.Count < 30 ? 0 : squares[squares.Count / 2] / median / (2 * step) / 0.5;
+        Noise = PositionNoise.Of(this);
         return this;
     }
 

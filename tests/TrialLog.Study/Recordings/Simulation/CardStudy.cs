@@ -3,10 +3,9 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Study.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.Study.Recordings.Simulation;
 
 /// <summary>What became of one outing that was paddled by a card and read from its recording.</summary>
 /// <param name="True">Pieces paddled.</param>
@@ -115,7 +114,7 @@ internal static class CardStudy
 
             edges.Add(lead + found.Start.TotalSeconds - piece.Start);
             edges.Add(lead + found.End.TotalSeconds - piece.End);
-            speeds.Add((100 * (found.MetresPerSecond / piece.OverGround - 1), 1));
+            speeds.Add((100 * (found.MetresPerSecond / piece.OverGround - 1), found.SpeedErrorPercent));
         }
 
         bool right = kept.Count == paddled.Count && kept.Zip(paddled).All(pair => IsSame(pair.Second, pair.First, lead));
