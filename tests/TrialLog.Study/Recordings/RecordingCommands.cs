@@ -1,7 +1,8 @@
 using System.CommandLine;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings;
+using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.Study.Recordings;
 

@@ -3,7 +3,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Base;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;

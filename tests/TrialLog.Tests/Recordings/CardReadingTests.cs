@@ -3,7 +3,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -10,7 +10,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 

@@ -5,7 +5,7 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;

@@ -123,7 +123,7 @@ public class SpellingTests
     [InlineData("6.5", 13)]
     [InlineData("6,5", 13)]
     [InlineData("6½", 13)]
-    [InlineData("6½", 13)]
+    [InlineData("6 ½", 13)]
     [InlineData("½", 1)]
     [InlineData("10", 20)]
     [InlineData("7.0", 14)]

@@ -5,7 +5,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Samples;
+using TrialLog.TestData.Samples;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
@@ -14,13 +14,13 @@ namespace TrialLog.Tests.Recordings.Csv;
 
 public class SampleSessionsTests
 {
-    public static TheoryData<string> Names => [.. Sample.All.Select(sample => sample.FileName)];
+    public static TheoryData<string> Names => [.. SampleSession.All.Select(sample => sample.FileName)];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void Each_file_is_made_byte_for_byte_from_its_random_stream(string file)
     {
-        Sample sample = Sample.All.Single(one => one.FileName == file);
+        SampleSession sample = SampleSession.All.Single(one => one.FileName == file);
         Assert.Equal(File.ReadAllText(PathOf(file)), System.Text.Encoding.UTF8.GetString(sample.Bytes()));
         Assert.Contains($"| `{file}` | {sample.Stream} |", File.ReadAllText(PathOf("README.md")), StringComparison.Ordinal);
     }
@@ -77,7 +77,7 @@ public class SampleSessionsTests
     public void All_samples_fit_into_one_logbook_without_meeting()
     {
         KnownLog log = KnownLog.Fresh;
-        foreach (Sample sample in Sample.All)
+        foreach (SampleSession sample in SampleSession.All)
         {
             CsvAdditions additions = CsvAssembly.Assemble(Read(sample.FileName), log, Files.Options with { SkipBad = true });
             Assert.DoesNotContain(additions.Warnings, warning => warning.Contains("left aside", StringComparison.Ordinal));

@@ -3,9 +3,9 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>What became of one outing that was paddled by a card and read from its recording.</summary>
 /// <param name="True">Pieces paddled.</param>

@@ -2,9 +2,9 @@ using TrialLog.Domain.Log;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>How well the pieces found in one simulated outing agree with the truth.</summary>
 /// <param name="True">Pieces paddled.</param>

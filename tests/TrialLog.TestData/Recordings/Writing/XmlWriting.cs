@@ -2,9 +2,9 @@ using System.Globalization;
 using System.Text;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 
-namespace TrialLog.Study.Recordings.Writing;
+namespace TrialLog.TestData.Recordings.Writing;
 
 /// <summary>Writes GPX 1.1 and TCX files, for samples and tests only.</summary>
 internal static class XmlWriting

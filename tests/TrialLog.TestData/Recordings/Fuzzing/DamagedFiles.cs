@@ -10,10 +10,10 @@ using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings.Fuzzing;
+namespace TrialLog.TestData.Recordings.Fuzzing;
 
 /// <summary>What became of a damaged file.</summary>
 /// <param name="WasRead">Whether it gave an outing.</param>

@@ -1,8 +1,8 @@
 using System.Buffers.Binary;
 using TrialLog.Domain.Values;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 
-namespace TrialLog.Study.Recordings.Writing;
+namespace TrialLog.TestData.Recordings.Writing;
 
 /// <summary>Writes FIT activity files by the published protocol, for samples and tests only.</summary>
 internal sealed class FitWriter

@@ -1,4 +1,4 @@
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>
 /// How a watch's positions err. No source: chosen as under open sky, where the error is mostly slow and so nearly the same

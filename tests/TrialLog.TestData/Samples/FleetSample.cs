@@ -1,9 +1,9 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using static TrialLog.Study.Samples.InventedWater;
+using static TrialLog.TestData.Samples.InventedWater;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>Three hulls and two blades: what was learned in one carries to the others.</summary>
 internal static class FleetSample

@@ -5,7 +5,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>People and gear of the invented club at Tarrow Sound, and the way from outings to a file.</summary>
 internal static class InventedLog

@@ -1,4 +1,4 @@
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>Random numbers and random wander.</summary>
 internal static class Noise

@@ -1,4 +1,4 @@
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>Records true points with a watch's faults.</summary>
 internal static class Watch

@@ -1,9 +1,9 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using static TrialLog.Study.Samples.InventedWater;
+using static TrialLog.TestData.Samples.InventedWater;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>A squad of eight, each in another state.</summary>
 internal static class SquadSample

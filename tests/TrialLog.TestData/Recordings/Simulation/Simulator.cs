@@ -1,6 +1,6 @@
 using TrialLog.Recordings.Pieces;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>Paddles a plan and records it on a faulty watch.</summary>
 internal static class Simulator

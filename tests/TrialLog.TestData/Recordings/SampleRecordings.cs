@@ -1,10 +1,10 @@
 using TrialLog.Domain.Log;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Study.Recordings.Fuzzing;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Fuzzing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 
-namespace TrialLog.Study.Recordings;
+namespace TrialLog.TestData.Recordings;
 
 /// <summary>
 /// <c>recordings</c>: the sample recordings of Tarrow Sound. The positions lie in the open ocean, where there is no such

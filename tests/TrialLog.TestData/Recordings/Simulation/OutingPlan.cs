@@ -1,7 +1,7 @@
 using TrialLog.Domain.Log;
 using TrialLog.Recordings.Pieces;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>How the pieces of an outing lie on the water.</summary>
 internal enum OutingShape

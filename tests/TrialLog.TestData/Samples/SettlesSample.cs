@@ -1,9 +1,9 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using static TrialLog.Study.Samples.InventedWater;
+using static TrialLog.TestData.Samples.InventedWater;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>A season of mirrored outings: start length 50 in, truly best 49¼ in, and the log finds it.</summary>
 internal static class SettlesSample

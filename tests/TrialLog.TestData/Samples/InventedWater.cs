@@ -6,9 +6,9 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>What is true of an invented paddler: what the log is there to find out.</summary>
 /// <param name="BestInches">Best length in a solo canoe with the reference blade.</param>

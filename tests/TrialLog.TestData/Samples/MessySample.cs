@@ -3,9 +3,9 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Shell;
-using static TrialLog.Study.Samples.InventedWater;
+using static TrialLog.TestData.Samples.InventedWater;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>Wrong rows of every kind among good ones.</summary>
 internal static class MessySample

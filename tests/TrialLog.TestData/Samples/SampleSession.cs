@@ -1,16 +1,16 @@
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>A sample session: an invented logbook as a CSV file.</summary>
 /// <param name="FileName">Its name in sample-sessions.</param>
 /// <param name="Stream">The number of the random stream that made it.</param>
 /// <param name="Write">Makes the file's bytes from that number.</param>
-internal sealed record Sample(string FileName, int Stream, Func<int, byte[]> Write)
+internal sealed record SampleSession(string FileName, int Stream, Func<int, byte[]> Write)
 {
     /// <summary>All sample sessions.</summary>
-    public static readonly IReadOnlyList<Sample> All =
+    public static readonly IReadOnlyList<SampleSession> All =
     [
         new("settles.csv", 5, SettlesSample.Write),
         new("one-length.csv", 23, OneLengthSample.Write),

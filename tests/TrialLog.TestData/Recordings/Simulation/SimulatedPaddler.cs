@@ -2,7 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Recordings.Pieces;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>Moves a canoe over invented water second by second, and notes what it truly did.</summary>
 internal sealed class SimulatedPaddler

@@ -1,7 +1,7 @@
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>A point of an outing, as it was or as a watch recorded it. Not-a-number: not recorded.</summary>
 /// <param name="Time">Seconds since 1970.</param>

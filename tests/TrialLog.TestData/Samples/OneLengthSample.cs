@@ -1,8 +1,8 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using static TrialLog.Study.Samples.InventedWater;
+using static TrialLog.TestData.Samples.InventedWater;
 
-namespace TrialLog.Study.Samples;
+namespace TrialLog.TestData.Samples;
 
 /// <summary>Two years of one length an outing, moved by feel: conditions drown the length.</summary>
 internal static class OneLengthSample

@@ -1,4 +1,4 @@
-namespace TrialLog.Study.Recordings.Simulation;
+namespace TrialLog.TestData.Recordings.Simulation;
 
 /// <summary>A recording that was left running.</summary>
 internal static class LongDay
