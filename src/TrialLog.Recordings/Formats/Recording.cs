@@ -11,6 +11,12 @@ internal sealed record Recording
     /// <summary>Samples in file order.</summary>
     public required IReadOnlyList<RecordedSample> Samples { get; init; }
 
+    /// <summary>The numbers of the samples with which a new track, activity or file begins, in order; the first of all is none.</summary>
+    public IReadOnlyList<int> Breaks { get; init; } = [];
+
+    /// <summary>Whether the file's end is missing.</summary>
+    public bool IsCutOff { get; init; }
+
     /// <summary>Laps in file order.</summary>
     public IReadOnlyList<LapMark> Laps { get; init; } = [];
 

@@ -1,3 +1,4 @@
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Files;
@@ -16,6 +17,8 @@ internal static class TcxFormat
         var samples = new SampleList();
         var laps = new List<LapMark>();
         TimeSpan? offset = null;
+        var breaks = new List<int>();
+        string? sport = null;
         RecordedSample point = SampleList.Nothing;
         var lap = new LapMark(double.NaN, double.NaN, false);
         double lapSeconds = double.NaN;
@@ -24,6 +27,11 @@ internal static class TcxFormat
         {
             switch (xml.Name)
             {
+                case "Activity" or "Course" when xml.Entered:
+                    sport ??= Sports.Of(xml.Attribute("Sport"));
+                    if (samples.All.Count > 0)
+                        breaks.Add(samples.All.Count);
+                    break;
                 case "Lap" when xml.Entered:
                     IsoTime.TryRead(xml.Attribute("StartTime"), out double start, out _);
                     lap = new LapMark(start, double.NaN, false);
@@ -77,6 +85,6 @@ internal static class TcxFormat
             }
         }
 
-        return new Recording { Samples = samples.All, Laps = laps, Offset = offset };
+        return new Recording { Samples = samples.All, Laps = laps, Offset = offset, Breaks = breaks, Sport = sport };
     }
 }

@@ -203,10 +203,10 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     {
         int first = kept.Count > 0 ? kept.Min(g => g[0].First) : int.MaxValue, last = kept.Count > 0 ? kept.Max(g => g[^1].Last) : -1;
         HashSet<IReadOnlyList<Stretch>> counts = [.. kept];
-        return
+        return Outward.Named(track,
         [
             .. kept.Concat(easy).OrderBy(g => g[0].First).Select(g => PieceMeasures.Measure(track, g, counts.Contains(g) ? null : Why(g)) with { StepName = name(g) }),
-        ];
+        ]);
 
         string Why(IReadOnlyList<Stretch> group) =>
             whyNot?.Invoke(group) is { } reason ? reason
@@ -244,6 +244,17 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         after.First - before.Last <= LongestSeam && track.Unbroken(before.First, after.Last)
         && Course(before).Cosine(Course(after)) >= Directions.SameWayCosine
         && track.Along[after.First] - track.Along[before.Last] >= SeamShare * Math.Min(Speed(before), Speed(after)) * (track.Seconds[after.First] - track.Seconds[before.Last]);
+
+    /// <summary>The legs between two points, from the one to the other; the way between them as one leg where none was found.</summary>
+    public List<Stretch> Between(Stretch frame)
+    {
+        List<Stretch> legs = Inside(found, frame);
+        if (legs.Count < 2)
+            return [frame];
+        legs[0] = legs[0] with { First = frame.First };
+        legs[^1] = legs[^1] with { Last = frame.Last };
+        return legs;
+    }
 
     private static List<Stretch> Inside(List<Stretch> legs, Stretch frame) =>
         [.. legs.Where(l => Math.Min(l.Last, frame.Last) - Math.Max(l.First, frame.First) > 0.6 * l.Seconds)

@@ -36,6 +36,7 @@ internal static class PieceMeasures
             HeartRate = HeartRateOf(track, stretches),
             StrokeRate = StrokeRateOf(track, stretches),
             FadePercent = Fade(track, stretches),
+            QuarterPercent = Quarters(track, stretches),
             LeftOutBecause = leftOutBecause,
             Remarks = [.. Remarks(track, stretches, legs)],
         };
@@ -73,7 +74,8 @@ internal static class PieceMeasures
         double paddled = legs.Sum(l => track.Along[l.Last] - track.Along[l.First]);
         if (track.Between(legs[0].First, legs[^1].Last).Length < LoopShare * paddled)
             return Course.Loop;
-        return track.Between(0, legs[^1].Last).Length >= track.Between(0, legs[0].First).Length ? Course.Out : Course.Back;
+        // Which way is out is told by all pieces together.
+        return Course.Out;
     }
 
     private static HeartRate? HeartRateOf(Track track, IReadOnlyList<Stretch> legs)
@@ -124,6 +126,31 @@ internal static class PieceMeasures
         }
 
         return Math.Round(100 * change / seconds * (legs.Sum(l => l.Seconds) / 2.0), 2);
+    }
+
+    // Within each leg, so that the current plays no part: the quarters of the legs that lie in each quarter of the piece's paddling.
+    private static double[] Quarters(Track track, IReadOnlyList<Stretch> legs)
+    {
+        var relative = new double[4];
+        double total = legs.Sum(l => (double)l.Seconds), done = 0;
+        var seconds = new double[4];
+        foreach (Stretch leg in legs)
+        {
+            Stretch steady = Steadiness.SteadyPart(track, leg);
+            if (steady.Seconds < 20)
+                return [];
+            double mean = Steadiness.MeanSpeed(track, steady);
+            for (int i = steady.First; i < steady.Last; i++)
+            {
+                int quarter = Math.Min(3, (int)(4 * (done + i - leg.First) / total));
+                relative[quarter] += (track.Along[i + 1] - track.Along[i]) / mean;
+                seconds[quarter]++;
+            }
+
+            done += leg.Seconds;
+        }
+
+        return seconds.Any(s => s == 0) ? [] : [.. relative.Zip(seconds, (r, s) => Math.Round(100 * (r / s - 1), 2))];
     }
 
     private static IEnumerable<string> Remarks(Track track, IReadOnlyList<Stretch> stretches, Leg[] legs)

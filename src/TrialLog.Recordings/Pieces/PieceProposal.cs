@@ -36,6 +36,12 @@ public sealed record PieceProposal
     /// <summary>Speed of the second half less the first, percent of the mean.</summary>
     public double? FadePercent { get; init; }
 
+    /// <summary>Speed in each quarter of its legs, percent of the mean less 100; empty where they are too short to tell.</summary>
+    public IReadOnlyList<double> QuarterPercent { get; init; } = [];
+
+    /// <summary>Metres a stroke; null where no stroke rate was recorded.</summary>
+    public double? MetresPerStroke => StrokeRate is { } rate ? MetresPerSecond * 60 / rate.StrokesPerMinute : null;
+
     /// <summary>What the step of the watch's workout was called that it was paddled as; null where there was none.</summary>
     public string? StepName { get; init; }
 

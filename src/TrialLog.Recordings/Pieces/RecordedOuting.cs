@@ -38,6 +38,14 @@ public sealed partial record RecordedOuting
     /// <summary>How the local time was told, one plain sentence.</summary>
     public required string ClockNote { get; init; }
 
+    /// <summary>The outing begun at another local time, as the user says.</summary>
+    public RecordedOuting StartingAt(DateTime local) => this with
+    {
+        StartedAt = new DateTimeOffset(DateTime.SpecifyKind(local, DateTimeKind.Unspecified), StartedAt.Offset),
+        ClockNote = "Local time as you said.",
+        Confirmed = [.. Confirmed, QuestionKind.Clock],
+    };
+
     /// <summary>The day on the water, local.</summary>
     public DateOnly Date => DateOnly.FromDateTime(StartedAt.DateTime);
 
@@ -70,6 +78,20 @@ public sealed partial record RecordedOuting
 
     /// <summary>The pieces that count, in order.</summary>
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
+
+    /// <summary>The current along the course of each round trip that counts, m/s, positive with the first leg of the first; in order.</summary>
+    public IReadOnlyList<double> Currents
+    {
+        get
+        {
+            List<PieceProposal> trips = [.. Kept.Where(p => p.CurrentMetresPerSecond is not null)];
+            if (trips.Count == 0)
+                return [];
+            Heading Way(PieceProposal p) => Track.Between(Index(p.Legs[0].Start), Index(p.Legs[0].End));
+            Heading first = Way(trips[0]);
+            return [.. trips.Select(p => p.CurrentMetresPerSecond!.Value * (Way(p).Cosine(first) < 0 ? -1 : 1))];
+        }
+    }
 
     /// <summary>The mended track.</summary>
     internal Track Track { get; }

@@ -64,11 +64,11 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
 
     private (RecordedOuting, RecordingAnswers) Corrected(RecordedOuting recording, RecordingAnswers answers, string verb, string[] words) => verb switch
     {
-        "drop" => (recording.Drop(Place(recording, words[1])), answers),
-        "keep" => (recording.Keep(Place(recording, words[1])), answers),
-        "merge" => (recording.Merge(Place(recording, words[1])), answers),
-        "split" => (recording.Split(Place(recording, words[1]), At(words[2])), answers),
-        "move" => (Moved(recording, Place(recording, words[1]), words[2], At(words[3])), answers),
+        "drop" => (recording.Drop(MendRecording.Place(recording, words[1])), answers),
+        "keep" => (recording.Keep(MendRecording.Place(recording, words[1])), answers),
+        "merge" => (recording.Merge(MendRecording.Place(recording, words[1])), answers),
+        "split" => (recording.Split(MendRecording.Place(recording, words[1]), At(words[2])), answers),
+        "move" => (Moved(recording, MendRecording.Place(recording, words[1]), words[2], At(words[3])), answers),
         "add" => (recording.Add(At(words[1]), At(words[2])), answers),
         "undo" => (recording.Before ?? throw new InvalidValueException("There is nothing to undo."), answers),
         "as" => (recording.As(RecordingWords.Shape(words[1])), answers),
@@ -88,13 +88,6 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
         "end" => recording.MoveEdge(piece, recording.Proposals[piece].Legs.Count - 1, LegEdge.End, to),
         _ => throw new InvalidValueException($"“{Quoted.Brief(edge)}” is neither start nor end."),
     };
-
-    /// <summary>The place in the list of the piece that a person numbers from 1.</summary>
-    /// <exception cref="InvalidValueException">There is no such piece.</exception>
-    internal static int Place(RecordedOuting recording, string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= recording.Proposals.Count
-            ? number - 1
-            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not the number of a piece; they go from 1 to {recording.Proposals.Count}.");
 
     private static TimeSpan At(string text) => TimeSpan.FromMilliseconds(PieceTime.Parse(text).Milliseconds);
 }

@@ -42,7 +42,7 @@ public class CardReadingTests
     [Fact]
     public void Pieces_one_way_with_an_easy_way_back_are_not_taken_for_round_trips_in_a_current_that_is_not_there()
     {
-        var plan = new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Leg = 1000, Shape = OutingShape.EasyReturn, Sensors = false, Watch = WatchFaults.None };
+        var plan = new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Leg = 1000, Shape = OutingShape.EasyReturn, PauseBeforeReturn = 8, Sensors = false, Watch = WatchFaults.None };
         RecordedOuting read = Recorded.Read(plan);
         RecordedOuting byCard = read.For(FourOfAKilometre);
         Assert.Empty(byCard.Questions);

@@ -55,7 +55,7 @@ public class CorrectionTests
         Assert.Equal(oneWay.Proposals.Count + 1, split.Proposals.Count);
         Assert.Equal(piece.Distance.Metres, split.Proposals[index].Distance.Metres + split.Proposals[index + 1].Distance.Metres, 0.001);
         PieceProposal again = split.Merge(index).Proposals[index];
-        Assert.Equal(piece with { Legs = [] }, again with { Legs = [], Remarks = piece.Remarks });
+        Assert.Equal(piece with { Legs = [], QuarterPercent = [] }, again with { Legs = [], QuarterPercent = [], Remarks = piece.Remarks });
         Assert.Equal(piece.Legs, again.Legs);
     }
 

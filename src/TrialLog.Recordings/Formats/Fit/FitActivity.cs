@@ -8,12 +8,18 @@ internal sealed class FitActivity
     private readonly SampleList samples = new();
     private readonly List<LapMark> laps = [];
     private readonly Dictionary<int, RecordedStep> steps = [];
+    private readonly List<int> breaks = [];
     private string? sport;
     private TimeSpan? offset;
     private uint? clock;
 
     /// <summary>A new file begins: its clock does not go on from the one before.</summary>
-    public void BeginFile() => clock = null;
+    public void BeginFile()
+    {
+        clock = null;
+        if (samples.All.Count > 0)
+            breaks.Add(samples.All.Count);
+    }
 
     /// <summary>Moves the clock to the next time whose lowest five bits are these.</summary>
     public void AdvanceTo(int lowestFiveBits)
@@ -61,7 +67,7 @@ internal sealed class FitActivity
     }
 
     /// <summary>What was gathered.</summary>
-    public Recording ToRecording() => new() { Samples = samples.All, Laps = laps, Steps = steps, Sport = sport, Offset = offset };
+    public Recording ToRecording(bool cutOff) => new() { Samples = samples.All, Breaks = breaks, IsCutOff = cutOff, Laps = laps, Steps = steps, Sport = sport, Offset = offset };
 
     private static double Seconds(long? time) => time is >= FitProfile.FirstDate and <= uint.MaxValue ? FitProfile.Epoch + (double)time : double.NaN;
 

@@ -49,6 +49,9 @@ internal sealed record OutingPlan
     /// <summary>Speed of the easy way back as a share of the piece's.</summary>
     public double ReturnShare { get; init; } = 0.72;
 
+    /// <summary>Seconds of rest before the easy way back; null for a few at random.</summary>
+    public double? PauseBeforeReturn { get; init; }
+
     /// <summary>What the wind does to a canoe at rest, m/s along and across the first leg.</summary>
     public (double Along, double Across) Drift { get; init; }
 

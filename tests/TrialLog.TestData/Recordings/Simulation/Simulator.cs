@@ -62,7 +62,7 @@ internal static class Simulator
             return;
         if (plan.Shape == OutingShape.EasyReturn)
         {
-            paddler.Rest(random.Next(3, 50));
+            paddler.Rest(plan.PauseBeforeReturn ?? random.Next(3, 50));
             paddler.TurnAbout(0.8 * speed);
             paddler.EasyWay(plan.Leg, plan.ReturnShare * speed);
             paddler.TurnAbout(0.8 * speed);
