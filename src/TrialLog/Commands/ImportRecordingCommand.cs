@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -96,7 +97,7 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
             Lengths = lengths ?? [],
             Effort = parsed.GetValue(options.Effort) is { } hard ? Effort.Parse(hard) : null,
             Soreness = parsed.GetValue(options.Soreness) is { } sore ? Soreness.Parse(sore) : null,
-            Wind = parsed.GetValue(options.Wind) is { } wind ? Values.Wind(wind) : null,
+            Wind = TextForms.Wind.ReadIfAny(parsed.GetValue(options.Wind)),
             Place = parsed.GetValue(options.Place),
         };
         if (!quiet)

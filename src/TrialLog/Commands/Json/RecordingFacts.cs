@@ -2,7 +2,9 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands.Json;
 
@@ -31,7 +33,7 @@ internal sealed record RecordedPieceFacts(
 {
     public static RecordedPieceFacts Of(int number, PieceProposal piece, Length? length) => new(
         number, piece.Start.TotalSeconds, piece.End.TotalSeconds, Math.Round(piece.Distance.Metres, 1), Math.Round(piece.Time.Seconds, 1), Math.Round(piece.MetresPerSecond, 4),
-        Math.Round(piece.SpeedErrorPercent, 2), CourseText.Of(piece.Course), length?.Inches, piece.LeftOutBecause,
+        Math.Round(piece.SpeedErrorPercent, 2), TextForms.Course.Write(piece.Course), length?.Inches, piece.LeftOutBecause,
         piece.HeartRate?.BeatsPerMinute, piece.StrokeRate?.StrokesPerMinute, piece.MetresPerStroke is { } metres ? Math.Round(metres, 2) : null, piece.FadePercent, piece.QuarterPercent,
         piece.StepName, piece.Remarks);
 }
