@@ -49,7 +49,7 @@ public sealed class ImportRecordingTests : IDisposable
             Assert.Equal(4, shown.GetProperty("pieces").EnumerateArray().Count(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null));
         }
 
-        Outcome asked = _program.Run("import", Fit, "--lengths", "49,51,51", "--json");
+        TestProgram.Outcome asked = _program.Run("import", Fit, "--lengths", "49,51,51", "--json");
         Assert.Equal(1, asked.Code);
         Assert.Contains("There are lengths for 3 pieces, the recording shows 4", asked.Error);
         Assert.Empty(Outings());
@@ -83,7 +83,7 @@ public sealed class ImportRecordingTests : IDisposable
     [InlineData("--keep", "", "99")]
     public void What_cannot_be_read_is_said_and_nothing_is_saved(string option, string _, string value)
     {
-        Outcome outcome = _program.Run("import", Fit, option, value, "--lengths", "49,51,51,49");
+        TestProgram.Outcome outcome = _program.Run("import", Fit, option, value, "--lengths", "49,51,51,49");
         Assert.Equal(1, outcome.Code);
         Assert.Contains("“", outcome.Error);
         Assert.Empty(Outings());
@@ -93,7 +93,7 @@ public sealed class ImportRecordingTests : IDisposable
     public void The_same_outing_from_another_file_is_asked_about()
     {
         _program.Must("import", Fit, "--lengths", "49,51,51,49");
-        Outcome again = _program.Run("import", Gpx, "--lengths", "49,51,51,49");
+        TestProgram.Outcome again = _program.Run("import", Gpx, "--lengths", "49,51,51,49");
         Assert.Equal(1, again.Code);
         Assert.Contains("the log has an outing of that time", again.Error);
         Assert.Single(Outings());
@@ -104,7 +104,7 @@ public sealed class ImportRecordingTests : IDisposable
     [Fact]
     public void A_watchs_file_laid_over_an_outing_typed_by_hand_leaves_its_times_and_brings_the_heart_rate()
     {
-        _program.Must("log", "--date", "2026-05-09", "49:5:40,6", "51:5:38,6", "51:5:37,6", "49:5:41,6");
+        _program.Must("log", "--date", "2026-05-09", "49in,1km,5:40,6", "51in,1km,5:38,6", "51in,1km,5:37,6", "49in,1km,5:41,6");
         Outing typed = Assert.Single(Outings());
         Assert.Equal(1, _program.Run("import", Fit, "--lengths", "49,51,51,49").Code);
         _program.Must("import", Fit, "--over");
@@ -121,7 +121,7 @@ public sealed class ImportRecordingTests : IDisposable
     {
         List<RecordedPoint> both = [.. Morning.Recorded, .. Morning.Recorded.Select(p => p with { Time = p.Time + 86400 })];
         string file = Bytes("two.fit", FitWriter.Activity(both, [], Morning.Offset));
-        Outcome asked = _program.Run("import", file, "--lengths", "49,51,51,49");
+        TestProgram.Outcome asked = _program.Run("import", file, "--lengths", "49,51,51,49");
         Assert.Equal(1, asked.Code);
         Assert.Contains("holds 2 outings", asked.Error);
         Assert.Contains("2026-05-10 09:00", asked.Error);
