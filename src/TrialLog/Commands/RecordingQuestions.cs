@@ -3,7 +3,7 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
