@@ -1,7 +1,7 @@
 using System.Globalization;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 
