@@ -1,4 +1,7 @@
 using System.Text.Json;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Supply;
 
