@@ -194,17 +194,11 @@ public sealed record TuningSettings
     /// <summary>The longest a card's longest length may be above its shortest, inches; 3. Chosen, no source.</summary>
     public double CardWidthInches { get; init; } = 3;
 
-    /// <summary>Pieces on a card of two lengths, a multiple of four; 4.</summary>
+    /// <summary>Pieces on a card once the first outings are paddled, where nobody told pieces or minutes: an even number; 4.</summary>
     public int CardPieces { get; init; } = 4;
 
     /// <summary>Cards whose value is within this share of the best card's count as equal, and the narrowest is taken; 0.03.</summary>
     public double CardTolerance { get; init; } = 0.03;
-
-    /// <summary>
-    /// Cards also count as equal if they differ by less than this share of the worthwhile change; 0.002. Chosen, no source: wide
-    /// cards tell more, but only if the curve is as even as it is believed, so they are not worth it for nothing.
-    /// </summary>
-    public double CardIndifference { get; init; } = 0.002;
 
     /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
     public double SorenessLimit { get; init; } = 3;

@@ -75,6 +75,9 @@ internal sealed class Posterior
     /// <summary>The aligned length with the least expected loss; without lopsidedness E[c θ]/E[c].</summary>
     public double LeastLoss { get; }
 
+    /// <summary>The normal pieces, outliers of the start length and each spread of the pieces kept apart.</summary>
+    public IReadOnlyList<PosteriorComponent> Components => _components;
+
     /// <summary>The same posterior with one normal for each curvature, which is all that planning and drawing need; by curvature.</summary>
     public PosteriorComponent[] ByCurvature() => _byCurvature;
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using TrialLog.Commands;
 using TrialLog.Recordings.Csv;
 using TrialLog.Study.Seasons.Methods;
 using TrialLog.Tuning;
@@ -21,7 +20,7 @@ internal static class SensitivityCommand
     [
         "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent", "CardIndifference",
+        "StopBelow", "WorthwhilePercent", "PricePercent",
     ];
 
     /// <summary>Constant, and the values tried in its place.</summary>
