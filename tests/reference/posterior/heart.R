@@ -1,7 +1,7 @@
 # Invented logs with heart rate, and their posterior by sampling: long chains in JAGS, fixed seeds.
 #   Rscript posterior/heart.R [iterations]       (from tests/reference)
 suppressMessages({library(rjags); library(jsonlite)})
-iterations <- as.integer(c(commandArgs(TRUE), "100000")[1])
+iterations <- as.integer(c(commandArgs(TRUE), "60000")[1])
 load.module("glm", quiet = TRUE)
 levels <- c(0.05, 0.25, 0.5, 0.75, 0.95)
 set.seed(20260411)

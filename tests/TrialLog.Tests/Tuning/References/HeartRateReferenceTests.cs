@@ -25,8 +25,8 @@ public class HeartRateReferenceTests(ITestOutputHelper output)
         (double mean, double variance) = (fit.Posterior.Mean, Math.Pow((fit.Posterior.Quantile(0.95) - fit.Posterior.Quantile(0.05)) / 3.29, 2));
         double sd = run.Number("sd"), range = Reference.Numbers("levels") is [0.05, .., 0.95] ? run.Numbers("quantiles")[^1] - run.Numbers("quantiles")[0] : double.NaN;
         output.WriteLine($"{logbook} {noise}: mean {mean:0.000} for {run.Number("mean"):0.000} ± {run.Number("mean_mcse"):0.000} ({(mean - run.Number("mean")) / sd:0.00} sd), range {3.29 * Math.Sqrt(variance):0.000} for {range:0.000}, untold effort {fit.Effort!.UntoldSd:0.00} for {run.Number("omega"):0.00}");
-        Assert.InRange(mean, run.Number("mean") - 0.2 * sd, run.Number("mean") + 0.2 * sd);
-        Assert.InRange(3.29 * Math.Sqrt(variance), 0.88 * range, 1.14 * range);
+        Assert.InRange(mean, run.Number("mean") - 0.12 * sd, run.Number("mean") + 0.12 * sd);
+        Assert.InRange(3.29 * Math.Sqrt(variance), 0.94 * range, 1.07 * range);
         Assert.InRange(fit.Effort!.UntoldSd!.Value, 0.6 * run.Number("omega"), 1.6 * run.Number("omega"));
     }
 }
