@@ -44,14 +44,14 @@ internal static class NextOuting
     {
         Analysis analysis = Tuner.Analyse(workspace.Question(chosen) with { ThisOuting = wish.ThisOuting });
         GivenCard card = Wished(workspace, analysis, wish);
-        GivenCard kept = Record(workspace, [card])[0];
+        GivenCard kept = analysis.HasCard || card.By is not null ? Record(workspace, [card])[0] : card;
         workspace.Remember(chosen.Paddler);
         return (analysis with { Card = kept.Card }, kept);
     }
 
     /// <summary>Notes the cards as given: a coach wants to see what was suggested when. Asking twice for one card gives it once.</summary>
     public static void Record(Workspace workspace, IReadOnlyList<Analysis> analyses) =>
-        Record(workspace, [.. analyses.Select(analysis => Given(workspace, analysis))]);
+        Record(workspace, [.. analyses.Where(analysis => analysis.HasCard).Select(analysis => Given(workspace, analysis))]);
 
     /// <summary>The coach's card that is open for an analysis' hull and paddle; null where the program's own is.</summary>
     public static GivenCard? OfACoach(Workspace workspace, Analysis analysis) =>
