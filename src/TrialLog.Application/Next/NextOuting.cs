@@ -30,6 +30,9 @@ internal sealed record CardWish
 
     /// <summary>Whether the paddler is not to know the lengths until the times are in.</summary>
     public bool Blind { get; init; }
+
+    /// <summary>Whether no card but the one that stands was asked for.</summary>
+    public bool IsPlain => ThisOuting == TrialHabits.Untold && Lengths.Count == 0;
 }
 
 /// <summary>The next trial card and what the log says, and a note in the logbook that the card was given.</summary>
@@ -43,6 +46,8 @@ internal static class NextOuting
     public static (Analysis Analysis, GivenCard Card) For(Workspace workspace, Chosen chosen, CardWish wish)
     {
         Analysis analysis = Tuner.Analyse(workspace.Question(chosen) with { ThisOuting = wish.ThisOuting });
+        if (wish.IsPlain && Standing(workspace, analysis) is { } standing)
+            return (analysis with { Card = standing.Card }, standing);
         GivenCard card = Wished(workspace, analysis, wish);
         GivenCard kept = analysis.HasCard || card.By is not null ? Record(workspace, [card])[0] : card;
         workspace.Remember(chosen.Paddler);
@@ -51,11 +56,11 @@ internal static class NextOuting
 
     /// <summary>Notes the cards as given: a coach wants to see what was suggested when. Asking twice for one card gives it once.</summary>
     public static void Record(Workspace workspace, IReadOnlyList<Analysis> analyses) =>
-        Record(workspace, [.. analyses.Where(analysis => analysis.HasCard).Select(analysis => Given(workspace, analysis))]);
+        Record(workspace, [.. analyses.Where(analysis => analysis.HasCard && Standing(workspace, analysis) is null).Select(analysis => Given(workspace, analysis))]);
 
-    /// <summary>The coach's card that is open for an analysis' hull and paddle; null where the program's own is.</summary>
-    public static GivenCard? OfACoach(Workspace workspace, Analysis analysis) =>
-        OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { By: not null } card
+    /// <summary>The coach's or blind card that is open for an analysis: it stands until it is paddled or another outing is logged; null where there is none.</summary>
+    public static GivenCard? Standing(Workspace workspace, Analysis analysis) =>
+        OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { } card && (card.By is not null || card.Blind)
             && card.Outings == analysis.Outings && card.Pieces == analysis.Pieces ? card : null;
 
     private static List<GivenCard> Record(Workspace workspace, List<GivenCard> cards)

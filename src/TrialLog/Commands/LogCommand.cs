@@ -1,6 +1,5 @@
 using System.CommandLine;
 using TrialLog.Application.Logging;
-using TrialLog.Application.Next;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;

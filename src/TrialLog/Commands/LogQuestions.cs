@@ -1,5 +1,4 @@
 using TrialLog.Application.Logging;
-using TrialLog.Application.Next;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Deciding;
 using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Text;

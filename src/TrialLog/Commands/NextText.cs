@@ -40,12 +40,18 @@ internal static class NextText
             Wrapped.Write(to, value, width, $"  {label,-LabelColumns + 2}", LabelColumns);
         to.WriteLine();
         LengthUnit unit = analysis.Paddler.Unit;
-        if (given.Blind)
+        if (given.Card.Lengths.Count == 0)
+            Wrapped.Write(to, given.Reason, width);
+        else if (given.Blind)
             WriteBlind(to, given.Card, width);
         else
             WriteCard(to, given.Card, given.Reason, unit, width, given.By is null ? Answer.CardHeading(analysis) : $"{Quoted.Visible(given.By)}'s card");
         if (given.By is not null && !given.Blind)
             Wrapped.Write(to, $"The log itself would ask for {Say.Order(given.OwnLengths, unit)}.", width, "  ", 2);
+        foreach (string option in Answer.MorePieces(analysis))
+            Wrapped.Write(to, option, width, "  ", 2);
+        if (Answer.ToFeel(analysis) is { } feel)
+            Wrapped.Write(to, feel, width, "  ", 2);
         foreach (string warning in Warnings.BesideTheVerdict(analysis))
             Wrapped.Write(to, warning, width, "Warning: ", 9);
         WriteCautions(to, sore ? [Cautions.Water] : Cautions.Of(analysis), width);

@@ -1,5 +1,8 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;
 
@@ -109,8 +112,9 @@ public class SetUpCommandTests
     public void A_coachs_card_takes_the_programs_place_and_both_are_kept()
     {
         using TestProgram program = TestProgram.WithIlse();
-        string text = program.Must("next", "--lengths", "49in,50in", "--by", "Tova Lind", "--because", "her new blade");
+        string text = program.Must("next", "--lengths", "49in,50in", "--by", "Tova Lind", "--because", "her new blade", "--pieces", "4");
         Assert.Contains("Tova Lind's card", text);
+        Assert.Contains("Tova Lind's card", program.Must("next"));
         JsonElement card = Json(program.Must("history", "--advice", "--json"))[0].GetProperty("card");
         Assert.Equal([49, 50, 50, 49], card.GetProperty("lengths_in").EnumerateArray().Select(length => length.GetDouble()));
         Assert.Equal("Tova Lind", card.GetProperty("by").GetString());
@@ -128,7 +132,7 @@ public class SetUpCommandTests
     {
         using TestProgram program = TestProgram.WithIlse();
         string file = Path.Combine(program.Folder, "partner.txt"), again = Path.Combine(program.Folder, "again.txt");
-        string told = program.Must("next", "--blind", file);
+        string told = program.Must("next", "--blind", file, "--pieces", "4");
         string partner = File.ReadAllText(file);
         string[] lengths = [.. partner.Split('\n').Where(line => line.Contains(" = ", StringComparison.Ordinal)).Select(line => line.Split(" = ")[1])];
         Assert.Equal(2, lengths.Length);

@@ -13,7 +13,7 @@ internal sealed record NextFacts(
     double CurrentIn, BestFacts Best, IntervalFacts CurvaturePctPerIn2,
     double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
     double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo, bool DiminishingReturns, bool Flat,
-    OutingsToGoFacts OutingsToGo, CardFacts Card, string Verdict,
+    OutingsToGoFacts OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad, EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
     IReadOnlyList<CheckFacts> Checks, IReadOnlyList<string> Cautions)
 {
     /// <summary>The facts, with the program's own card.</summary>
@@ -30,9 +30,25 @@ internal sealed record NextFacts(
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
         JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis), analysis.DiminishingReturns, analysis.Flat,
         new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        card, Application.Wording.Verdict.Of(analysis),
+        card, [.. analysis.CardOptions.Select(option => new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent), new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
+        analysis.LearntFromSquad is { } squad ? new SquadPriorFacts(squad.Paddlers, JsonOutput.Rounded(squad.OffsetInches), JsonOutput.Rounded(squad.SdInches)) : null,
+        new EffortFacts(analysis.Effort.ToldSd is { } told ? JsonOutput.Rounded(told) : null, analysis.Effort.HeartRateUsed, analysis.Effort.BlindOutings),
+        analysis.FixedPaddle is { } its ? new FixedPaddleJson(JsonOutput.Inches(analysis.Ideal.Length), JsonOutput.Rounded(its.CostPercent), JsonOutput.Rounded(its.CostSeconds), JsonOutput.Rounded(its.ProbabilityWorthwhile), its.Against?.Name) : null,
+        Application.Wording.Verdict.Of(analysis),
         [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))], Application.Wording.Cautions.Of(analysis));
 }
+
+/// <summary>A card with more pieces: minutes on the water, what it should win, and the outings to go.</summary>
+internal sealed record CardOptionFacts(int Pieces, int Minutes, double ValuePct, OutingsToGoFacts OutingsToGo);
+
+/// <summary>What other paddlers' settled logs taught about the start length.</summary>
+internal sealed record SquadPriorFacts(int Paddlers, double OffsetIn, double SdIn);
+
+/// <summary>What effort, heart rate and blind outings did; <c>told_sd</c> is null without heart rate.</summary>
+internal sealed record EffortFacts(double? ToldSd, bool HeartRateUsed, int BlindOutings);
+
+/// <summary>Where a fixed paddle stands against the best length.</summary>
+internal sealed record FixedPaddleJson(double BestIn, double CostPct, double CostS, double PWorthwhile, string? Against);
 
 internal sealed record BestFacts(
     double LengthIn, double LikelyLowIn, double LikelyHighIn, double Level, double WithinQuarterInch,
