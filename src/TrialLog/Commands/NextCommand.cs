@@ -30,7 +30,8 @@ internal static class NextCommand
         Option<string?> because = PaddlerCommand.Text("--because", "With --lengths: why.", "TEXT");
         Option<string?> blind = PaddlerCommand.Text("--blind", "The lengths go to the partner's file, letters to the paddler.", "FILE");
         var command = new Command("next", "The next trial card, and what the log says so far.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
-        foreach (Option option in trial.All.Concat([lengths, by, because, blind]))
+        Option<string?> watch = PaddlerCommand.Text("--watch", "Also the card as a workout for the watch: a step a piece, named by its length, rests between.", "FILE.fit");
+        foreach (Option option in trial.All.Concat([lengths, by, because, blind, watch]))
             command.Options.Add(option);
         var week = new Coach.WeekOptions(command);
         command.Validators.Add(result =>
@@ -63,7 +64,9 @@ internal static class NextCommand
             (Analysis analysis, GivenCard card) = NextOuting.For(workspace, chosen, wish);
             if (partner is not null)
                 NewFile.Write(workspace, partner, BlindWords.ForThePartner(card, chosen.Paddler, chosen.Hull.Name, chosen.Paddle.Name, workspace.Today));
-            week.PutIntoCalendar(parsed, workspace, [analysis]);
+            if (card.Blind && parsed.GetValue(watch) is not null)
+                throw new RequestException("A workout for the watch names its lengths; a blind card goes to your partner alone.");
+            week.PutIntoCalendar(parsed, workspace, card.Blind ? [] : [analysis]);
             if (parsed.GetValue(frame.Json))
                 JsonOutput.Write(frame.Out, NextFacts.Of(analysis, card));
             else
@@ -73,6 +76,8 @@ internal static class NextCommand
             if (PaddleOwners.AreNew(workspace) && !parsed.GetValue(frame.Json))
                 frame.Out.WriteLine("Nobody said yet whose some paddles are; say it once: triallog paddle owners");
             week.SayCalendar(frame, parsed, workspace);
+            if (parsed.GetValue(watch) is { } file)
+                WatchText.Write(frame, workspace, chosen, file, quiet: parsed.GetValue(frame.Json));
         });
         return command;
     }
