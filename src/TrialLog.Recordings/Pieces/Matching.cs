@@ -63,7 +63,8 @@ public sealed partial record RecordedOuting
                 : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? The recording does not tell.");
         if (fit is [var against, ..])
             return read.Taking(against, $"These can only be {Described(against)}, but {against.Against}. Is it so?");
-        return read.Taking(readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings[0], null);
+        // What the watch itself marked is not given up for a number that fits by chance.
+        return read.Taking(readings[0].Shape == PieceShape.Intervals ? readings[0] : readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings[0], null);
     }
 
     // The rests of the card tell where those of one reading are about as long and those of the others are not.
