@@ -78,6 +78,7 @@ internal static class CommandLineProgram
         Coach.NoteCommand.Build(frame),
         Coach.ShareCommand.Build(frame),
         Coach.MergeCommand.Build(frame),
+        Coach.SyncCommand.Build(frame),
     ];
 
     private static IEnumerable<string> CommandPath(ParseResult parsed)

@@ -29,7 +29,7 @@ internal static class MergeCommand
         frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json), dryRun = parsed.GetValue(dry);
-            MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)));
+            MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)), workspace.Today);
             MergeChoice? all = parsed.GetValue(mine) ? MergeChoice.KeepHere : parsed.GetValue(theirs) ? MergeChoice.TakeFromFile : null;
             if (!json)
                 MergeText.WritePlan(frame, plan, dryRun);
