@@ -39,13 +39,6 @@ internal static class FindOuting
     public static Piece Piece(Outing outing, int order) => outing.Pieces.FirstOrDefault(piece => piece.Order == order)
         ?? throw new RequestException($"The outing {NameOf(outing)} has no piece {order}; its pieces are {string.Join(", ", outing.Pieces.Select(piece => piece.Order))}.");
 
-    /// <summary>Reads an ISO 8601 date, <c>today</c> or <c>yesterday</c>.</summary>
-    public static DateOnly Date(string text, DateOnly today) => text.Trim().ToLowerInvariant() switch
-    {
-        "today" => today,
-        "yesterday" => today.AddDays(-1),
-        string iso => DateOnly.TryParseExact(iso, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-            ? date
-            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a date; write it like 2026-05-03, or today, or yesterday."),
-    };
+    /// <summary>Reads a day, as <see cref="DayText.Parse"/>.</summary>
+    public static DateOnly Date(string text, DateOnly today) => DayText.Parse(text, today);
 }

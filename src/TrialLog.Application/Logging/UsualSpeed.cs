@@ -34,6 +34,9 @@ internal sealed class UsualSpeed
         return new(Median([.. speeds[true]]) ?? Median([.. speeds[true], .. speeds[false]]));
     }
 
+    /// <summary>Whether enough pieces tell.</summary>
+    public bool IsKnown => _usual is not null;
+
     /// <summary>How far that piece is off, in words: <c>10 times slower</c>; null where nothing is odd.</summary>
     public string? Doubt(Distance distance, PieceTime time)
     {

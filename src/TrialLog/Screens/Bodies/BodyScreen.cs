@@ -49,7 +49,12 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         "# Order sheet\n" +
         "What to tell the maker, with how sure each length is. A shaft can be cut, not grown: order long, cut later.";
 
-    public override void Refresh() => SetNeedsDraw();
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Analysis);
+        Session.Want(FindingKind.Carried);
+        SetNeedsDraw();
+    }
 
     protected override void Paint(Brush brush)
     {
@@ -58,7 +63,7 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         bool two = brush.Columns >= TwoColumnsFrom;
         int width = two ? (brush.Columns - 6) / 2 : brush.Columns - 2;
         var body = new BodyText(Session, chosen, width);
-        IReadOnlyList<CarriedLength>? carried = Session.BackgroundAnalyses.Carried(chosen);
+        IReadOnlyList<CarriedLength>? carried = Session.Found.Carried(chosen);
         List<(string Text, Tone Tone)> left = [.. body.StartLength(), .. body.Technique()];
         List<(string Text, Tone Tone)> right = [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()];
         if (!two)

@@ -29,13 +29,19 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         "# Diminishing returns\n" +
         "Once another length is hardly likely to be faster by a worthwhile change, stop testing, race it, order it.";
 
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Progress);
+        SetNeedsDraw();
+    }
+
     protected override void Paint(Brush brush)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        if (Session.BackgroundAnalyses.Progress(chosen) is not { Count: > 0 } points)
+        if (Session.Found.Progress(chosen) is not { Count: > 0 } points)
         {
-            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
+            brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
             return;
         }
 

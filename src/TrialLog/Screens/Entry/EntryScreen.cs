@@ -231,7 +231,7 @@ internal sealed class EntryScreen : Screen
     private OutingDraft Planned()
     {
         Chosen chosen = Session.Chosen!;
-        TrialCard? card = Session.BackgroundAnalyses.Analysis(chosen)?.Card ?? OpenCard.Of(Session.Workspace, chosen)?.Card;
+        TrialCard? card = Session.Found.Analysis(chosen)?.Card ?? OpenCard.Of(Session.Workspace, chosen)?.Card;
         IReadOnlyList<PieceDraft> pieces = card is null
             ? [new PieceDraft(null, "", "1 km", "", "")]
             : [.. card.Lengths.Select(length => PieceRow.Planned(length, card.Distance, Session.Unit))];

@@ -21,16 +21,16 @@ internal sealed class FirstRunAnswers
 {
     private const int Reach = 0, Stature = 1, Suits = 2, Unknown = 3;
 
-    private readonly Workspace _workspace;
     private readonly Look _look;
     private readonly IReadOnlyList<Hull> _hulls;
     private readonly Field _name, _goal, _paddle, _length, _blade, _shortest, _longest;
     private readonly ChoiceField _unit, _basis, _hull, _kind;
 
-    public FirstRunAnswers(Workspace workspace, Look look)
+    public FirstRunAnswers(Session session)
     {
-        (_workspace, _look, _hulls) = (workspace, look, workspace.Logbook.Hulls());
-        IReadOnlyList<Paddler> known = workspace.Logbook.Paddlers();
+        Look look = session.Look;
+        (_look, _hulls) = (look, session.State.Hulls);
+        IReadOnlyList<Paddler> known = session.State.Paddlers;
         _name = new Field(known.Count > 0 ? known[0].Name : "", text => Problem(() => NameRule.Checked(text, "paddler")), "Type your name, or what your coach calls you.");
         _unit = new ChoiceField(look, ["inches", "centimetres"]);
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);

@@ -27,7 +27,7 @@ internal sealed class FirstRunScreen : Screen
     public FirstRunScreen(Session session)
         : base(session)
     {
-        _answers = new FirstRunAnswers(session.Workspace, session.Look);
+        _answers = new FirstRunAnswers(session);
         _forms = _answers.Forms();
         foreach (Form form in _forms)
         {

@@ -14,8 +14,6 @@ namespace TrialLog.Screens.Imports;
 /// <summary>A recording that is being looked at: its pieces as corrected so far, and what was answered.</summary>
 internal sealed class RecordingInHand(Session session, RecordedOuting recording)
 {
-    private IReadOnlyList<Length>? _ofCard;
-
     public RecordedOuting Recording { get; set; } = recording;
 
     /// <summary>Which piece is pointed at, from 0.</summary>
@@ -33,7 +31,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     public string? Place { get; set; }
 
     /// <summary>The lengths of the pieces that count, in order, as far as they are known.</summary>
-    public IReadOnlyList<Length> Lengths => Typed ?? _ofCard ?? [];
+    public IReadOnlyList<Length> Lengths => Typed ?? OfCard ?? [];
 
     /// <summary>The piece that is pointed at; null where there is none.</summary>
     public PieceProposal? Here => At < Recording.Proposals.Count ? Recording.Proposals[At] : null;
@@ -54,8 +52,11 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
         }
     }
 
-    /// <summary>Looks again which card is open.</summary>
-    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Workspace, session.Chosen!, Recording.Date);
+    /// <summary>The lengths of the open card; null where none is open.</summary>
+    public IReadOnlyList<Length>? OfCard { get; set; }
+
+    /// <summary>Looks which card is open.</summary>
+    public IReadOnlyList<Length>? CardLengths(Workspace workspace) => ImportRecording.CardLengths(workspace, session.Chosen!, Recording.Date);
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
     public Length? LengthOf(int piece)

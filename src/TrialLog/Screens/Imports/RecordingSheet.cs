@@ -36,7 +36,11 @@ internal sealed class RecordingSheet : Sheet
         : base(session.Look)
     {
         (_session, _hand, _done) = (session, hand, done);
-        hand.TakeCard();
+        session.Ask(hand.CardLengths, lengths =>
+        {
+            hand.OfCard = lengths;
+            Changed();
+        });
     }
 
     // Digits and q must not take a half corrected recording away.
@@ -259,14 +263,12 @@ internal sealed class RecordingSheet : Sheet
         _session.Shell.Say($"Left {_hand.Recording.FileName}; nothing was saved.");
     }
 
-    private void Save()
-    {
-        Outing? saved = null;
-        if (!_session.Shell.Try(() => saved = _hand.Save()))
-            return;
-        _done();
-        _session.Shell.Lift();
-        _session.LogChanged();
-        _session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd} with {Counted.Of(saved.Pieces.Count, "piece")}. u takes it back.", Tone.Best);
-    }
+    private void Save() => _session.Change(
+        _ => _hand.Save(),
+        saved =>
+        {
+            _done();
+            _session.Shell.Lift();
+            _session.Shell.Say($"Saved the outing of {saved.Date:yyyy-MM-dd} with {Counted.Of(saved.Pieces.Count, "piece")}. u undoes it.", Tone.Best);
+        });
 }

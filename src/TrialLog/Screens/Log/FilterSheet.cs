@@ -14,9 +14,9 @@ internal static class FilterSheet
 {
     public static FormSheet Of(Session session, OutingSelection now, Action<OutingSelection> chosen)
     {
-        Workspace workspace = session.Workspace;
-        List<Hull> hulls = [.. workspace.Logbook.Hulls()];
-        List<Paddle> paddles = [.. workspace.Logbook.Paddles()];
+        DateOnly today = session.Today;
+        List<Hull> hulls = [.. session.State.Hulls];
+        List<Paddle> paddles = [.. session.State.Paddles];
         var form = new Form(session.Look);
         ChoiceField hull = form.Row("Hull", new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))], 1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
         ChoiceField paddle = form.Row("Paddle", new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))], 1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
@@ -32,13 +32,13 @@ internal static class FilterSheet
                 To = Day(to),
             }));
 
-        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, workspace.Today);
+        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, today);
 
         string? Problem(string text)
         {
             try
             {
-                FindOuting.Date(text, workspace.Today);
+                FindOuting.Date(text, today);
                 return null;
             }
             catch (InvalidValueException wrong)

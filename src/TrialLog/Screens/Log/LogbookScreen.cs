@@ -75,7 +75,7 @@ internal sealed class LogbookScreen : Screen
     public override void Refresh()
     {
         LogbookRow? here = Here;
-        IReadOnlyList<Outing> outings = _selection.Of(Session.Outings());
+        IReadOnlyList<Outing> outings = _selection.Of(Session.State.Outings);
         _outings = outings.Count;
         var rows = new List<LogbookRow>(outings.Count);
         foreach (Outing outing in outings)
@@ -87,7 +87,7 @@ internal sealed class LogbookScreen : Screen
 
         int top = _list.Viewport.Y;
         int before = _list.SelectedItem ?? 0;
-        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.Workspace.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name));
+        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.State.Hulls.ToDictionary(hull => hull.Id, hull => hull.Name));
         _list.Source = _rows;
         if (rows.Count > 0)
         {
@@ -124,7 +124,7 @@ internal sealed class LogbookScreen : Screen
 
     protected override void Paint(Brush brush)
     {
-        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Workspace)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
+        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.State.Outings.Count} outings: {SelectionText.Of(_selection, Session.State)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
         brush.Runs(1, 0, (shown, _selection.IsNarrowed ? Tone.Now : Tone.Strong), ($"   {OrderNames[(int)_selection.Order]}", Tone.Dim));
         if (_rows is { Count: > 0 } && _list.SelectedItem is { } at)
             brush.TextTo(brush.Columns - 1, 0, $"line {at + 1} of {_rows.Count}", Tone.Dim);
@@ -162,7 +162,7 @@ internal sealed class LogbookScreen : Screen
         }
         else if (piece.ExcludedBecause is not null)
         {
-            Do(() => CorrectOuting.Include(Session.Workspace, here.Outing, piece.Order), $"Piece {piece.Order} counts again.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.Include(workspace, outing, piece.Order), $"Piece {piece.Order} counts again.");
         }
         else
         {
@@ -170,7 +170,7 @@ internal sealed class LogbookScreen : Screen
                 Look, Session.Shell, $"Why does piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd} not count?",
                 "What went wrong, such as: weed on the rudder. Being slow is no reason. The piece stays in the log and can count again.", "",
                 text => string.IsNullOrWhiteSpace(text) ? "Say why, so that your coach and you know later." : text.Length > 400 ? "A reason has up to 400 characters." : null,
-                reason => Do(() => CorrectOuting.Exclude(Session.Workspace, here.Outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
+                reason => Do(here.Outing, (workspace, outing) => CorrectOuting.Exclude(workspace, outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
         }
     }
 
@@ -179,33 +179,21 @@ internal sealed class LogbookScreen : Screen
         if (Here is not { } here)
             return;
         if (here.Piece is { } piece)
-            Do(() => CorrectOuting.DeletePiece(Session.Workspace, here.Outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.DeletePiece(workspace, outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
         else
-            Do(() => CorrectOuting.Delete(Session.Workspace, here.Outing), $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(here.Outing, CorrectOuting.Delete, $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
     }
 
-    private void Undo() => Session.Shell.Try(() =>
-    {
-        string what = CorrectOuting.Undo(Session.Workspace).What;
-        Session.LogChanged();
-        Session.Shell.Say($"Taken back: {what}. y does it again.", Tone.Now);
-    });
+    private void Undo() => Session.Change(
+        CorrectOuting.Undo,
+        undone => Session.Shell.Say($"Undone: {undone.What}. y does it again.", Tone.Now));
 
-    private void Redo() => Session.Shell.Try(() =>
-    {
-        if (Session.Workspace.Logbook.Redo() is not { } again)
-            return;
-        Session.LogChanged();
-        Session.Shell.Say($"Done again: {again.What}.", Tone.Now);
-    });
+    private void Redo() => Session.Change(
+        CorrectOuting.Redo,
+        again => Session.Shell.Say($"Done again: {again.What}.", Tone.Now));
 
-    private void Do(Action action, string done)
-    {
-        if (!Session.Shell.Try(action))
-            return;
-        Session.LogChanged();
-        Session.Shell.Say($"{done} u takes it back.", Tone.Now);
-    }
+    private void Do(Outing outing, Action<Workspace, Outing> change, string done) =>
+        Session.ChangeOuting(outing, change, () => Session.Shell.Say($"{done} u undoes it.", Tone.Now));
 
     private void Sort()
     {

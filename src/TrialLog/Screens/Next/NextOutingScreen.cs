@@ -51,11 +51,11 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        Analysis? analysis = Session.BackgroundAnalyses.Analysis(chosen);
+        Analysis? analysis = Session.Found.Analysis(chosen);
         Give(analysis);
         if (NextSummary.Of(Session, chosen, analysis) is not { } facts)
         {
-            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out your card from the log …", Tone.Dim);
+            brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out your card from the log …", Tone.Dim);
             return;
         }
 
@@ -101,7 +101,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
 
     private void Why()
     {
-        if (Session.Chosen is { } chosen && Session.BackgroundAnalyses.Analysis(chosen) is { } analysis)
+        if (Session.Chosen is { } chosen && Session.Found.Analysis(chosen) is { } analysis)
             Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why this card", NextSummary.Why(analysis, IsSore)));
     }
 }

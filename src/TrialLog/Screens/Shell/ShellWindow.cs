@@ -37,7 +37,7 @@ internal sealed class ShellWindow : Runnable, IShell
         _screens = ScreenList.Of(session);
         _firstRun = new FirstRun.FirstRunScreen(session);
         _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
-        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.BackgroundAnalyses.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.Found.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         Add(_header, _messageLine, _keyLine);
         foreach (Screen screen in _screens.Append(_firstRun))
@@ -58,7 +58,7 @@ internal sealed class ShellWindow : Runnable, IShell
     public Screen Up => _up!;
 
     /// <summary>Whether something is being worked out from the log.</summary>
-    public bool IsWorkingItOut => _session.BackgroundAnalyses.IsWorking;
+    public bool IsWorkingItOut => _session.Found.IsWorking;
 
     /// <inheritdoc/>
     public void Open(Place place)
@@ -252,7 +252,7 @@ internal sealed class ShellWindow : Runnable, IShell
         app.Keyboard.KeyDown += ForgetMessage;
         app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
         {
-            if (_session.BackgroundAnalyses.IsWorking)
+            if (_session.Found.IsWorking)
                 _messageLine.SetNeedsDraw();
             return IsRunning;
         });

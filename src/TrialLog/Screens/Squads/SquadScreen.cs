@@ -73,7 +73,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         List<SquadMember> members = [];
         foreach (SquadLine line in _lines.Where(line => line.Chosen is not null))
         {
-            if (Session.BackgroundAnalyses.Analysis(line.Chosen!) is not { } analysis)
+            if (Session.Found.Analysis(line.Chosen!) is not { } analysis)
                 return;
             analysed.Add(line.Paddler.Id, line);
             members.Add(new SquadMember(analysis, null, line.Soreness));
@@ -112,17 +112,17 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     private void PaintLine(Brush brush, int row, SquadLine line, bool here, bool wide)
     {
         LengthUnit unit = line.Paddler.Unit;
-        Analysis? analysis = line.Chosen is { } chosen ? Session.BackgroundAnalyses.Analysis(chosen) : null;
+        Analysis? analysis = line.Chosen is { } chosen ? Session.Found.Analysis(chosen) : null;
         string text = brush.Cell(line.Paddler.Name, NameWidth - 1) + " ";
         if (wide)
             text += brush.Cell(line.Chosen?.Hull.Name ?? "", HullWidth);
         if (analysis is null)
         {
-            brush.Text(1, row, (here ? "▸ " : "  ") + text + (line.Chosen is null ? "no paddle to tune" : Session.BackgroundAnalyses.Stopped ? "stopped" : "…"), here ? Tone.Selected : Tone.Dim);
+            brush.Text(1, row, (here ? "▸ " : "  ") + text + (line.Chosen is null ? "no paddle to tune" : Session.Found.Stopped ? "stopped" : "…"), here ? Tone.Selected : Tone.Dim);
             return;
         }
 
-        IReadOnlyList<ProgressPoint> progress = Session.BackgroundAnalyses.Progress(line.Chosen!) ?? [];
+        IReadOnlyList<ProgressPoint> progress = Session.Found.Progress(line.Chosen!) ?? [];
         text += brush.Cell(analysis.Best.Length.Say(unit), BestWidth)
             + brush.Cell(LengthWords.SayRange(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit), LikelyWidth - 1) + " "
             + brush.Cell(analysis.DiminishingReturns ? "done ✓" : Saying.Percent(analysis.GainLeftPercent), LeftWidth)
@@ -151,7 +151,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
 
     private void Checks()
     {
-        if (_at >= _lines.Count || _lines[_at].Chosen is not { } chosen || Session.BackgroundAnalyses.Analysis(chosen) is not { } analysis)
+        if (_at >= _lines.Count || _lines[_at].Chosen is not { } chosen || Session.Found.Analysis(chosen) is not { } analysis)
             return;
         string text = analysis.Checks.Count == 0 ? "Nothing stands out." : string.Join("\n\n", analysis.Checks.Select(check => "! " + check.Says));
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(chosen.Paddler.Name)}: the experiment itself", text));
