@@ -26,6 +26,14 @@ internal sealed record PaddlerDetails
 
     public Length? ShoulderBreadth { get; init; }
 
+    public Length? ArmSpan { get; init; }
+
+    public Length? OverheadReach { get; init; }
+
+    public Length? HandLength { get; init; }
+
+    public Length? PalmLength { get; init; }
+
     public Length? KnownLength { get; init; }
 
     public GoalEvent? Goal { get; init; }
@@ -44,6 +52,10 @@ internal sealed record PaddlerDetails
         ElbowGrip = ElbowGrip ?? before.ElbowGrip,
         EyeHeight = EyeHeight ?? before.EyeHeight,
         ShoulderBreadth = ShoulderBreadth ?? before.ShoulderBreadth,
+        ArmSpan = ArmSpan ?? before.ArmSpan,
+        OverheadReach = OverheadReach ?? before.OverheadReach,
+        HandLength = HandLength ?? before.HandLength,
+        PalmLength = PalmLength ?? before.PalmLength,
     };
 }
 

@@ -25,4 +25,16 @@ public enum BodyMeasure
 
     /// <summary>Distance between the bony tips of the shoulders.</summary>
     ShoulderBreadth,
+
+    /// <summary>Fingertip to fingertip of the arms stretched sideways.</summary>
+    ArmSpan,
+
+    /// <summary>Seat surface to the fingertip of the arm raised straight up.</summary>
+    OverheadReach,
+
+    /// <summary>Wrist crease to the tip of the middle finger.</summary>
+    HandLength,
+
+    /// <summary>Wrist crease to the root of the middle finger.</summary>
+    PalmLength,
 }

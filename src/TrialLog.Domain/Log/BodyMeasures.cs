@@ -51,6 +51,10 @@ public sealed record BodyMeasures
         BodyMeasure.ElbowGrip => ElbowGrip,
         BodyMeasure.EyeHeight => EyeHeight,
         BodyMeasure.ShoulderBreadth => ShoulderBreadth,
+        BodyMeasure.ArmSpan => ArmSpan,
+        BodyMeasure.OverheadReach => OverheadReach,
+        BodyMeasure.HandLength => HandLength,
+        BodyMeasure.PalmLength => PalmLength,
         _ => throw new ArgumentOutOfRangeException(nameof(measure)),
     };
 
@@ -64,6 +68,10 @@ public sealed record BodyMeasures
         BodyMeasure.ElbowGrip => this with { ElbowGrip = length },
         BodyMeasure.EyeHeight => this with { EyeHeight = length },
         BodyMeasure.ShoulderBreadth => this with { ShoulderBreadth = length },
+        BodyMeasure.ArmSpan => this with { ArmSpan = length },
+        BodyMeasure.OverheadReach => this with { OverheadReach = length },
+        BodyMeasure.HandLength => this with { HandLength = length },
+        BodyMeasure.PalmLength => this with { PalmLength = length },
         _ => throw new ArgumentOutOfRangeException(nameof(measure)),
     };
 }

@@ -19,6 +19,10 @@ public static class BodyChecks
         [BodyMeasure.ElbowGrip] = Range("an elbow-grip length", 7, 19),
         [BodyMeasure.EyeHeight] = Range("a sitting eye height", 18, 42),
         [BodyMeasure.ShoulderBreadth] = Range("a shoulder breadth", 8, 23),
+        [BodyMeasure.ArmSpan] = Range("an arm span", 42, 95),
+        [BodyMeasure.OverheadReach] = Range("an overhead fingertip reach", 34, 78),
+        [BodyMeasure.HandLength] = Range("a hand length", 4.5, 11),
+        [BodyMeasure.PalmLength] = Range("a palm length", 2.6, 6.5),
     };
 
     /// <summary>What a measure is called in a sentence, with its article: <c>a seated reach</c>.</summary>
@@ -45,6 +49,9 @@ public static class BodyChecks
         MustBeBelow(body.EyeHeight, body.Stature, "sitting eye height", "stature", "measure the eye height from the seat");
         MustBeBelow(body.SittingShoulderHeight, body.SeatedReach, "sitting shoulder height", "seated reach", "measure both from the seat, the reach with the arm raised");
         MustBeBelow(body.SittingShoulderHeight, body.EyeHeight, "sitting shoulder height", "sitting eye height", "measure both from the seat, sitting upright");
+        MustBeBelow(body.SeatedReach, body.OverheadReach, "seated reach", "overhead fingertip reach", "measure the reach to the middle of the palm");
+        MustBeBelow(body.OverheadReach, body.Stature, "overhead fingertip reach", "stature", "measure it from the seat, not from the floor");
+        MustBeBelow(body.PalmLength, body.HandLength, "palm length", "hand length", "measure the palm to the root of the middle finger, the hand to its tip");
         MustBeBelow(body.EyeHeight, body.SeatedReach, "sitting eye height", "seated reach", "measure both from the seat, the reach with the arm raised");
         return problems;
 
@@ -55,9 +62,21 @@ public static class BodyChecks
         }
     }
 
+    /// <summary>Spreads from what the other measures say beyond which a seated reach is not taken. Chosen: about 1 in 80 bodies.</summary>
+    public const double ReachSpreadsTaken = 2.5;
+
+    /// <summary>
+    /// How far a seated reach lies above (+) or below (−) what the other measures say, inches, where that is further than is believed:
+    /// measured to the fingertip it is about five inches too long. Null where they bear it out, or where there is nothing to compare.
+    /// </summary>
+    public static double? ReachTooFar(BodyMeasures body) =>
+        body.SeatedReach is { } reach && BodySurvey.BestLine(body) is { } line
+        && reach.Inches - line.ReachInches(body) is var off && Math.Abs(off) > ReachSpreadsTaken * line.SpreadAgainstReachInches
+            ? off : null;
+
     /// <summary>
     /// What is possible but unlikely, as questions to the paddler: proportions beyond anyone's in the survey with some room,
-    /// a reach far from its segments, a paddle far from the body.
+    /// a reach far from what the other measures say, a body smaller than any in the survey, a paddle far from the body.
     /// </summary>
     /// <param name="body">Body measures without <see cref="Problems"/>.</param>
     /// <param name="known">Overall length of a paddle said to suit, if any.</param>
@@ -66,21 +85,21 @@ public static class BodyChecks
     {
         var questions = new List<string>();
 
-        // The survey's extremes of each share of stature, widened by about a tenth. A reach with the arm raised runs some
-        // 3 % of stature below the survey's sum of segments (docs/sizing.md), so its lower bound is lower still.
-        Share(body.SeatedReach, "seated reach", 0.60, 0.82);
+        // The survey's extremes of each share of stature, widened by about a tenth.
         Share(body.EyeHeight, "sitting eye height", 0.37, 0.55);
         Share(body.SittingShoulderHeight, "sitting shoulder height", 0.26, 0.43);
         Share(body.ShoulderElbow, "shoulder-elbow length", 0.165, 0.25);
         Share(body.ElbowGrip, "elbow-grip length", 0.155, 0.245);
         Share(body.ShoulderBreadth, "shoulder breadth", 0.17, 0.295);
+        Share(body.ArmSpan, "arm span", 0.83, 1.25);
+        Share(body.OverheadReach, "overhead fingertip reach", 0.66, 0.98);
+        Share(body.HandLength, "hand length", 0.086, 0.146);
+        Share(body.PalmLength, "palm length", 0.05, 0.087);
 
-        if (body.SeatedReach is { } reach && BodySurvey.BestLine(body with { Stature = null, EyeHeight = null }) is { SpreadInches: 0 } sum)
-        {
-            double more = reach.Inches - sum.ReachInches(body);
-            if (more is > 2.5 or < -5.5)
-                questions.Add($"Your seated reach is {Spoken.Amount(Math.Abs(more), unit)} {(more > 0 ? "more" : "less")} than its segments add up to; are all of them right?");
-        }
+        if (ReachTooFar(body) is { } off)
+            questions.Add($"A seated reach of {Spoken.ToTenth(body.SeatedReach!.Value, unit)} is {Spoken.Amount(Math.Abs(off), unit)} {(off > 0 ? "more" : "less")} than your other measures suggest, so it is not taken. Is it to the middle of the palm, not to the fingertip? In {(unit == LengthUnit.Inches ? "inches, not cm" : "cm, not inches")}? If it is right, tell the overhead fingertip reach too, or mend the other measures.");
+        if (BodySurvey.IsBelow(body))
+            questions.Add("The survey has no adult so small, so its lines do not reach here: go by a reach measured with the arm raised, and expect to end up further from it.");
 
         if (known is { } paddle && StartLength.From(body, null) is { Basis: not StartLengthBasis.Nothing } start)
         {

@@ -8,19 +8,32 @@ namespace TrialLog.Domain.Sizing;
 public sealed record Measuring(string What, IReadOnlyList<string> Steps)
 {
     /// <summary>Said before any of them.</summary>
-    public const string Caution = "If raising the arm hurts, do not: take the segments instead, and have the shoulder seen to.";
+    public const string Caution = "If raising the arm hurts, do not: take arm span and sitting eye height instead, and have the shoulder seen to.";
 
     /// <summary>Seated reach, the measure that counts most.</summary>
     public static readonly Measuring SeatedReach = new("Seated reach",
     [
         "Sit upright on a hard, level stool or box with one shoulder beside a wall, feet flat, both sit bones down.",
-        "Hold a pencil across the middle of the palm, as you would hold the top of the grip, and raise that arm straight up beside the ear without hitching the hip.",
+        "Hold a pencil across the middle of the palm, as you would hold the top of the grip, and raise that arm straight up beside the ear, relaxed: the shoulder not pushed up, the hip not hitched.",
         "Mark the wall with the pencil, and mark the wall level with the seat under you.",
         "Stand up and measure from the lower mark to the upper one. Do it three times and keep the middle one.",
     ]);
 
-    /// <summary>The three segments of the reach.</summary>
-    public static readonly Measuring Segments = new("Segments, if the arm cannot be raised",
+    /// <summary>The same to the fingertip, with the hand.</summary>
+    public static readonly Measuring OverheadReach = new("Overhead fingertip reach, with hand and palm",
+    [
+        "Sit as for the reach, raise the arm straight up beside the ear, hand open and relaxed, the shoulder not pushed up; mark the wall at the tip of the middle finger, and measure from the seat.",
+        "Lay the hand flat on a ruler: from the crease of the wrist to the tip of the middle finger (hand), and to where that finger begins (palm).",
+    ]);
+
+    /// <summary>Arm span.</summary>
+    public static readonly Measuring ArmSpan = new("Arm span",
+    [
+        "Stand with your back to a wall, one middle finger in a corner of the room, both arms stretched out level as far as they go; mark the wall at the other middle finger, and measure from the corner.",
+    ]);
+
+    /// <summary>The segments of the reach.</summary>
+    public static readonly Measuring Segments = new("Segments, if no arm can be raised or stretched",
     [
         "Sitting shoulder height: sit with the side of the shoulder to a wall, lay a book level on the bony tip of the shoulder, mark the wall, measure down to the seat.",
         "Shoulder-elbow: bend the elbow to 90°; from the bony tip of the shoulder down to the bottom of the elbow.",
@@ -70,5 +83,5 @@ public sealed record Measuring(string What, IReadOnlyList<string> Steps)
 
     /// <summary>Everything, in the order of use.</summary>
     public static readonly IReadOnlyList<Measuring> All =
-        [SeatedReach, Segments, Stature, EyeHeight, ShoulderBreadth, SeatHeight, Paddle, Technique];
+        [SeatedReach, OverheadReach, Stature, ArmSpan, EyeHeight, Segments, ShoulderBreadth, SeatHeight, Paddle, Technique];
 }

@@ -10,14 +10,14 @@ namespace TrialLog.Domain.Sizing;
 public sealed record StartLength(Length Length, double SpreadInches, StartLengthBasis Basis)
 {
     /// <summary>
-    /// Spread of the best length around a measured seated reach, inches. Chosen, no published figure: common practice calls
-    /// the rule right "within about 95 %", which at a reach of 50 in is ±2.5 in at the very most, about three of these.
+    /// Spread of the best length around a measured seated reach, inches. Chosen, no published figure: some six tenths for how far
+    /// paddlers of one reach differ, and half an inch for how far the shoulder was lifted, added as squares.
     /// </summary>
     public const double SpreadByReachInches = 0.8;
 
     /// <summary>
-    /// The start length from the best of what is known: a paddle that suits; seated reach; what the survey's lines make of
-    /// the other measures; the average adult.
+    /// The start length from the best of what is known: a paddle that suits; seated reach, where the other measures bear it out;
+    /// what the survey's lines make of them; the average adult.
     /// </summary>
     /// <param name="body">Body measures.</param>
     /// <param name="known">Overall length of a paddle known to suit in a solo canoe with a blade near the reference.</param>
@@ -25,15 +25,15 @@ public sealed record StartLength(Length Length, double SpreadInches, StartLength
     {
         if (known is { } suits)
             return new(suits, SpreadByReachInches, StartLengthBasis.KnownPaddle);
-        if (body.SeatedReach is { } reach)
+        if (body.SeatedReach is { } reach && BodyChecks.ReachTooFar(body) is null)
             return new(reach, SpreadByReachInches, StartLengthBasis.SeatedReach);
         if (BodySurvey.BestLine(body) is not { } line)
             return new(Length.FromInches(BodySurvey.MeanReachInches), Spread(BodySurvey.ReachSpreadInches), StartLengthBasis.Nothing);
         return new(
             Length.FromInches(Math.Max(0, line.ReachInches(body))),
             Spread(line.SpreadWithReadingsInches),
-            line.Terms is [{ Measure: BodyMeasure.Stature }] ? StartLengthBasis.Stature
-                : line.SpreadInches == 0 ? StartLengthBasis.Segments
+            line.Terms[0].Measure == BodyMeasure.OverheadReach ? StartLengthBasis.OverheadReach
+                : line.Terms is [{ Measure: BodyMeasure.Stature }] ? StartLengthBasis.Stature
                 : StartLengthBasis.SomeMeasures);
 
         static double Spread(double reach) => Math.Sqrt(SpreadByReachInches * SpreadByReachInches + reach * reach);
@@ -52,8 +52,8 @@ public enum StartLengthBasis
     /// <summary>Seated reach, measured.</summary>
     SeatedReach,
 
-    /// <summary>Seated reach added up from sitting shoulder height, upper arm and forearm to grip.</summary>
-    Segments,
+    /// <summary>The fingertip of the raised arm above the seat, less what lies above the palm.</summary>
+    OverheadReach,
 
     /// <summary>Seated reach estimated from stature.</summary>
     Stature,
@@ -61,6 +61,6 @@ public enum StartLengthBasis
     /// <summary>The average adult.</summary>
     Nothing,
 
-    /// <summary>Seated reach estimated from some of stature, eye height and segments.</summary>
+    /// <summary>Seated reach estimated from several of stature, arm span, eye height and segments, or one of them.</summary>
     SomeMeasures,
 }

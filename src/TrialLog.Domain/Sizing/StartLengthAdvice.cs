@@ -24,12 +24,12 @@ public static class StartLengthAdvice
                 $"A paddle of {length} already suits in a solo canoe; no body measure says more than that.",
             StartLengthBasis.SeatedReach =>
                 $"Your seated reach is {length}: with the paddle upright beside the hip, the top of the grip falls in the middle of the palm (common practice, no source).",
-            StartLengthBasis.Segments =>
-                $"Sitting shoulder height, upper arm and forearm add up to a seated reach of {length}. {RaisedArm(unit)}",
+            StartLengthBasis.OverheadReach =>
+                $"Your fingertip reaches {Spoken.ToTenth(body.OverheadReach!.Value, unit)} above the seat, the middle of your palm about {length}: with the paddle upright beside the hip, the top of the grip falls there (common practice, no source).",
             StartLengthBasis.Stature =>
-                $"A stature of {Spoken.ToTenth(body.Stature!.Value, unit)} goes with a seated reach of about {length} (ANSUR II, 6,068 adults), but people of one height differ by up to {Spoken.Amount(6, unit)}. {RaisedArm(unit)}",
+                $"A stature of {Spoken.ToTenth(body.Stature!.Value, unit)} goes with a seated reach of about {length} (ANSUR II, 6,068 adults), but people of one height differ by up to {Spoken.Amount(9, unit)}.",
             StartLengthBasis.SomeMeasures =>
-                $"{Listed(body)} suggest a seated reach of about {length} (ANSUR II, 6,068 adults). {RaisedArm(unit)}",
+                $"{Listed(body)} suggest a seated reach of about {length} (ANSUR II, 6,068 adults).",
             _ => $"Nothing is known of the body, so this is the average adult's seated reach, {length} (ANSUR II, 6,068 adults).",
         };
     }
@@ -45,19 +45,38 @@ public static class StartLengthAdvice
         [
             .. Enum.GetValues<BodyMeasure>()
                 .Where(measure => body[measure] is null)
-                .Select(measure => new Improvement(measure, now, StartLength.From(body.With(measure, Length.FromInches(20)), known).SpreadInches))
+                .Select(measure => new Improvement(measure, now, SpreadWith(body, known, measure)))
                 .Where(improvement => improvement.ToInches < improvement.FromInches - 0.05)
                 .OrderBy(improvement => improvement.ToInches),
         ];
     }
 
-    /// <summary>What would improve the start length most, as an order to the paddler; always something.</summary>
-    public static string WhatNext(BodyMeasures body, Length? known, LengthUnit unit) => Improvements(body, known) is [var most, ..]
-        ? most.Says(unit)
-        : "No body measure makes this surer; an outing that compares lengths does.";
+    /// <summary>
+    /// What would improve the start length most short of raising an arm: arm span and sitting eye height, where they would; the spread
+    /// that they leave, inches.
+    /// </summary>
+    public static double? WithSpanAndEyeHeight(BodyMeasures body, Length? known)
+    {
+        double now = StartLength.From(body, known).SpreadInches;
+        double then = SpreadWith(body, known, BodyMeasure.ArmSpan, BodyMeasure.EyeHeight);
+        return then < now - 0.05 ? then : null;
+    }
 
-    private static string RaisedArm(LengthUnit unit) =>
-        $"Reach measured with the arm raised tends to be less, by about {Spoken.Amount(2, unit)} in published tables (Pheasant 1996), so a measured reach is worth more.";
+    /// <summary>What would improve the start length most, as an order to the paddler; always something.</summary>
+    public static string WhatNext(BodyMeasures body, Length? known, LengthUnit unit) => Improvements(body, known) is not [var most, ..]
+        ? "No body measure makes this surer; an outing that compares lengths does."
+        : WithSpanAndEyeHeight(body, known) is { } then
+            ? $"{most.Says(unit)} If no arm can be raised, your arm span and sitting eye height cut it to {Spoken.Amount(then, unit)}."
+            : most.Says(unit);
+
+    /// <summary>The spread with more measures known: what they are does not matter, but a reach is one that the others bear out.</summary>
+    private static double SpreadWith(BodyMeasures body, Length? known, params ReadOnlySpan<BodyMeasure> more)
+    {
+        BodyMeasures then = body;
+        foreach (BodyMeasure measure in more)
+            then = then.With(measure, body[measure] ?? Length.FromInches(measure == BodyMeasure.SeatedReach && BodySurvey.BestLine(body) is { } line ? Math.Max(0, line.ReachInches(body)) : 20));
+        return StartLength.From(then, known).SpreadInches;
+    }
 
     private static string Listed(BodyMeasures body)
     {

@@ -13,8 +13,8 @@ public class SizingCommandTests
     {
         using var program = new TestProgram();
         string said = program.Must("start-length", "--stature", "68in");
-        Assert.StartsWith("Start length: 51 in", said);
-        Assert.Contains("Measure your seated reach: it cuts the uncertainty from 1.2 to 0.8 in.", said);
+        Assert.StartsWith("Start length: 49 ¾ in", said);
+        Assert.Contains("Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in.", said);
     }
 
     [Fact]

@@ -16,11 +16,15 @@ internal sealed class BodyOptions
         _shoulderElbow = PaddlerCommand.Text("--shoulder-elbow", "Tip of the shoulder to the elbow.", "L"),
         _elbowGrip = PaddlerCommand.Text("--elbow-grip", "Elbow to the centre of a gripped rod.", "L"),
         _eyeHeight = PaddlerCommand.Text("--eye-height", "Seat to the eye, sitting upright.", "L"),
-        _shoulderBreadth = PaddlerCommand.Text("--shoulder-breadth", "Between the bony tips of the shoulders.", "L");
+        _shoulderBreadth = PaddlerCommand.Text("--shoulder-breadth", "Between the bony tips of the shoulders.", "L"),
+        _span = PaddlerCommand.Text("--span", "Fingertip to fingertip, arms stretched sideways.", "L"),
+        _overhead = PaddlerCommand.Text("--overhead", "Seat to the fingertip of the raised arm.", "L"),
+        _hand = PaddlerCommand.Text("--hand", "Wrist crease to the tip of the middle finger.", "L"),
+        _palm = PaddlerCommand.Text("--palm", "Wrist crease to the root of the middle finger.", "L");
 
     /// <summary>In the order of the help.</summary>
     public IReadOnlyList<Option<string?>> All =>
-        [_reach, _stature, _start, _shoulderHeight, _shoulderElbow, _elbowGrip, _eyeHeight, _shoulderBreadth];
+        [_reach, _overhead, _hand, _palm, _stature, _span, _eyeHeight, _start, _shoulderHeight, _shoulderElbow, _elbowGrip, _shoulderBreadth];
 
     /// <summary>Whether any was given.</summary>
     public bool AnyGiven(ParseResult parsed) => All.Any(option => parsed.GetValue(option) is not null);
@@ -40,6 +44,10 @@ internal sealed class BodyOptions
             ElbowGrip = Measure(_elbowGrip),
             EyeHeight = Measure(_eyeHeight),
             ShoulderBreadth = Measure(_shoulderBreadth),
+            ArmSpan = Measure(_span),
+            OverheadReach = Measure(_overhead),
+            HandLength = Measure(_hand),
+            PalmLength = Measure(_palm),
         };
     }
 }

@@ -7,29 +7,39 @@ namespace TrialLog.Tests.Domain.Sizing;
 /// <summary>Random bodies.</summary>
 internal static class Bodies
 {
-    /// <summary>Everything measured, as one body of random size with its own proportions.</summary>
+    public static readonly BodyMeasure[] Measures = Enum.GetValues<BodyMeasure>();
+
+    /// <summary>Everything measured, as one body of random size with its own proportions; what the measures say of the reach agrees with it.</summary>
     public static readonly Gen<BodyMeasures> All =
         from stature in Gen.Double[58, 78]
-        from reach in Gen.Double[0.71, 0.79]
-        from shoulder in Gen.Double[0.30, 0.38]
-        from upper in Gen.Double[0.19, 0.22]
-        from lower in Gen.Double[0.18, 0.22]
-        from eye in Gen.Double[0.42, 0.49]
+        from share in Gen.Double[0.72, 0.75]
+        from shoulder in Gen.Double[0.33, 0.35]
+        from upper in Gen.Double[0.20, 0.21]
+        from lower in Gen.Double[0.195, 0.205]
+        from eye in Gen.Double[0.445, 0.47]
         from breadth in Gen.Double[0.20, 0.26]
+        from span in Gen.Double[1.0, 1.06]
+        from hand in Gen.Double[0.10, 0.115]
+        from palm in Gen.Double[0.58, 0.63]
+        let reach = stature * share
         select new BodyMeasures
         {
             Stature = Length.FromInches(stature),
-            SeatedReach = Length.FromInches(stature * reach),
+            SeatedReach = Length.FromInches(reach),
             SittingShoulderHeight = Length.FromInches(stature * shoulder),
             ShoulderElbow = Length.FromInches(stature * upper),
             ElbowGrip = Length.FromInches(stature * lower),
             EyeHeight = Length.FromInches(stature * eye),
             ShoulderBreadth = Length.FromInches(stature * breadth),
+            ArmSpan = Length.FromInches(stature * span),
+            HandLength = Length.FromInches(stature * hand),
+            PalmLength = Length.FromInches(stature * hand * palm),
+            OverheadReach = Length.FromInches(reach + stature * hand * (1 - palm / 2)),
         };
 
     /// <summary>The same with any of the measures unknown.</summary>
     public static readonly Gen<BodyMeasures> Some =
         from all in All
-        from known in Gen.Bool.Array[7]
-        select Enumerable.Range(0, 7).Where(i => !known[i]).Aggregate(all, (body, i) => body.With((BodyMeasure)i, null));
+        from known in Gen.Bool.Array[Measures.Length]
+        select Measures.Where(measure => !known[(int)measure]).Aggregate(all, (body, measure) => body.With(measure, null));
 }

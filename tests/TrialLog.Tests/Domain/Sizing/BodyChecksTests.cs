@@ -22,10 +22,10 @@ public class BodyChecksTests
 
     [Fact]
     public void Every_body_measured_in_centimetres_but_read_as_inches_is_refused() =>
-        Gen.Select(Bodies.All, Gen.Int[0, 6]).Sample((body, which) =>
+        Gen.Select(Bodies.All, Gen.Enum<BodyMeasure>()).Sample((body, measure) =>
         {
-            Length right = body[(BodyMeasure)which]!.Value;
-            string? problem = BodyChecks.ProblemWith((BodyMeasure)which, Length.FromInches(Math.Round(right.Centimetres, 1)));
+            Length right = body[measure]!.Value;
+            string? problem = BodyChecks.ProblemWith(measure, Length.FromInches(Math.Round(right.Centimetres, 1)));
             Assert.NotNull(problem);
             Assert.EndsWith("cm?", problem);
         });
@@ -35,7 +35,8 @@ public class BodyChecksTests
         Bodies.All.Sample(body =>
         {
             Assert.Empty(BodyChecks.Problems(body));
-            Assert.Empty(BodyChecks.Questions(body with { SeatedReach = null }, null));
+            if (!BodySurvey.IsBelow(body))
+                Assert.Empty(BodyChecks.Questions(body, null));
         });
 
     [Theory]
@@ -55,8 +56,23 @@ public class BodyChecksTests
 
     [Fact]
     public void An_unlikely_share_of_stature_is_asked_about() =>
-        Assert.Contains("unusually little for a stature of 68 in",
-            Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, "38").With(BodyMeasure.Stature, Length.Parse("68")), null)));
+        Assert.Contains("unusually little for a stature of 75 in",
+            Assert.Single(BodyChecks.Questions(With(BodyMeasure.EyeHeight, "27").With(BodyMeasure.Stature, Length.Parse("75")), null)));
+
+    [Theory]
+    [InlineData("55", LengthUnit.Inches, "5.2 in more", "not to the fingertip? In inches, not cm?")]
+    [InlineData("45", LengthUnit.Centimetres, "12.3 cm less", "In cm, not inches?")]
+    public void A_reach_far_from_the_other_measures_is_asked_about(string reach, LengthUnit unit, string off, string asks)
+    {
+        string question = Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, reach).With(BodyMeasure.Stature, Length.Parse("68")), null, unit));
+        Assert.Contains(off, question);
+        Assert.Contains("not taken", question);
+        Assert.Contains(asks, question);
+    }
+
+    [Fact]
+    public void A_body_below_the_surveys_smallest_hears_that_the_survey_does_not_reach_there() =>
+        Assert.Contains("no adult so small", Assert.Single(BodyChecks.Questions(With(BodyMeasure.Stature, "54"), null)));
 
     [Theory]
     [InlineData("3m", "A seat height of 118.1 in is not believable (0 in to 24 in); check the number and its unit.")]

@@ -45,7 +45,7 @@ internal static class RandomLogs
     private static readonly double[] TypicalInches = [50, 67, 22, 14, 13, 30, 15];
 
     private static readonly Gen<BodyMeasures> Body = Maybe(Gen.Long[-50_000_000, 50_000_000]).Array[7].Select(all =>
-        Enum.GetValues<BodyMeasure>().Aggregate(BodyMeasures.Unknown, (body, measure) => body.With(
+        CsvColumns.OfBody.Select(body => body.Measure).Aggregate(BodyMeasures.Unknown, (body, measure) => body.With(
             measure, all[(int)measure] is { } more ? Length.FromNanometres(Length.FromInches(TypicalInches[(int)measure]).Nanometres + more) : null)));
 
     private static readonly Gen<Distance> AnyDistance = Gen.Long[1_000_000, 1_000_000_000_000].Select(Distance.FromMicrometres);
