@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;

@@ -100,8 +100,13 @@ internal static class SetUpPaddler
         int comma = text.IndexOf(',', StringComparison.Ordinal);
         if (comma < 0)
             throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a goal event; write the hull, a comma, and a distance or a time: \"OC1, 10km\" or \"OC6, 1:30:00\".");
-        Hull hull = workspace.HullNamed(text[..comma]);
-        string rest = text[(comma + 1)..].Trim();
+        return Goal(workspace.HullNamed(text[..comma]), text[(comma + 1)..]);
+    }
+
+    /// <summary>Reads how far or how long a goal event in that hull is: <c>10km</c>, <c>1:30:00</c>.</summary>
+    public static GoalEvent Goal(Hull hull, string text)
+    {
+        string rest = text.Trim();
         if (rest.Contains(':', StringComparison.Ordinal) || rest.EndsWith("min", StringComparison.OrdinalIgnoreCase) || rest.EndsWith('h') || rest.EndsWith('s'))
             return new GoalEvent { HullId = hull.Id, Time = PieceTime.Parse(rest) };
         return new GoalEvent { HullId = hull.Id, Distance = Distance.Parse(rest) };

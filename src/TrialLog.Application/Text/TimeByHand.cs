@@ -1,4 +1,5 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 

@@ -6,6 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Entry;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Sizing;

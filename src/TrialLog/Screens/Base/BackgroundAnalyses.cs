@@ -1,5 +1,9 @@
 using System.Diagnostics;
 using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Screens.Entry;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 

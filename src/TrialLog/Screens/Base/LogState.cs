@@ -1,9 +1,11 @@
+using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 
 namespace TrialLog.Screens.Base;
@@ -38,11 +40,18 @@ internal sealed record LogState
     /// <summary>The chosen paddler's technique checks.</summary>
     public IReadOnlyList<TechniqueAnswer> Technique { get; init; } = [];
 
+    /// <summary>The chosen paddler's new outing, half typed; null where there is none.</summary>
+    public OutingDraft? Draft { get; init; }
+
+    /// <summary>Changes of the chosen paddler's outings, half typed.</summary>
+    public IReadOnlyList<ChangeDraft> Changes { get; init; } = [];
+
     /// <summary>Reads it.</summary>
     /// <param name="workspace">The open logbook.</param>
     /// <param name="version">The state of the log.</param>
+    /// <param name="drafts">What is half typed.</param>
     /// <param name="before">What was looked at; if it is gone, or null, what is usually looked at.</param>
-    public static LogState Load(Workspace workspace, LogVersion version, Chosen? before)
+    public static LogState Load(Workspace workspace, LogVersion version, KeptDrafts drafts, Chosen? before)
     {
         int now = version.Now;
         IReadOnlyList<Paddler> paddlers = workspace.Logbook.Paddlers();
@@ -58,6 +67,8 @@ internal sealed record LogState
             Outings = outings,
             Input = workspace.Question(chosen, outings),
             OpenCard = Application.Next.OpenCard.Of(workspace, chosen),
+            Draft = drafts.New(chosen.Paddler.Id),
+            Changes = drafts.Changes(chosen.Paddler.Id),
             Technique = CheckTechnique.Kept(workspace, chosen.Paddler),
         };
 

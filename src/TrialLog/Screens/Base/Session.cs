@@ -1,9 +1,10 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
 
@@ -22,7 +23,9 @@ internal sealed class Session : IDisposable
     {
         (Workspace, Look, Found, Queue) = (workspace, look, findings, queue);
         _version = new LogVersion(workspace.Logbook);
-        State = LogState.Load(workspace, _version, null);
+        Drafts = new KeptDrafts(workspace);
+        State = Load(null);
+        HalfTyped = State.Draft is not null;
         findings.Found += () => Changed?.Invoke();
     }
 
@@ -34,6 +37,12 @@ internal sealed class Session : IDisposable
     public BackgroundAnalyses Found { get; }
 
     public LogbookQueue Queue { get; }
+
+    /// <summary>What is half typed; touched on the queue's thread alone.</summary>
+    public KeptDrafts Drafts { get; }
+
+    /// <summary>Whether a new outing of the chosen paddler is half typed.</summary>
+    public bool HalfTyped { get; set; }
 
     /// <summary>The window; set before any key is pressed.</summary>
     public IShell Shell { get; set; } = null!;
@@ -177,7 +186,7 @@ internal sealed class Session : IDisposable
         Found.Dispose();
     }
 
-    private LogState Load(Chosen? chosen) => LogState.Load(Workspace, _version, chosen);
+    private LogState Load(Chosen? chosen) => LogState.Load(Workspace, _version, Drafts, chosen);
 
     private void Take(LogState state)
     {

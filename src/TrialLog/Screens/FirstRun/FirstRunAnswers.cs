@@ -8,6 +8,7 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
@@ -36,7 +37,7 @@ internal sealed class FirstRunAnswers
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);
         _length = new Field("", CheckLength, "Measure and type it, or choose “I cannot measure now”.");
         _hull = new ChoiceField(look, [.. _hulls.Select(hull => hull.Name)]);
-        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_workspace, $"{_hulls[_hull!.At].Name}, {text}")));
+        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_hulls[_hull!.At], text)));
         _paddle = new Field("My paddle", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name.");
         _kind = new ChoiceField(look, ["adjustable", "fixed"]);
         _blade = new Field("", CheckLength, "Measure the blade from its tip to the throat.");
@@ -116,19 +117,19 @@ internal sealed class FirstRunAnswers
         _longest.Text = around.PlusInches(3).Typed(Unit);
     }
 
-    /// <summary>Saves paddler and paddle.</summary>
-    public void Save()
+    /// <summary>What saves paddler and paddle, as they were answered.</summary>
+    public Action<Workspace> Saving()
     {
-        _workspace.UseUnit(Unit);
+        LengthUnit unit = Unit;
         Hull hull = _hulls[_hull.At];
         BodyMeasures body = Body();
         var details = new PaddlerDetails
         {
-            Unit = Unit,
+            Unit = unit,
             SeatedReach = body.SeatedReach,
             Stature = body.Stature,
             KnownLength = Known(),
-            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(_workspace, $"{hull.Name}, {_goal.Text}"),
+            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(hull, _goal.Text),
         };
         Length shortest = _shortest.AsLength(Unit)!.Value;
         var paddle = new PaddleDetails
@@ -136,7 +137,12 @@ internal sealed class FirstRunAnswers
             Blade = _blade.AsLength(Unit),
             Range = (shortest, _kind.At == 1 ? shortest : _longest.AsLength(Unit)!.Value),
         };
-        FirstSetUp.Save(_workspace, _name.Text.Trim(), details, hull, _paddle.Text.Trim(), paddle);
+        (string name, string named) = (_name.Text.Trim(), _paddle.Text.Trim());
+        return workspace =>
+        {
+            FirstSetUp.Save(workspace, name, details, hull, named, paddle);
+            workspace.UseUnit(unit);
+        };
     }
 
     public FirstRunDraft ToDraft(int step) => new(

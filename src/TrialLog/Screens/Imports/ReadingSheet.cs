@@ -5,6 +5,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Wording;
 

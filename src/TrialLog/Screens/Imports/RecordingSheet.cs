@@ -52,7 +52,7 @@ internal sealed class RecordingSheet : Sheet
         ? [new(Key.Enter, "Enter", "do it", () => { }), new(Key.Esc, "Esc", "leave it", EndAsking)]
         :
         [
-            new(Key.F9, "F9", "save", Save),
+            new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
             new(Key.Esc, "Esc", "leave", Leave),
             new('d', _hand.Here is { Kept: false } ? "keep" : "drop", DropOrKeep) { Also = [Key.Delete] },
             new('m', "merge", () => Correct(recording => recording.Merge(_hand.At))),

@@ -1,5 +1,4 @@
 using TrialLog.Application.Logging;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;

@@ -54,7 +54,7 @@ internal sealed class LogbookScreen : Screen
         new('i', "import", _importing.Begin),
         new('f', "filter", Filter),
         new('s', "sort", Sort),
-        new('n', "new", () => Session.Shell.Open(Place.EnterOuting)),
+        new('n', "new", Session.Shell.TypeOuting),
         .. Choosing.Keys(Session).Where(hint => hint.What == "paddler"),
     ];
 
@@ -193,7 +193,7 @@ internal sealed class LogbookScreen : Screen
         again => Session.Shell.Say($"Done again: {again.What}.", Tone.Now));
 
     private void Do(Outing outing, Action<Workspace, Outing> change, string done) =>
-        Session.ChangeOuting(outing, change, () => Session.Shell.Say($"{done} u undoes it.", Tone.Now));
+        Session.ChangeOuting(outing, change, () => Session.Shell.Say($"{done} u brings it back.", Tone.Now));
 
     private void Sort()
     {

@@ -1,7 +1,7 @@
 using TrialLog.Application.Logging;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 
 namespace TrialLog.Screens.Log;
 

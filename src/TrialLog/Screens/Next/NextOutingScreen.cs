@@ -1,5 +1,4 @@
 using Terminal.Gui.Input;
-using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
@@ -16,15 +15,13 @@ namespace TrialLog.Screens.Next;
 /// <summary>What do I paddle this week, and why?</summary>
 internal sealed class NextOutingScreen(Session session) : Screen(session)
 {
-    private Analysis? _given;
-
-    private bool IsSore => RecentSoreness.Hurts(RecentSoreness.Worst(Session.Outings(), Session.Workspace.Today));
+    private bool IsSore => RecentSoreness.Hurts(RecentSoreness.Worst(Session.State.Outings, Session.Workspace.Today));
 
     public override (string Wide, string Narrow) Names => ("Next outing", "Next outing");
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
-        new(Key.Enter, "Enter", "type the outing", () => Session.Shell.Open(Place.EnterOuting)),
+        new(Key.Enter, "Enter", "type the outing", () => Session.Shell.TypeOuting()),
         .. Choosing.Work(Session),
         new('w', "why", Why),
         .. Choosing.Keys(Session),
@@ -45,14 +42,19 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         "# The small curve\n" +
         "Speed against length, all else equal, with its 90 % band. Screen 4 shows it large, with your pieces.";
 
-    public override void Refresh() => SetNeedsDraw();
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Analysis);
+        if (Session.Analysis is { } analysis)
+            Session.NoteGiven(analysis);
+        SetNeedsDraw();
+    }
 
     protected override void Paint(Brush brush)
     {
         if (Session.Chosen is not { } chosen)
             return;
         Analysis? analysis = Session.Found.Analysis(chosen);
-        Give(analysis);
         if (NextSummary.Of(Session, chosen, analysis) is not { } facts)
         {
             brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out your card from the log …", Tone.Dim);
@@ -65,15 +67,6 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         if (analysis is not null && curve)
             row = Math.Max(row, DrawCurve(brush, analysis, left));
         DrawVerdict(brush, facts, row + 1);
-    }
-
-    // What is shown here is given: a coach wants to see later what was suggested when.
-    private void Give(Analysis? analysis)
-    {
-        if (analysis is null || ReferenceEquals(analysis, _given))
-            return;
-        _given = analysis;
-        Session.Shell.Try(() => Session.Version.Aside(() => NextOuting.Record(Session.Workspace, [analysis])));
     }
 
     private static int DrawCurve(Brush brush, Analysis analysis, int left)
@@ -89,7 +82,7 @@ internal sealed class NextOutingScreen(Session session) : Screen(session)
         brush.Runs(1, row++, ("◆ best ", Tone.Best), (facts.Best, Tone.Best), ("   likely ", Tone.Dim), (facts.Likely, Tone.Strong));
         brush.Runs(1, row++, ("gain left ", Tone.Dim), (facts.GainLeft, Tone.Plain), (facts.ToGo.Length > 0 ? "   outings to go " : "", Tone.Dim), (facts.ToGo, Tone.Plain));
         brush.Text(1, row++, facts.RestsOn, Tone.Dim);
-        if (Session.HasDraft)
+        if (Session.HalfTyped)
             brush.Text(1, row++, "An outing is half typed. Enter goes on with it.", Tone.Now);
         row = brush.Words(1, row, width, facts.Verdict, facts.Stop ? Tone.Best : Tone.Strong, most: 3);
         foreach (string caution in facts.Cautions)

@@ -32,7 +32,7 @@ internal sealed record NextSummary(
                 [.. analysis.Cautions, .. analysis.Checks.Select(check => check.Says)]);
         }
 
-        return OpenCard.Of(session.Workspace, chosen) is not { } given ? null : new NextSummary(
+        return session.State.OpenCard is not { } given ? null : new NextSummary(
             given.Card,
             given.Best.Say(unit),
             LengthWords.SayRange(given.LikelyLow, given.LikelyHigh, unit),

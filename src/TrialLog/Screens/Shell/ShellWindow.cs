@@ -18,6 +18,9 @@ namespace TrialLog.Screens.Shell;
 /// <summary>The one window: the screens by number on top, the screen that is up, a line for messages, a line of keys.</summary>
 internal sealed class ShellWindow : Runnable, IShell
 {
+    /// <summary>How often it is looked whether a command or another screen changed the log.</summary>
+    public static readonly TimeSpan LookAgainAfter = TimeSpan.FromSeconds(1);
+
     private readonly Session _session;
     private readonly IReadOnlyList<Screen> _screens;
     private readonly Screen _firstRun;
@@ -37,7 +40,7 @@ internal sealed class ShellWindow : Runnable, IShell
         _screens = ScreenList.Of(session);
         _firstRun = new FirstRun.FirstRunScreen(session);
         _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
-        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.Found.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim)) { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         Add(_header, _messageLine, _keyLine);
         foreach (Screen screen in _screens.Append(_firstRun))
@@ -58,7 +61,7 @@ internal sealed class ShellWindow : Runnable, IShell
     public Screen Up => _up!;
 
     /// <summary>Whether something is being worked out from the log.</summary>
-    public bool IsWorkingItOut => _session.Found.IsWorking;
+    public bool IsWorkingItOut => _session.Found.IsWorking || !_session.Queue.IsIdle;
 
     /// <inheritdoc/>
     public void Open(Place place)
@@ -75,6 +78,13 @@ internal sealed class ShellWindow : Runnable, IShell
     {
         var entry = (Entry.EntryScreen)_screens[(int)Place.EnterOuting];
         entry.Edit(outing);
+        Open(Place.EnterOuting);
+    }
+
+    /// <inheritdoc/>
+    public void TypeOuting()
+    {
+        ((Entry.EntryScreen)_screens[(int)Place.EnterOuting]).TypeNew();
         Open(Place.EnterOuting);
     }
 
@@ -176,6 +186,8 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private bool TypingNow => _sheet?.Typing ?? _up?.Typing ?? false;
 
+    private string Waiting() => _session.Queue.IsAwaited ? "The logbook is busy: another program is writing. Your change waits its turn …" : _session.Found.Working;
+
     private static Place? PlaceOf(Key key)
     {
         int digit = key.NoAlt.AsRune.Value - '1';
@@ -226,7 +238,7 @@ internal sealed class ShellWindow : Runnable, IShell
         }
 
         screen.Refresh();
-        screen.SetFocus();
+        screen.Begin();
         Redraw();
     }
 
@@ -252,10 +264,22 @@ internal sealed class ShellWindow : Runnable, IShell
         app.Keyboard.KeyDown += ForgetMessage;
         app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
         {
-            if (_session.Found.IsWorking)
+            if (_session.Found.IsWorking || _session.Queue.IsAwaited)
                 _messageLine.SetNeedsDraw();
             return IsRunning;
         });
+        app.AddTimeout(LookAgainAfter, () =>
+        {
+            _session.LookForChanges();
+            return IsRunning;
+        });
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+            _session.Dispose();
+        base.Dispose(disposing);
     }
 
     // A message stays until the key after it.

@@ -11,6 +11,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 
@@ -53,16 +54,36 @@ internal sealed class SquadScreen(Session session) : Screen(session)
 
     public override void Refresh()
     {
-        if (_ofVersion != Session.Version.Now)
+        if (_ofVersion != Session.State.Version)
         {
-            _lines = SquadLine.All(Session.Workspace, Session.OutingsOf);
-            _ofVersion = Session.Version.Now;
-            _worstFirst = false;
-            _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == Session.Chosen?.Paddler.Id));
+            _ofVersion = Session.State.Version;
+            Session.Ask(Read, Take);
         }
 
         if (!_worstFirst)
             OrderWorstFirst();
+        SetNeedsDraw();
+    }
+
+    private static IReadOnlyList<(SquadLine Line, AnalysisInput? Input)> Read(Workspace workspace)
+    {
+        ILookup<Guid, Outing> outings = workspace.Logbook.Outings().ToLookup(outing => outing.PaddlerId);
+        return [.. SquadLine.All(workspace, paddler => [.. outings[paddler.Id]])
+            .Select(line => (line, line.Chosen is { } chosen ? workspace.Question(chosen, [.. outings[line.Paddler.Id]]) : null))];
+    }
+
+    private void Take(IReadOnlyList<(SquadLine Line, AnalysisInput? Input)> squad)
+    {
+        _lines = [.. squad.Select(row => row.Line)];
+        _worstFirst = false;
+        _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == Session.Chosen?.Paddler.Id));
+        foreach (AnalysisInput input in squad.Select(row => row.Input).OfType<AnalysisInput>())
+        {
+            Session.Found.Want(input, FindingKind.Analysis);
+            Session.Found.Want(input, FindingKind.Progress);
+        }
+
+        OrderWorstFirst();
         SetNeedsDraw();
     }
 
