@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TrialLog.Logbook.Rows;
@@ -10,9 +11,6 @@ namespace TrialLog.Logbook;
 /// </summary>
 internal static class Journal
 {
-    private static readonly HashSet<string> Kinds =
-        ["hulls", "paddles", "paddlers", "outings", "pieces", "cards", "technique_checks", "notes", "imports"];
-
     private sealed class Entry
     {
         public string Kind { get; init; } = "";
@@ -41,22 +39,19 @@ internal static class Journal
 
     /// <summary>Ids of rows that a change still in force removed and that are not there now.</summary>
     public static IReadOnlySet<Guid> Removed(SqliteConnection connection) =>
-        connection.Query<string>("""
+        connection.Query<string>($"""
             SELECT DISTINCT row_id FROM journal
             WHERE before IS NOT NULL AND kind <> 'imports'
               AND change IN (SELECT number FROM changes WHERE state = 'standing' AND reverses IS NULL)
-              AND NOT EXISTS (SELECT 1 FROM paddlers WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM hulls WHERE id = row_id)
-              AND NOT EXISTS (SELECT 1 FROM paddles WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM outings WHERE id = row_id)
-              AND NOT EXISTS (SELECT 1 FROM pieces WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM cards WHERE id = row_id)
-              AND NOT EXISTS (SELECT 1 FROM technique_checks WHERE id = row_id) AND NOT EXISTS (SELECT 1 FROM notes WHERE id = row_id)
+              AND {string.Join(" AND ", JournalTriggers.Tables.Select(table => $"NOT EXISTS (SELECT 1 FROM {table} WHERE id = row_id)"))}
             """).Select(Guid.Parse).ToHashSet();
 
     /// <summary>The rows of a table as they were before each edit and removal, whatever has become of them.</summary>
     public static IEnumerable<T> EarlierRows<T>(SqliteConnection connection, string table)
     {
-        List<string> columns = connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).AsList();
+        var columns = JournalTriggers.Columns(connection, table);
         return connection.Query<T>($"""
-            SELECT {string.Join(", ", columns.Select(column => $"json_extract(before, '$.{column}') AS {column}"))}
+            SELECT {string.Join(", ", columns.Select(column => $"{string.Format(CultureInfo.InvariantCulture, column.FromJournal, "before")} AS {column.Name}"))}
             FROM journal WHERE before IS NOT NULL AND kind = @table
             """, new { table });
     }
@@ -133,7 +128,7 @@ internal static class Journal
         foreach (Entry entry in entries)
         {
             // Table names cannot be parameters; a logbook from elsewhere may hold anything.
-            if (!Kinds.Contains(entry.Kind))
+            if (!JournalTriggers.Tables.Contains(entry.Kind))
                 throw StoreTrouble.Damaged(connection.DataSource);
             if (entry.Before is null)
             {
@@ -149,11 +144,11 @@ internal static class Journal
     /// <summary>SQL that puts a row of a table back from its JSON, whether or not the row is there.</summary>
     private static string Restore(SqliteConnection connection, string table)
     {
-        List<string> columns = connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).AsList();
+        var columns = JournalTriggers.Columns(connection, table);
         return $"""
-            INSERT INTO {table} ({string.Join(", ", columns)})
-            VALUES ({string.Join(", ", columns.Select(column => $"json_extract(@before, '$.{column}')"))})
-            ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Select(column => $"{column} = excluded.{column}"))}
+            INSERT INTO {table} ({string.Join(", ", columns.Select(column => column.Name))})
+            VALUES ({string.Join(", ", columns.Select(column => string.Format(CultureInfo.InvariantCulture, column.FromJournal, "@before")))})
+            ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Select(column => $"{column.Name} = excluded.{column.Name}"))}
             """;
     }
 }

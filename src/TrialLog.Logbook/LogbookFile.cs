@@ -32,7 +32,7 @@ public sealed class LogbookFile : IDisposable
     /// <exception cref="LogbookException">It cannot be opened: the sentence says why and what to do. The file is untouched.</exception>
     public static LogbookFile Open(string path) => Open(path, []);
 
-    internal static LogbookFile Open(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    internal static LogbookFile Open(string path, IReadOnlyList<string> laterScripts)
     {
         string full = System.IO.Path.GetFullPath(path);
         (SqliteConnection connection, bool isReadOnly) = Opening.Open(full, laterScripts);
@@ -66,6 +66,13 @@ public sealed class LogbookFile : IDisposable
     /// <summary>Technique checks by date: one paddler's, or all.</summary>
     public IReadOnlyList<TechniqueCheck> TechniqueChecks(Guid? paddlerId = null) =>
         Ask(connection => LogbookReader.TechniqueChecks(connection, paddlerId));
+
+    /// <summary>Words that soreness is gone, by date: one paddler's, or all.</summary>
+    public IReadOnlyList<SorenessClearance> SorenessClearances(Guid? paddlerId = null) =>
+        Ask(connection => LogbookReader.SorenessClearances(connection, paddlerId));
+
+    /// <summary>What was decided, by date: for one paddler, or all.</summary>
+    public IReadOnlyList<Decision> Decisions(Guid? paddlerId = null) => Ask(connection => LogbookReader.Decisions(connection, paddlerId));
 
     /// <summary>Coaches' notes in the order written.</summary>
     public IReadOnlyList<CoachNote> Notes() => Ask(LogbookReader.Notes);

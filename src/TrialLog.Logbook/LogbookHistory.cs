@@ -20,6 +20,8 @@ internal sealed record LogbookHistory(IReadOnlySet<Guid> Removed, ILookup<Guid, 
             .. Journal.EarlierRows<PieceRow>(connection, "pieces").Select(row => SharedPiece.Of(row.ToRecord())),
             .. Journal.EarlierRows<CardRow>(connection, "cards").Select(row => SharedCard.Of(row.ToRecord())),
             .. Journal.EarlierRows<TechniqueCheckRow>(connection, "technique_checks").Select(row => SharedTechniqueCheck.Of(row.ToRecord())),
+            .. Journal.EarlierRows<SorenessClearanceRow>(connection, "soreness_clearances").Select(row => SharedSorenessClearance.Of(row.ToRecord())),
+            .. Journal.EarlierRows<DecisionRow>(connection, "decisions").Select(row => SharedDecision.Of(row.ToRecord())),
             .. Journal.EarlierRows<NoteRow>(connection, "notes").Select(row => SharedNote.Of(row.ToRecord())),
         ];
         return new LogbookHistory(Journal.Removed(connection), earlier.ToLookup(item => item.Id));

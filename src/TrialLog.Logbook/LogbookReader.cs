@@ -42,6 +42,16 @@ internal static class LogbookReader
             SELECT * FROM technique_checks {Of(paddlerId)} ORDER BY date, id
             """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
 
+    public static IReadOnlyList<SorenessClearance> SorenessClearances(SqliteConnection connection, Guid? paddlerId) =>
+        [.. connection.Query<SorenessClearanceRow>($"""
+            SELECT * FROM soreness_clearances {Of(paddlerId)} ORDER BY date, id
+            """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
+
+    public static IReadOnlyList<Decision> Decisions(SqliteConnection connection, Guid? paddlerId) =>
+        [.. connection.Query<DecisionRow>($"""
+            SELECT * FROM decisions {Of(paddlerId)} ORDER BY date, id
+            """, new { paddler = Stored.Id(paddlerId) }).Select(row => row.ToRecord())];
+
     public static IReadOnlyList<CoachNote> Notes(SqliteConnection connection) =>
         [.. connection.Query<NoteRow>("SELECT * FROM notes ORDER BY written_at, id").Select(row => row.ToRecord())];
 
@@ -61,6 +71,8 @@ internal static class LogbookReader
             Outings = Outings(connection, null),
             Cards = Cards(connection, null),
             TechniqueChecks = TechniqueChecks(connection, null),
+            SorenessClearances = SorenessClearances(connection, null),
+            Decisions = Decisions(connection, null),
             Notes = Notes(connection),
             LastChange = Journal.LastChange(connection),
         };

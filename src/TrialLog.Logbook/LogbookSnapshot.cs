@@ -24,6 +24,12 @@ public sealed record LogbookSnapshot
     /// <summary>By date.</summary>
     public IReadOnlyList<TechniqueCheck> TechniqueChecks { get; init; } = [];
 
+    /// <summary>Words that soreness is gone, by date.</summary>
+    public IReadOnlyList<SorenessClearance> SorenessClearances { get; init; } = [];
+
+    /// <summary>By date.</summary>
+    public IReadOnlyList<Decision> Decisions { get; init; } = [];
+
     /// <summary>In the order written.</summary>
     public IReadOnlyList<CoachNote> Notes { get; init; } = [];
 

@@ -31,26 +31,19 @@ public sealed class LogbookWriter
         paddler = RecordRules.Checked(paddler);
         CheckNameIsFree("paddlers", "paddler", paddler.Id, paddler.Name);
         BodyMeasures body = paddler.Body;
-        _statements.Run("""
-            INSERT INTO paddlers (id, name, name_key, unit, seated_reach_nm, stature_nm, sitting_shoulder_height_nm,
-                shoulder_elbow_nm, elbow_grip_nm, eye_height_nm, shoulder_breadth_nm, known_length_nm, goal_hull_id,
-                goal_distance_um, goal_time_ms, swaps_on_water, worthwhile_percent)
-            VALUES (@id, @name, @name_key, @unit, @seated_reach, @stature, @sitting_shoulder_height, @shoulder_elbow,
-                @elbow_grip, @eye_height, @shoulder_breadth, @known_length, @goal_hull, @goal_distance, @goal_time,
-                @swaps_on_water, @worthwhile)
-            ON CONFLICT (id) DO UPDATE SET name = @name, name_key = @name_key, unit = @unit,
-                seated_reach_nm = @seated_reach, stature_nm = @stature,
-                sitting_shoulder_height_nm = @sitting_shoulder_height, shoulder_elbow_nm = @shoulder_elbow,
-                elbow_grip_nm = @elbow_grip, eye_height_nm = @eye_height, shoulder_breadth_nm = @shoulder_breadth,
-                known_length_nm = @known_length, goal_hull_id = @goal_hull, goal_distance_um = @goal_distance,
-                goal_time_ms = @goal_time, swaps_on_water = @swaps_on_water, worthwhile_percent = @worthwhile
-            """,
-            Stored.Id(paddler.Id), paddler.Name, Stored.NameKey(paddler.Name), Stored.Unit(paddler.Unit),
-            body.SeatedReach?.Nanometres, body.Stature?.Nanometres, body.SittingShoulderHeight?.Nanometres,
-            body.ShoulderElbow?.Nanometres, body.ElbowGrip?.Nanometres, body.EyeHeight?.Nanometres,
-            body.ShoulderBreadth?.Nanometres, paddler.KnownLength?.Nanometres, Stored.Id(paddler.Goal?.HullId),
-            paddler.Goal?.Distance?.Micrometres, paddler.Goal?.Time?.Milliseconds, paddler.SwapsOnWater,
-            paddler.WorthwhilePercent);
+        _statements.Put("paddlers",
+            ("id", Stored.Id(paddler.Id)), ("name", paddler.Name), ("name_key", Stored.NameKey(paddler.Name)), ("unit", Stored.Unit(paddler.Unit)),
+            ("seated_reach_nm", body.SeatedReach?.Nanometres), ("stature_nm", body.Stature?.Nanometres),
+            ("sitting_shoulder_height_nm", body.SittingShoulderHeight?.Nanometres), ("shoulder_elbow_nm", body.ShoulderElbow?.Nanometres),
+            ("elbow_grip_nm", body.ElbowGrip?.Nanometres), ("eye_height_nm", body.EyeHeight?.Nanometres),
+            ("shoulder_breadth_nm", body.ShoulderBreadth?.Nanometres), ("arm_span_nm", body.ArmSpan?.Nanometres),
+            ("overhead_reach_nm", body.OverheadReach?.Nanometres), ("hand_length_nm", body.HandLength?.Nanometres),
+            ("palm_length_nm", body.PalmLength?.Nanometres), ("known_length_nm", paddler.KnownLength?.Nanometres),
+            ("goal_hull_id", Stored.Id(paddler.Goal?.HullId)), ("goal_distance_um", paddler.Goal?.Distance?.Micrometres),
+            ("goal_time_ms", paddler.Goal?.Time?.Milliseconds), ("swaps_on_water", paddler.SwapsOnWater),
+            ("worthwhile_percent", paddler.WorthwhilePercent), ("trial_pieces", paddler.Trials.Pieces),
+            ("trial_distance_um", paddler.Trials.Distance?.Micrometres), ("trial_minutes", paddler.Trials.Minutes),
+            ("trial_timed_by", Stored.TimedByName(paddler.Trials.TimedBy)), ("trial_price_percent", paddler.Trials.PricePercent));
     }
 
     /// <summary>Adds or replaces a hull.</summary>
@@ -59,12 +52,9 @@ public sealed class LogbookWriter
     {
         hull = RecordRules.Checked(hull);
         CheckNameIsFree("hulls", "hull", hull.Id, hull.Name);
-        _statements.Run("""
-            INSERT INTO hulls (id, name, name_key, crew, seat_height_nm)
-            VALUES (@id, @name, @name_key, @crew, @seat_height)
-            ON CONFLICT (id) DO UPDATE SET name = @name, name_key = @name_key, crew = @crew, seat_height_nm = @seat_height
-            """,
-            Stored.Id(hull.Id), hull.Name, Stored.NameKey(hull.Name), hull.Crew, hull.SeatHeight?.Nanometres);
+        _statements.Put("hulls",
+            ("id", Stored.Id(hull.Id)), ("name", hull.Name), ("name_key", Stored.NameKey(hull.Name)), ("crew", hull.Crew),
+            ("seat_height_nm", hull.SeatHeight?.Nanometres));
     }
 
     /// <summary>Adds or replaces a paddle.</summary>
@@ -73,15 +63,11 @@ public sealed class LogbookWriter
     {
         paddle = RecordRules.Checked(paddle);
         CheckNameIsFree("paddles", "paddle", paddle.Id, paddle.Name);
-        _statements.Run("""
-            INSERT INTO paddles (id, name, name_key, blade_nm, blade_in2, steering, shortest_nm, longest_nm, step_nm)
-            VALUES (@id, @name, @name_key, @blade, @area, @steering, @shortest, @longest, @step)
-            ON CONFLICT (id) DO UPDATE SET name = @name, name_key = @name_key, blade_nm = @blade, blade_in2 = @area,
-                steering = @steering, shortest_nm = @shortest, longest_nm = @longest, step_nm = @step
-            """,
-            Stored.Id(paddle.Id), paddle.Name, Stored.NameKey(paddle.Name), paddle.Blade.Nanometres,
-            paddle.BladeAreaSquareInches, paddle.Steering, paddle.Shortest.Nanometres, paddle.Longest.Nanometres,
-            paddle.Step.Nanometres);
+        _statements.Put("paddles",
+            ("id", Stored.Id(paddle.Id)), ("name", paddle.Name), ("name_key", Stored.NameKey(paddle.Name)),
+            ("blade_nm", paddle.Blade.Nanometres), ("blade_in2", paddle.BladeAreaSquareInches), ("steering", paddle.Steering),
+            ("shortest_nm", paddle.Shortest.Nanometres), ("longest_nm", paddle.Longest.Nanometres), ("step_nm", paddle.Step.Nanometres),
+            ("owner_id", Stored.Id(paddle.OwnerId)), ("belongs_to_club", paddle.BelongsToClub));
     }
 
     /// <summary>Adds an outing with its pieces, or replaces the whole of it: pieces it no longer has are removed.</summary>
@@ -90,14 +76,10 @@ public sealed class LogbookWriter
     {
         outing = RecordRules.Checked(outing);
         string id = Stored.Id(outing.Id);
-        _statements.Run("""
-            INSERT INTO outings (id, paddler_id, hull_id, date, time, label, place, wind, water, notes)
-            VALUES (@id, @paddler, @hull, @date, @time, @label, @place, @wind, @water, @notes)
-            ON CONFLICT (id) DO UPDATE SET paddler_id = @paddler, hull_id = @hull, date = @date, time = @time,
-                label = @label, place = @place, wind = @wind, water = @water, notes = @notes
-            """,
-            id, Stored.Id(outing.PaddlerId), Stored.Id(outing.HullId), Stored.Date(outing.Date), Stored.Time(outing.Time),
-            outing.Label, outing.Place, outing.Wind?.Number, outing.Water, outing.Notes);
+        _statements.Put("outings",
+            ("id", id), ("paddler_id", Stored.Id(outing.PaddlerId)), ("hull_id", Stored.Id(outing.HullId)), ("date", Stored.Date(outing.Date)),
+            ("time", Stored.Time(outing.Time)), ("label", outing.Label), ("place", outing.Place), ("wind", outing.Wind?.Number),
+            ("water", outing.Water), ("notes", outing.Notes), ("blind", outing.Blind));
         _statements.Run("""
             DELETE FROM pieces WHERE outing_id = @outing AND id NOT IN (SELECT value FROM json_each(@kept))
             """,
@@ -106,43 +88,31 @@ public sealed class LogbookWriter
             Put(id, piece);
     }
 
-    private void Put(string outing, Piece piece) => _statements.Run("""
-        INSERT INTO pieces (id, outing_id, piece_order, paddle_id, length_nm, distance_um, time_ms, effort_halves, heart_rate,
-            stroke_rate_tenths, course, soreness_halves, fade_percent, excluded_because, notes, origin)
-        VALUES (@id, @outing, @piece_order, @paddle, @length, @distance, @time, @effort, @heart_rate, @stroke_rate, @course,
-            @soreness, @fade, @excluded, @notes, @origin)
-        ON CONFLICT (id) DO UPDATE SET outing_id = @outing, piece_order = @piece_order, paddle_id = @paddle,
-            length_nm = @length, distance_um = @distance, time_ms = @time, effort_halves = @effort,
-            heart_rate = @heart_rate, stroke_rate_tenths = @stroke_rate, course = @course, soreness_halves = @soreness,
-            fade_percent = @fade, excluded_because = @excluded, notes = @notes, origin = @origin
-        """,
-        Stored.Id(piece.Id), outing, piece.Order, Stored.Id(piece.PaddleId), piece.Length.Nanometres,
-        piece.Distance.Micrometres, piece.Time.Milliseconds, piece.Effort?.Halves, piece.HeartRate?.BeatsPerMinute,
-        piece.StrokeRate?.Tenths, Stored.CourseName(piece.Course), piece.Soreness?.Halves, piece.FadePercent,
-        piece.ExcludedBecause, piece.Notes, piece.Origin);
+    private void Put(string outing, Piece piece) => _statements.Put("pieces",
+        ("id", Stored.Id(piece.Id)), ("outing_id", outing), ("piece_order", piece.Order), ("paddle_id", Stored.Id(piece.PaddleId)),
+        ("length_nm", piece.Length.Nanometres), ("distance_um", piece.Distance.Micrometres), ("time_ms", piece.Time.Milliseconds),
+        ("effort_halves", piece.Effort?.Halves), ("heart_rate", piece.HeartRate?.BeatsPerMinute),
+        ("stroke_rate_tenths", piece.StrokeRate?.Tenths), ("course", Stored.CourseName(piece.Course)),
+        ("soreness_halves", piece.Soreness?.Halves), ("fade_percent", piece.FadePercent), ("excluded_because", piece.ExcludedBecause),
+        ("notes", piece.Notes), ("origin", piece.Origin), ("timed_by", Stored.TimedByName(piece.TimedBy)),
+        ("speed_error_percent", piece.SpeedErrorPercent));
 
     /// <summary>Adds or replaces a given card.</summary>
     /// <exception cref="InvalidValueException">A value is out of its range, or a paddler, hull or paddle is not in the logbook.</exception>
     public void Put(GivenCard given)
     {
         given = RecordRules.Checked(given);
-        _statements.Run("""
-            INSERT INTO cards (id, paddler_id, hull_id, paddle_id, given_at, lengths_nm, distance_um, effort_halves, rest_ms,
-                reason, best_nm, likely_low_nm, likely_high_nm, gain_left_percent, diminishing_returns, outings, pieces,
-                as_of_change, paddled_as)
-            VALUES (@id, @paddler, @hull, @paddle, @given_at, @lengths, @distance, @effort, @rest, @reason, @best, @low,
-                @high, @gain_left, @diminishing, @outings, @pieces, @as_of, @paddled_as)
-            ON CONFLICT (id) DO UPDATE SET paddler_id = @paddler, hull_id = @hull, paddle_id = @paddle,
-                given_at = @given_at, lengths_nm = @lengths, distance_um = @distance, effort_halves = @effort,
-                rest_ms = @rest, reason = @reason, best_nm = @best, likely_low_nm = @low, likely_high_nm = @high,
-                gain_left_percent = @gain_left, diminishing_returns = @diminishing, outings = @outings, pieces = @pieces,
-                as_of_change = @as_of, paddled_as = @paddled_as
-            """,
-            Stored.Id(given.Id), Stored.Id(given.PaddlerId), Stored.Id(given.HullId), Stored.Id(given.PaddleId),
-            Stored.Moment(given.GivenAt), CardRow.Lengths(given.Card.Lengths), given.Card.Distance.Micrometres,
-            given.Card.Effort.Halves, given.Card.Rest.Milliseconds, given.Card.Reason, given.Best.Nanometres,
-            given.LikelyLow.Nanometres, given.LikelyHigh.Nanometres, given.GainLeftPercent, given.DiminishingReturns,
-            given.Outings, given.Pieces, given.AsOfChange, Stored.Id(given.PaddledAs));
+        _statements.Put("cards",
+            ("id", Stored.Id(given.Id)), ("paddler_id", Stored.Id(given.PaddlerId)), ("hull_id", Stored.Id(given.HullId)),
+            ("paddle_id", Stored.Id(given.PaddleId)), ("given_at", Stored.Moment(given.GivenAt)),
+            ("lengths_nm", CardRow.Lengths(given.Card.Lengths)), ("distance_um", given.Card.Distance.Micrometres),
+            ("effort_halves", given.Card.Effort.Halves), ("rest_ms", given.Card.Rest.Milliseconds), ("reason", given.Card.Reason),
+            ("best_nm", given.Best.Nanometres), ("likely_low_nm", given.LikelyLow.Nanometres), ("likely_high_nm", given.LikelyHigh.Nanometres),
+            ("gain_left_percent", given.GainLeftPercent), ("diminishing_returns", given.DiminishingReturns), ("outings", given.Outings),
+            ("pieces", given.Pieces), ("as_of_change", given.AsOfChange), ("paddled_as", Stored.Id(given.PaddledAs)), ("blind", given.Blind),
+            ("given_by", given.By), ("given_because", given.Because),
+            ("own_lengths_nm", given.OwnLengths.Count == 0 ? null : CardRow.Lengths(given.OwnLengths)),
+            ("to_go_median", given.OutingsToGo?.Median), ("to_go_low", given.OutingsToGo?.Low), ("to_go_high", given.OutingsToGo?.High));
     }
 
     /// <summary>Adds or replaces a technique check.</summary>
@@ -150,16 +120,33 @@ public sealed class LogbookWriter
     public void Put(TechniqueCheck check)
     {
         check = RecordRules.Checked(check);
-        _statements.Run("""
-            INSERT INTO technique_checks (id, paddler_id, hull_id, paddle_id, length_nm, hand_above_eye_inches,
-                shaft_lean_degrees, from_photo, date)
-            VALUES (@id, @paddler, @hull, @paddle, @length, @hand, @lean, @from_photo, @date)
-            ON CONFLICT (id) DO UPDATE SET paddler_id = @paddler, hull_id = @hull, paddle_id = @paddle,
-                length_nm = @length, hand_above_eye_inches = @hand, shaft_lean_degrees = @lean,
-                from_photo = @from_photo, date = @date
-            """,
-            Stored.Id(check.Id), Stored.Id(check.PaddlerId), Stored.Id(check.HullId), Stored.Id(check.PaddleId),
-            check.Length.Nanometres, check.HandAboveEyeInches, check.ShaftLeanDegrees, check.FromPhoto, Stored.Date(check.Date));
+        _statements.Put("technique_checks",
+            ("id", Stored.Id(check.Id)), ("paddler_id", Stored.Id(check.PaddlerId)), ("hull_id", Stored.Id(check.HullId)),
+            ("paddle_id", Stored.Id(check.PaddleId)), ("length_nm", check.Length.Nanometres),
+            ("hand_above_eye_inches", check.HandAboveEyeInches), ("shaft_lean_degrees", check.ShaftLeanDegrees),
+            ("from_photo", check.FromPhoto), ("date", Stored.Date(check.Date)));
+    }
+
+    /// <summary>Adds or replaces word that soreness is gone.</summary>
+    /// <exception cref="InvalidValueException">Nobody is named, a text is too long, or the paddler is not in the logbook.</exception>
+    public void Put(SorenessClearance clearance)
+    {
+        clearance = RecordRules.Checked(clearance);
+        _statements.Put("soreness_clearances",
+            ("id", Stored.Id(clearance.Id)), ("paddler_id", Stored.Id(clearance.PaddlerId)), ("date", Stored.Date(clearance.Date)),
+            ("said_by", clearance.By), ("because", clearance.Because));
+    }
+
+    /// <summary>Adds or replaces a decision.</summary>
+    /// <exception cref="InvalidValueException">A value is out of its range, or a paddler, hull or paddle is not in the logbook.</exception>
+    public void Put(Decision decision)
+    {
+        decision = RecordRules.Checked(decision);
+        _statements.Put("decisions",
+            ("id", Stored.Id(decision.Id)), ("paddler_id", Stored.Id(decision.PaddlerId)), ("hull_id", Stored.Id(decision.HullId)),
+            ("paddle_id", Stored.Id(decision.PaddleId)), ("length_nm", decision.Length.Nanometres),
+            ("kind", Stored.DecisionName(decision.Kind)), ("date", Stored.Date(decision.Date)), ("decided_by", decision.By),
+            ("because", decision.Because));
     }
 
     /// <summary>Adds or replaces a coach's note.</summary>
@@ -175,17 +162,12 @@ public sealed class LogbookWriter
         }, new { id = Stored.Id(note.AboutId) });
         if (!isThere)
             throw new InvalidValueException($"The note is about a {Stored.Subject(note.About)} that is not in the logbook.");
-        _statements.Run("""
-            INSERT INTO notes (id, about_id, about, author, written_at, text)
-            VALUES (@id, @about_id, @about, @author, @written_at, @text)
-            ON CONFLICT (id) DO UPDATE SET about_id = @about_id, about = @about, author = @author,
-                written_at = @written_at, text = @text
-            """,
-            Stored.Id(note.Id), Stored.Id(note.AboutId), Stored.Subject(note.About), note.Author,
-            Stored.Moment(note.WrittenAt), note.Text);
+        _statements.Put("notes",
+            ("id", Stored.Id(note.Id)), ("about_id", Stored.Id(note.AboutId)), ("about", Stored.Subject(note.About)),
+            ("author", note.Author), ("written_at", Stored.Moment(note.WrittenAt)), ("text", note.Text));
     }
 
-    /// <summary>Removes a paddler and all that is theirs: outings, cards, technique checks and the notes about them.</summary>
+    /// <summary>Removes a paddler and all that is theirs: outings, cards, technique checks, decisions and the notes about them. A paddle of theirs stays, as nobody's.</summary>
     public void RemovePaddler(Guid id) => _connection.Execute("""
         DELETE FROM notes WHERE about_id = @id
             OR about_id IN (SELECT id FROM outings WHERE paddler_id = @id)
@@ -200,10 +182,10 @@ public sealed class LogbookWriter
         CheckUnused("""
             SELECT name,
                 (SELECT count(*) FROM outings WHERE hull_id = @id) AS outings,
-                (SELECT count(*) FROM technique_checks WHERE hull_id = @id)
+                (SELECT count(*) FROM technique_checks WHERE hull_id = @id) + (SELECT count(*) FROM decisions WHERE hull_id = @id)
                     + (SELECT count(*) FROM paddlers WHERE goal_hull_id = @id) AS others
             FROM hulls WHERE id = @id
-            """, "hull", "goal events or technique checks", id);
+            """, "hull", "goal races, technique checks or decisions", id);
         _connection.Execute("""
             DELETE FROM notes WHERE about_id IN (SELECT id FROM cards WHERE hull_id = @id);
             DELETE FROM hulls WHERE id = @id
@@ -217,9 +199,10 @@ public sealed class LogbookWriter
         CheckUnused("""
             SELECT name,
                 (SELECT count(DISTINCT outing_id) FROM pieces WHERE paddle_id = @id) AS outings,
-                (SELECT count(*) FROM technique_checks WHERE paddle_id = @id) AS others
+                (SELECT count(*) FROM technique_checks WHERE paddle_id = @id)
+                    + (SELECT count(*) FROM decisions WHERE paddle_id = @id) AS others
             FROM paddles WHERE id = @id
-            """, "paddle", "technique checks", id);
+            """, "paddle", "technique checks or decisions", id);
         _connection.Execute("""
             DELETE FROM notes WHERE about_id IN (SELECT id FROM cards WHERE paddle_id = @id);
             DELETE FROM paddles WHERE id = @id
@@ -237,6 +220,13 @@ public sealed class LogbookWriter
     /// <summary>Removes a technique check.</summary>
     public void RemoveTechniqueCheck(Guid id) =>
         _connection.Execute("DELETE FROM technique_checks WHERE id = @id", new { id = Stored.Id(id) });
+
+    /// <summary>Removes word that soreness is gone.</summary>
+    public void RemoveSorenessClearance(Guid id) =>
+        _connection.Execute("DELETE FROM soreness_clearances WHERE id = @id", new { id = Stored.Id(id) });
+
+    /// <summary>Removes a decision.</summary>
+    public void RemoveDecision(Guid id) => _connection.Execute("DELETE FROM decisions WHERE id = @id", new { id = Stored.Id(id) });
 
     /// <summary>Removes a coach's note.</summary>
     public void RemoveNote(Guid id) => _connection.Execute("DELETE FROM notes WHERE id = @id", new { id = Stored.Id(id) });

@@ -68,6 +68,10 @@ public sealed class Merge
         }
         foreach (SharedTechniqueCheck check in _theirs.TechniqueChecks)
             Compare(check, null, $"{names[check.Paddler]}'s technique check of {check.Date:yyyy-MM-dd}", whole: gone.Contains(check.Paddler));
+        foreach (SharedSorenessClearance clearance in _theirs.SorenessClearances ?? [])
+            Compare(clearance, null, $"the word of {clearance.Date:yyyy-MM-dd} that {names[clearance.Paddler]}'s soreness is gone", whole: gone.Contains(clearance.Paddler));
+        foreach (SharedDecision decision in _theirs.Decisions ?? [])
+            Compare(decision, null, $"{names[decision.Paddler]}'s decision of {decision.Date:yyyy-MM-dd}", whole: gone.Contains(decision.Paddler));
         foreach (SharedNote note in _theirs.CoachNotes)
             Compare(note, null, $"{note.Author}'s note of {note.WrittenAt:yyyy-MM-dd}", whole: IsRemoved(note.AboutId));
         return new MergePlan(_mine, _theirs, _standby, lastChange, _steps, _remarks, _same);

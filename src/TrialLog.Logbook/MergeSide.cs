@@ -30,6 +30,10 @@ internal sealed class MergeSide
             Items.Add(card.Id, SharedCard.Of(card));
         foreach (TechniqueCheck check in log.TechniqueChecks)
             Items.Add(check.Id, SharedTechniqueCheck.Of(check));
+        foreach (SorenessClearance clearance in log.SorenessClearances)
+            Items.Add(clearance.Id, SharedSorenessClearance.Of(clearance));
+        foreach (Decision decision in log.Decisions)
+            Items.Add(decision.Id, SharedDecision.Of(decision));
         foreach (CoachNote note in log.Notes)
             Items.Add(note.Id, SharedNote.Of(note));
     }

@@ -14,17 +14,16 @@ internal sealed class MergeWriter(MergeSide mine, IReadOnlyDictionary<Guid, Name
 
     public void Write(IReadOnlyList<MergeStep> taken)
     {
-        foreach (MergeStep step in taken)
-        {
-            if (step.Item is SharedHull or SharedPaddle)
-                Put((NamedItem)step.Item);
-        }
+        foreach (SharedHull hull in taken.Select(step => step.Item).OfType<SharedHull>())
+            Put(hull);
         foreach (SharedPaddler paddler in taken.Select(step => step.Item).OfType<SharedPaddler>())
         {
             Need(paddler.GoalHull);
             writer.Put(paddler.ToRecord());
             _present.Add(paddler.Id);
         }
+        foreach (SharedPaddle paddle in taken.Select(step => step.Item).OfType<SharedPaddle>())
+            Put(paddle);
         WriteOutings(taken);
         foreach (SharedCard card in taken.Select(step => step.Item).OfType<SharedCard>().Where(card => _present.Contains(card.Paddler)))
         {
@@ -39,6 +38,14 @@ internal sealed class MergeWriter(MergeSide mine, IReadOnlyDictionary<Guid, Name
             Need(check.Hull);
             Need(check.Paddle);
             writer.Put(check.ToRecord());
+        }
+        foreach (SharedSorenessClearance clearance in taken.Select(step => step.Item).OfType<SharedSorenessClearance>().Where(item => _present.Contains(item.Paddler)))
+            writer.Put(clearance.ToRecord());
+        foreach (SharedDecision decision in taken.Select(step => step.Item).OfType<SharedDecision>().Where(item => _present.Contains(item.Paddler)))
+        {
+            Need(decision.Hull);
+            Need(decision.Paddle);
+            writer.Put(decision.ToRecord());
         }
         foreach (SharedNote note in taken.Select(step => step.Item).OfType<SharedNote>().Where(note => _present.Contains(note.AboutId)))
             writer.Put(note.ToRecord());
@@ -101,8 +108,8 @@ internal sealed class MergeWriter(MergeSide mine, IReadOnlyDictionary<Guid, Name
     {
         if (item is SharedHull hull)
             writer.Put(hull.ToRecord());
-        else
-            writer.Put(((SharedPaddle)item).ToRecord());
+        else if (item is SharedPaddle paddle)
+            writer.Put((paddle.Owner is Guid owner && !_present.Contains(owner) ? paddle with { Owner = null } : paddle).ToRecord());
         _present.Add(item.Id);
     }
 }

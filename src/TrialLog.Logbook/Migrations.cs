@@ -1,15 +1,12 @@
 using System.Reflection;
 using Dapper;
-using DbUp;
-using DbUp.Engine;
-using DbUp.Sqlite.Helpers;
 using Microsoft.Data.Sqlite;
 
 namespace TrialLog.Logbook;
 
 /// <summary>
 /// The scripts that bring a logbook to the current version. The version is the number of scripts that were run, held in
-/// the database's <c>user_version</c>, so that opening a current logbook need not ask which were.
+/// the database's <c>user_version</c>.
 /// </summary>
 internal static class Migrations
 {
@@ -24,28 +21,26 @@ internal static class Migrations
 
     /// <summary>Runs the scripts not yet run, all of them or, if one fails, none.</summary>
     /// <param name="connection">Open, and not in a transaction.</param>
-    /// <param name="further">Scripts beyond the embedded ones, by name: a test's stand-in for those of a later version.</param>
-    public static void Run(SqliteConnection connection, IReadOnlyList<(string Name, string Sql)> further)
+    /// <param name="further">Scripts beyond the embedded ones: a test's stand-in for those of a later version.</param>
+    public static void Run(SqliteConnection connection, IReadOnlyList<string> further)
     {
-        int target = Scripts.Count + further.Count;
         using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
 
-        // Another process may have done it while this one waited for its turn.
-        if (connection.ExecuteScalar<int>("PRAGMA user_version") >= target)
+        // Asked within the transaction: another process may have done it while this one waited for its turn.
+        int version = connection.ExecuteScalar<int>("PRAGMA user_version");
+        List<string> scripts = [.. Scripts.Select(Text), .. further];
+        if (version >= scripts.Count)
             return;
-
-        using var shared = new SharedConnection(connection);
-        DatabaseUpgradeResult result = DeployChanges.To.SqliteDatabase(shared)
-            .WithScriptsEmbeddedInAssembly(Here)
-            .WithScripts(further.Select(script => new SqlScript(script.Name, script.Sql)))
-            .WithVariablesDisabled()
-            .WithoutTransaction()
-            .LogToNowhere()
-            .Build()
-            .PerformUpgrade();
-        if (!result.Successful)
-            throw result.Error;
-        connection.Execute($"PRAGMA application_id = {ApplicationId}; PRAGMA user_version = {target}");
+        foreach (string script in scripts.Skip(version))
+            connection.Execute(script);
+        JournalTriggers.Make(connection);
+        connection.Execute($"PRAGMA application_id = {ApplicationId}; PRAGMA user_version = {scripts.Count}");
         transaction.Commit();
+    }
+
+    private static string Text(string script)
+    {
+        using var reader = new StreamReader(Here.GetManifestResourceStream(script)!);
+        return reader.ReadToEnd();
     }
 }

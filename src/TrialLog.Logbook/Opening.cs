@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -22,7 +21,7 @@ internal static class Opening
     // Up to this size all pages are looked over at opening; beyond, that would slow every start.
     private const long SmallEnoughToCheck = 1 << 20;
 
-    public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<string> laterScripts)
     {
         try
         {
@@ -71,7 +70,7 @@ internal static class Opening
             throw StoreTrouble.Newer(path);
     }
 
-    private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<string> laterScripts)
     {
         SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
         try
@@ -88,7 +87,7 @@ internal static class Opening
         }
     }
 
-    private static void Prepare(SqliteConnection connection, string path, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    private static void Prepare(SqliteConnection connection, string path, IReadOnlyList<string> laterScripts)
     {
         int target = Migrations.Scripts.Count + laterScripts.Count;
         int version = connection.ExecuteScalar<int>("PRAGMA user_version");
@@ -106,9 +105,7 @@ internal static class Opening
         connection.Execute($"PRAGMA foreign_keys = ON; PRAGMA cache_size = -{CacheKibibytes}");
     }
 
-    // Apart, so that a current logbook is opened without loading the migrations' library.
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Migrate(SqliteConnection connection, string path, int version, IReadOnlyList<(string Name, string Sql)> laterScripts)
+    private static void Migrate(SqliteConnection connection, string path, int version, IReadOnlyList<string> laterScripts)
     {
         if (version > 0)
         {

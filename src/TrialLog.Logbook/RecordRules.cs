@@ -19,6 +19,12 @@ internal static class RecordRules
             throw new InvalidValueException("A goal event needs a distance or a time.");
         CheckMade(paddler.Goal?.Distance);
         CheckMade(paddler.Goal?.Time);
+        CheckMade(paddler.Trials.Distance);
+        if (paddler.Trials.Pieces is int pieces && (pieces is < 4 or > 16 || pieces % 2 != 0))
+            throw new InvalidValueException("A trial outing has an even number of pieces, from 4 to 16.");
+        if (paddler.Trials.Minutes is < 15 or > 300)
+            throw new InvalidValueException("A trial outing takes 15 to 300 minutes.");
+        Range(paddler.Trials.PricePercent, above: 0.000499, upTo: 1, "What an outing is worth lies between 0.0005 and 1 % of speed.");
         return paddler with { Name = Name(paddler.Name, "paddler") };
     }
 
@@ -36,6 +42,8 @@ internal static class RecordRules
         if (problem is not null)
             throw new InvalidValueException(problem);
         Range(paddle.BladeAreaSquareInches, above: 19.999, upTo: 250, "A blade's area lies between 20 and 250 square inches.");
+        if (paddle is { BelongsToClub: true, OwnerId: not null })
+            throw new InvalidValueException("A paddle is one paddler's or the club's, not both.");
         return paddle with { Name = Name(paddle.Name, "paddle") };
     }
 
@@ -58,6 +66,7 @@ internal static class RecordRules
             if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
                 throw new InvalidValueException(problem);
             Range(piece.FadePercent, above: -1000, upTo: 1000, "A fade lies between -1,000 and 1,000 %.");
+            Range(piece.SpeedErrorPercent, above: 0, upTo: 20, "A piece's speed is measured with an error above 0 and up to 20 %.");
             Text(piece.ExcludedBecause, LongestText, "reason for not counting a piece");
             Text(piece.Notes, LongestText, "notes");
             Text(piece.Origin, LongestWord, "origin");
@@ -75,7 +84,10 @@ internal static class RecordRules
         CheckMade(card.Card.Rest);
         Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
         Text(card.Card.Reason, LongestText, "reason of a trial card");
-        return card;
+        if (card.OwnLengths.Count > MostCardLengths || card.OutingsToGo is { } toGo && (toGo.Low < 0 || toGo.Low > toGo.Median || toGo.Median > toGo.High))
+            throw new InvalidValueException("The outings to go of a trial card run from low over median to high, and its own lengths are as many as it has pieces.");
+        Text(card.Because, NoteRule.Longest, "coach's reason");
+        return card.By is null ? card : card with { By = Name(card.By, "coach") };
     }
 
     public static TechniqueCheck Checked(TechniqueCheck check)
@@ -83,6 +95,20 @@ internal static class RecordRules
         Range(check.HandAboveEyeInches, above: -30.0001, upTo: 30, "The top hand lies within 30 in of the eye.");
         Range(check.ShaftLeanDegrees, above: -0.0001, upTo: 60, "A shaft leans 0 to 60 degrees.");
         return check;
+    }
+
+    public static SorenessClearance Checked(SorenessClearance clearance)
+    {
+        Text(clearance.Because, NoteRule.Longest, "reason");
+        return clearance with { By = Name(clearance.By, "person who says that soreness is gone") };
+    }
+
+    public static Decision Checked(Decision decision)
+    {
+        if (Plausible.ProblemWithPaddleLength(decision.Length) is string problem)
+            throw new InvalidValueException(problem);
+        Text(decision.Because, NoteRule.Longest, "reason");
+        return decision.By is null ? decision : decision with { By = Name(decision.By, "person who decided") };
     }
 
     public static CoachNote Checked(CoachNote note)

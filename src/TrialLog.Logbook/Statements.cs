@@ -34,6 +34,32 @@ internal sealed partial class Statements(SqliteConnection connection) : IDisposa
         return command.ExecuteNonQuery();
     }
 
+    /// <summary>Adds a row or, where its id is there, replaces it.</summary>
+    /// <param name="table">The table; its row's id is in <c>id</c>, which comes first.</param>
+    /// <param name="row">Each column with its value, always the same ones for a table.</param>
+    public void Put(string table, params ReadOnlySpan<(string Column, object? Value)> row)
+    {
+        if (!_compiled.TryGetValue(table, out SqliteCommand? command))
+        {
+            var columns = new List<string>();
+            command = connection.CreateCommand();
+            foreach ((string column, _) in row)
+            {
+                columns.Add(column);
+                command.Parameters.Add(new SqliteParameter { ParameterName = "@" + column });
+            }
+            command.CommandText = $"""
+                INSERT INTO {table} ({string.Join(", ", columns)}) VALUES (@{string.Join(", @", columns)})
+                ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Select(column => $"{column} = excluded.{column}"))}
+                """;
+            _compiled.Add(table, command);
+        }
+
+        for (int i = 0; i < row.Length; i++)
+            command.Parameters[i].Value = row[i].Value ?? DBNull.Value;
+        command.ExecuteNonQuery();
+    }
+
     public void Dispose()
     {
         foreach (SqliteCommand command in _compiled.Values)

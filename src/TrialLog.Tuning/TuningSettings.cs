@@ -1,3 +1,4 @@
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning;
@@ -28,12 +29,12 @@ public sealed record TuningSettings
 
     /// <summary>
     /// Standard deviation of the best length around the start length, inches; null for the spread that belongs to what the
-    /// start length rests on (0.8 for a measured reach, 1.23 from stature).
+    /// start length rests on (0.8 for a measured reach, 1.76 from stature).
     /// </summary>
     public double? StartSpreadInches { get; init; }
 
-    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.05. Chosen, no source.</summary>
-    public double StartOutlierShare { get; init; } = 0.05;
+    /// <summary>Share of paddlers whose start length is further off than that spread allows; 0.2. Chosen, no source.</summary>
+    public double StartOutlierShare { get; init; } = 0.2;
 
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
@@ -55,9 +56,15 @@ public sealed record TuningSettings
 
     /// <summary>
     /// How lopsided the curve may be: spread of g, where the long side is (1 + g)/(1 − g) times as steep as the short side;
-    /// 0.22, so that a curve twice as steep on one side lies one and a half spreads out. Chosen, no source; 0 makes every curve a parabola.
+    /// 0.33, so that a curve twice as steep on one side lies one spread out. Chosen, no source; 0 makes every curve a parabola.
     /// </summary>
-    public double SkewSpread { get; init; } = 0.22;
+    public double SkewSpread { get; init; } = 0.33;
+
+    /// <summary>
+    /// The most that g may be, either way; 0.6: four times as steep on one side. Chosen, no source: beyond 1 a curve has no top, and
+    /// near 1 it is a cliff on one side and level on the other.
+    /// </summary>
+    public double SkewLimit { get; init; } = 0.6;
 
     /// <summary>Spread of how the best length moves with the logarithm of the duration, inches per unit; 0.15. Chosen, no source.</summary>
     public double DurationSpreadInches { get; init; } = 0.15;
@@ -66,7 +73,7 @@ public sealed record TuningSettings
     public double ReferenceSeconds { get; init; } = 300;
 
     /// <summary>Spread between hulls of the best length once the seat height is allowed for, inches; 0.35. Chosen, no source.</summary>
-    public double HullSpreadInches { get; init; } = 0.35;
+    public double HullSpreadInches { get; init; } = SeatHeightRule.SpreadInches;
 
     /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
     public double OutingMedian { get; init; } = 2.5;

@@ -56,14 +56,7 @@ internal static class ImportRecording
     /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was saved.</exception>
     public static Outing Save(Workspace workspace, RecordedOuting recording, RecordingAnswers answers)
     {
-        MatchedPieces matched = recording.ToPieces(new PieceAnswers
-        {
-            PaddleId = answers.Chosen.Paddle.Id,
-            Lengths = answers.Lengths,
-            Effort = answers.Effort,
-            Soreness = answers.Soreness,
-        });
-        if (matched.Question is { } question)
+        if (recording.QuestionFor(answers.Lengths.Count) is { } question)
             throw new RequestException(question);
         return LogOuting.Save(
             workspace,
@@ -77,16 +70,17 @@ internal static class ImportRecording
                 Place = answers.Place,
                 Pieces =
                 [
-                    .. matched.Pieces.Select(piece => new PieceEntry(answers.Chosen.Paddle, piece.Length, piece.Distance, piece.Time)
+                    .. recording.Kept.Select((piece, i) => new PieceEntry(answers.Chosen.Paddle, answers.Lengths[i], piece.Distance, piece.Time)
                     {
-                        Effort = piece.Effort,
+                        Effort = answers.Effort,
+                        Soreness = answers.Soreness,
                         HeartRate = piece.HeartRate,
                         StrokeRate = piece.StrokeRate,
-                        Soreness = piece.Soreness,
                         Course = piece.Course,
                         FadePercent = piece.FadePercent,
-                        Notes = piece.Notes,
-                        Origin = piece.Origin,
+                        Notes = piece.CurrentMetresPerSecond is { } current ? $"Current along the course {Math.Abs(current):0.00} m/s." : null,
+                        Origin = $"{recording.Hash}#{i + 1}",
+                        TimedBy = TimedBy.Watch,
                     }),
                 ],
             },

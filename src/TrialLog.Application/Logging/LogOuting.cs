@@ -48,6 +48,11 @@ internal sealed record PieceEntry(Paddle Paddle, Length Length, Distance Distanc
     public string? Notes { get; init; }
 
     public string? Origin { get; init; }
+
+    public TimedBy? TimedBy { get; init; }
+
+    /// <inheritdoc cref="Piece.SpeedErrorPercent"/>
+    public double? SpeedErrorPercent { get; init; }
 }
 
 /// <summary>Logs one outing and its pieces.</summary>
@@ -161,6 +166,8 @@ internal static class LogOuting
         FadePercent = entry.FadePercent,
         Notes = entry.Notes,
         Origin = entry.Origin,
+        TimedBy = entry.TimedBy,
+        SpeedErrorPercent = entry.SpeedErrorPercent,
     };
 
     // A date and a label name an outing, so a second outing of a day gets a number where the paddler gave no label.

@@ -15,7 +15,7 @@ internal sealed record CarriedRow
     /// <summary>The best length, to the quarter inch.</summary>
     public required Length Best { get; init; }
 
-    /// <summary>The central 90 % range; null where a single length was carried over by hand.</summary>
+    /// <summary>The central 90 % range; null where a length given by hand stays in its hull with its blade.</summary>
     public (Length Low, Length High)? Likely { get; init; }
 
     /// <summary>Probability of being within a quarter inch; null where a single length was carried over by hand.</summary>

@@ -63,11 +63,14 @@ internal static class CarryLengths
         [
             .. from hull in hulls
                from paddle in paddles
+               let carried = scale.Carried(length, goodIn, goodWith.Blade, hull, paddle.Blade)
+               let either = StartLengthAdvice.Ninety * Alignment.CarriedSpreadInches(goodIn, goodWith.Blade, hull, paddle.Blade)
                select new CarriedRow
                {
                    Hull = hull,
                    Paddle = paddle,
-                   Best = scale.Carried(length, goodIn, goodWith.Blade, hull, paddle.Blade).RoundedTo(Spoken.QuarterInch),
+                   Best = carried.RoundedTo(Spoken.QuarterInch),
+                   Likely = either == 0 ? null : (carried.PlusInches(-either), carried.PlusInches(either)),
                    Evidence = CarriedEvidence.ByHand,
                    SeatHeightOffsetInches = scale.SeatHeightOffsetInches(hull),
                },

@@ -14,7 +14,14 @@ public static class RecentSoreness
     {
         List<Soreness> told = [.. outings
             .Where(outing => today.DayNumber - outing.Date.DayNumber is >= 0 and var ago && ago <= TuningSettings.Default.SorenessDays)
-            .SelectMany(outing => outing.Pieces).Select(piece => piece.Soreness).OfType<Soreness>()];
+            .Select(WorstOf).OfType<Soreness>()];
+        return told.Count == 0 ? null : told.MaxBy(soreness => soreness.Halves);
+    }
+
+    /// <summary>The worst soreness told in an outing; null where none was told.</summary>
+    public static Soreness? WorstOf(Outing outing)
+    {
+        List<Soreness> told = [.. outing.Pieces.Select(piece => piece.Soreness).OfType<Soreness>()];
         return told.Count == 0 ? null : told.MaxBy(soreness => soreness.Halves);
     }
 

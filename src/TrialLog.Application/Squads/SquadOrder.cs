@@ -1,24 +1,25 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Application.Squads;
 
 /// <summary>
-/// Who needs the coach first: whoever was sore in the last four weeks, the sorest first; then by failed checks, most first;
-/// then by gain left, most first; then by name.
+/// Who needs the coach first. Whoever hurt at the last outing and has been silent since leads, the longest silence first; then the
+/// sore, the sorest first; then by what is to be won; then who has no paddle yet; last who is done. A warning about the trials moves
+/// nobody: it says how good an answer is, not how much hangs on it.
 /// </summary>
 public static class SquadOrder
 {
-    /// <summary>The members, worst first.</summary>
-    public static IReadOnlyList<SquadMember> WorstFirst(IEnumerable<SquadMember> members) =>
+    /// <summary>The rows, worst first.</summary>
+    public static IReadOnlyList<SquadRow> WorstFirst(IEnumerable<SquadRow> rows) =>
     [
-        .. members
-            .OrderByDescending(member => RecentSoreness.Hurts(member.Soreness) ? member.Soreness!.Value.Halves : 0)
-            .ThenByDescending(member => member.Analysis.Checks.Count)
-            .ThenByDescending(member => member.Analysis.GainLeftPercent)
-            .ThenBy(member => member.Analysis.Paddler.Name, StringComparer.OrdinalIgnoreCase)
-            .ThenBy(member => member.Analysis.Paddler.Id),
+        .. rows
+            .OrderBy(row => row.Place)
+            .ThenByDescending(row => row.Place == SquadPlace.HurtAndSilent ? row.DaysSilent : 0)
+            .ThenByDescending(row => row.Soreness?.Halves ?? 0)
+            .ThenByDescending(row => row.Place is SquadPlace.ToWin or SquadPlace.Finished ? row.ToWinPercent : 0)
+            .ThenBy(row => row.Paddler.Name, StringComparer.OrdinalIgnoreCase)
+            .ThenBy(row => row.Paddler.Id),
     ];
 }

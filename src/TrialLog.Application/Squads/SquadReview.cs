@@ -1,8 +1,6 @@
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
-using TrialLog.Logbook;
-using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
@@ -12,14 +10,18 @@ namespace TrialLog.Application.Squads;
 internal static class SquadReview
 {
     /// <summary>
-    /// Analyses every paddler of the logbook, on all processors, and notes the cards as given. A paddler whose hull or
-    /// paddle cannot be told is left out with the reason.
+    /// Analyses every paddler of the logbook, on all processors, and notes the cards as given to those who test. A paddler whose
+    /// hull or paddle cannot be told has a row all the same, which says so.
     /// </summary>
     public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName)
     {
+        if (hullName is not null)
+            workspace.HullNamed(hullName);
+        if (paddleName is not null)
+            workspace.PaddleNamed(paddleName);
         ILookup<Guid, Outing> outings = workspace.Logbook.Outings().ToLookup(outing => outing.PaddlerId);
         var questions = new List<AnalysisInput>();
-        var leftOut = new List<string>();
+        var rows = new List<SquadRow>();
         ILookup<Guid, GivenCard> cards = workspace.Logbook.Cards().ToLookup(card => card.PaddlerId);
         foreach (Paddler paddler in workspace.Logbook.Paddlers())
         {
@@ -30,18 +32,16 @@ internal static class SquadReview
                     ?? workspace.Choose(paddler, hullName, paddleName, theirs);
                 questions.Add(workspace.Question(chosen, theirs));
             }
-            catch (RequestException reason)
+            catch (RequestException)
             {
-                leftOut.Add($"{paddler.Name}: {reason.Message} A first card settles it: triallog next --paddler \"{paddler.Name}\" --paddle NAME");
+                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Today));
             }
         }
 
-        List<Analysis> analyses = [.. questions.AsParallel().AsOrdered().Select(Tuner.Analyse)];
-        NextOuting.Record(workspace, analyses);
-        return new SquadContents([.. analyses.Select(analysis => SquadMember.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today))], workspace.Today, ProgramVersion.Text)
-        {
-            LeftOut = leftOut,
-        };
+        rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
+            .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
+        NextOuting.Record(workspace, [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
+        return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
     }
 
     // Before the first outing, the card that was given tells what is going to be paddled.

@@ -38,5 +38,10 @@ public sealed class Alignment
     public Length Carried(Length length, Hull from, Length fromBlade, Hull to, Length toBlade) =>
         length.PlusInches(Shift(to, toBlade) - Shift(from, fromBlade));
 
+    /// <summary>How far the two rules may be off when a length is carried over, inches, one standard deviation; 0 where hull and blade stay.</summary>
+    public static double CarriedSpreadInches(Hull from, Length fromBlade, Hull to, Length toBlade) => Math.Sqrt(
+        (from.Id == to.Id ? 0 : 2 * SeatHeightRule.SpreadInches * SeatHeightRule.SpreadInches)
+        + Math.Pow(ExposedShaftRule.SpreadPerInch * toBlade.InchesMoreThan(fromBlade), 2));
+
     private double Shift(Hull hull, Length blade) => SeatHeightOffsetInches(hull) + ExposedShaftRule.OffsetInches(blade);
 }

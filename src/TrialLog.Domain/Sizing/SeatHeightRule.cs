@@ -4,10 +4,16 @@ namespace TrialLog.Domain.Sizing;
 
 /// <summary>
 /// An inch more seat height wants an inch more paddle. By hull, where nothing was measured: a six-seat canoe one inch
-/// longer than a solo canoe, a two-seat canoe one inch shorter. Common practice, no source.
+/// longer than a solo canoe and up to two, a two-seat canoe one inch shorter. Common practice, no source.
 /// </summary>
 public static class SeatHeightRule
 {
+    /// <summary>
+    /// How far a hull's best length lies from the rule, inches, one standard deviation. Two hulls then differ from the rule by half an
+    /// inch, so that a six-seat canoe may well want two inches more than a solo canoe. Chosen, no source.
+    /// </summary>
+    public const double SpreadInches = 0.35;
+
     /// <summary>Inches longer than in a solo canoe, by crew alone: 2 seats −1, 3 and more +1.</summary>
     public static double ByCrewInches(int crew) => crew switch { <= 1 => 0, 2 => -1, _ => 1 };
 

@@ -7,7 +7,7 @@ namespace TrialLog.Domain.Sizing;
 public static class StartLengthAdvice
 {
     /// <summary>Normal quantile of the central 90 % range.</summary>
-    private const double Ninety = 1.645;
+    public const double Ninety = 1.645;
 
     /// <summary>The central 90 % range of the best length around a start length.</summary>
     public static (Length Low, Length High) LikelyRange(StartLength start) =>

@@ -21,13 +21,16 @@ public static class SteeringRule
     /// <summary>How far either way the proposal may well be off, inches. Chosen, no source.</summary>
     public const double GiveOrTakeInches = 1.5;
 
-    /// <summary>What to do and what to avoid.</summary>
-    public static readonly IReadOnlyList<string> Advice =
+    /// <summary>What to do and what to avoid. Common practice, no source.</summary>
+    /// <param name="large">Whether the blade is large.</param>
+    public static IReadOnlyList<string> Advice(bool large) =>
     [
         "A steering paddle is personal: this is a length to begin with, never one tuned for speed.",
-        "Borrow one of about this length and steer a few sessions in sheltered water before you order or cut.",
+        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few sessions in sheltered water before you order or cut.",
         "Try the strokes you steer with most: post, draw, poke, and forward strokes between them.",
-        "Leave it long at first: a shaft can be cut, not grown.",
+        large
+            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves: a long shaft lifts the top hand, and that is what a large blade forbids."
+            : "Leave it long at first: a shaft can be cut, not grown.",
     ];
 
     /// <summary>Where it could hurt.</summary>
@@ -53,8 +56,8 @@ public static class SteeringRule
         return new(
             length, length.PlusInches(-GiveOrTakeInches), length.PlusInches(GiveOrTakeInches), large,
             large
-                ? "The blade is large, so the top hand is kept lower than for forward strokes: less than the exposed-shaft rule alone would give."
-                : "The blade is no larger than a forward blade by much, so the length is much as for forward paddling.");
+                ? "The blade is large: the longer it is, the longer the paddle, but with the top hand kept lower than for forward strokes, so this is shorter than the exposed-shaft rule alone would give."
+                : "The blade is not much larger than a forward blade, so the length is much as for forward paddling.");
     }
 }
 

@@ -25,6 +25,8 @@ internal sealed class PaddleRow
     public long ShortestNm { get; init; }
     public long LongestNm { get; init; }
     public long StepNm { get; init; }
+    public string? OwnerId { get; init; }
+    public bool BelongsToClub { get; init; }
 
     public Paddle ToRecord() => new()
     {
@@ -36,5 +38,7 @@ internal sealed class PaddleRow
         Shortest = Length.FromNanometres(ShortestNm),
         Longest = Length.FromNanometres(LongestNm),
         Step = Length.FromNanometres(StepNm),
+        OwnerId = Stored.ToId(OwnerId),
+        BelongsToClub = BelongsToClub,
     };
 }

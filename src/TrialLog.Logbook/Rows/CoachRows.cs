@@ -26,9 +26,19 @@ internal sealed class CardRow
     public int Pieces { get; init; }
     public long AsOfChange { get; init; }
     public string? PaddledAs { get; init; }
+    public bool Blind { get; init; }
+    public string? GivenBy { get; init; }
+    public string? GivenBecause { get; init; }
+    public string? OwnLengthsNm { get; init; }
+    public int? ToGoMedian { get; init; }
+    public int? ToGoLow { get; init; }
+    public int? ToGoHigh { get; init; }
 
     public static string Lengths(IReadOnlyList<Length> lengths) =>
         "[" + string.Join(",", lengths.Select(length => length.Nanometres.ToString(CultureInfo.InvariantCulture))) + "]";
+
+    private static IReadOnlyList<Length> ToLengths(string text) =>
+        [.. text.Trim('[', ']').Split(',').Select(length => Length.FromNanometres(long.Parse(length, CultureInfo.InvariantCulture)))];
 
     public GivenCard ToRecord() => new()
     {
@@ -39,7 +49,7 @@ internal sealed class CardRow
         GivenAt = Stored.ToMoment(GivenAt),
         Card = new TrialCard
         {
-            Lengths = [.. LengthsNm.Trim('[', ']').Split(',').Select(text => Length.FromNanometres(long.Parse(text, CultureInfo.InvariantCulture)))],
+            Lengths = ToLengths(LengthsNm),
             Distance = Distance.FromMicrometres(DistanceUm),
             Effort = Effort.FromPoints(EffortHalves / 2.0),
             Rest = PieceTime.FromMilliseconds(RestMs),
@@ -53,7 +63,12 @@ internal sealed class CardRow
         Outings = Outings,
         Pieces = Pieces,
         AsOfChange = AsOfChange,
-        PaddledAs = PaddledAs is null ? null : Guid.Parse(PaddledAs),
+        PaddledAs = Stored.ToId(PaddledAs),
+        Blind = Blind,
+        By = GivenBy,
+        Because = GivenBecause,
+        OwnLengths = OwnLengthsNm is null ? [] : ToLengths(OwnLengthsNm),
+        OutingsToGo = ToGoMedian is int median && ToGoLow is int low && ToGoHigh is int high ? (median, low, high) : null,
     };
 }
 
@@ -102,5 +117,51 @@ internal sealed class NoteRow
         Author = Author,
         WrittenAt = Stored.ToMoment(WrittenAt),
         Text = Text,
+    };
+}
+
+/// <summary>Word that soreness is gone, as it lies in the database.</summary>
+internal sealed class SorenessClearanceRow
+{
+    public string Id { get; init; } = "";
+    public string PaddlerId { get; init; } = "";
+    public string Date { get; init; } = "";
+    public string SaidBy { get; init; } = "";
+    public string? Because { get; init; }
+
+    public SorenessClearance ToRecord() => new()
+    {
+        Id = Guid.Parse(Id),
+        PaddlerId = Guid.Parse(PaddlerId),
+        Date = Stored.ToDate(Date),
+        By = SaidBy,
+        Because = Because,
+    };
+}
+
+/// <summary>A decision as it lies in the database.</summary>
+internal sealed class DecisionRow
+{
+    public string Id { get; init; } = "";
+    public string PaddlerId { get; init; } = "";
+    public string HullId { get; init; } = "";
+    public string PaddleId { get; init; } = "";
+    public long LengthNm { get; init; }
+    public string Kind { get; init; } = "";
+    public string Date { get; init; } = "";
+    public string? DecidedBy { get; init; }
+    public string? Because { get; init; }
+
+    public Decision ToRecord() => new()
+    {
+        Id = Guid.Parse(Id),
+        PaddlerId = Guid.Parse(PaddlerId),
+        HullId = Guid.Parse(HullId),
+        PaddleId = Guid.Parse(PaddleId),
+        Length = Length.FromNanometres(LengthNm),
+        Kind = Stored.ToDecisionKind(Kind),
+        Date = Stored.ToDate(Date),
+        By = DecidedBy,
+        Because = Because,
     };
 }

@@ -16,6 +16,7 @@ internal sealed class OutingRow
     public int? Wind { get; init; }
     public string? Water { get; init; }
     public string? Notes { get; init; }
+    public bool Blind { get; init; }
 
     public Outing ToRecord(IReadOnlyList<Piece> pieces) => new()
     {
@@ -29,6 +30,7 @@ internal sealed class OutingRow
         Wind = Wind is int wind ? Beaufort.FromNumber(wind) : null,
         Water = Water,
         Notes = Notes,
+        Blind = Blind,
         Pieces = pieces,
     };
 }
@@ -52,6 +54,8 @@ internal sealed class PieceRow
     public string? ExcludedBecause { get; init; }
     public string? Notes { get; init; }
     public string? Origin { get; init; }
+    public string? TimedBy { get; init; }
+    public double? SpeedErrorPercent { get; init; }
 
     public Piece ToRecord() => new()
     {
@@ -70,5 +74,7 @@ internal sealed class PieceRow
         ExcludedBecause = ExcludedBecause,
         Notes = Notes,
         Origin = Origin,
+        TimedBy = Stored.ToTimedBy(TimedBy),
+        SpeedErrorPercent = SpeedErrorPercent,
     };
 }

@@ -16,12 +16,21 @@ internal sealed class PaddlerRow
     public long? ElbowGripNm { get; init; }
     public long? EyeHeightNm { get; init; }
     public long? ShoulderBreadthNm { get; init; }
+    public long? ArmSpanNm { get; init; }
+    public long? OverheadReachNm { get; init; }
+    public long? HandLengthNm { get; init; }
+    public long? PalmLengthNm { get; init; }
     public long? KnownLengthNm { get; init; }
     public string? GoalHullId { get; init; }
     public long? GoalDistanceUm { get; init; }
     public long? GoalTimeMs { get; init; }
     public bool SwapsOnWater { get; init; }
     public double? WorthwhilePercent { get; init; }
+    public int? TrialPieces { get; init; }
+    public long? TrialDistanceUm { get; init; }
+    public int? TrialMinutes { get; init; }
+    public string? TrialTimedBy { get; init; }
+    public double? TrialPricePercent { get; init; }
 
     public Paddler ToRecord() => new()
     {
@@ -37,6 +46,10 @@ internal sealed class PaddlerRow
             ElbowGrip = Stored.ToLength(ElbowGripNm),
             EyeHeight = Stored.ToLength(EyeHeightNm),
             ShoulderBreadth = Stored.ToLength(ShoulderBreadthNm),
+            ArmSpan = Stored.ToLength(ArmSpanNm),
+            OverheadReach = Stored.ToLength(OverheadReachNm),
+            HandLength = Stored.ToLength(HandLengthNm),
+            PalmLength = Stored.ToLength(PalmLengthNm),
         },
         KnownLength = Stored.ToLength(KnownLengthNm),
         Goal = GoalHullId is null ? null : new GoalEvent
@@ -47,5 +60,13 @@ internal sealed class PaddlerRow
         },
         SwapsOnWater = SwapsOnWater,
         WorthwhilePercent = WorthwhilePercent,
+        Trials = new TrialHabits
+        {
+            Pieces = TrialPieces,
+            Distance = TrialDistanceUm is long distance ? Distance.FromMicrometres(distance) : null,
+            Minutes = TrialMinutes,
+            TimedBy = Stored.ToTimedBy(TrialTimedBy),
+            PricePercent = TrialPricePercent,
+        },
     };
 }

@@ -11,6 +11,8 @@ internal static class Stored
 
     public static string? Id(Guid? id) => id?.ToString("D");
 
+    public static Guid? ToId(string? id) => id is null ? null : Guid.Parse(id);
+
     public static string NameKey(string name) => name.ToUpperInvariant();
 
     public static string Date(DateOnly date) => date.ToString("O", CultureInfo.InvariantCulture);
@@ -48,6 +50,36 @@ internal static class Stored
         "back" => Course.Back,
         "loop" => Course.Loop,
         _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a course; it is round-trip, out, back or loop."),
+    };
+
+    public static string? TimedByName(TimedBy? timedBy) => timedBy switch
+    {
+        null => null,
+        TimedBy.Hand => "hand",
+        TimedBy.Watch => "watch",
+        _ => throw new InvalidValueException("A piece is timed by hand or by a watch."),
+    };
+
+    public static TimedBy? ToTimedBy(string? text) => text switch
+    {
+        null => null,
+        "hand" => TimedBy.Hand,
+        "watch" => TimedBy.Watch,
+        _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not what times a piece; it is hand or watch."),
+    };
+
+    public static string DecisionName(DecisionKind kind) => Enum.IsDefined(kind)
+        ? kind.ToString().ToLowerInvariant()
+        : throw new InvalidValueException("A length is raced, ordered, cut, delivered or kept.");
+
+    public static DecisionKind ToDecisionKind(string text) => text switch
+    {
+        "raced" => DecisionKind.Raced,
+        "ordered" => DecisionKind.Ordered,
+        "cut" => DecisionKind.Cut,
+        "delivered" => DecisionKind.Delivered,
+        "kept" => DecisionKind.Kept,
+        _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a decision; it is raced, ordered, cut, delivered or kept."),
     };
 
     public static string Subject(NoteSubject about) => about switch

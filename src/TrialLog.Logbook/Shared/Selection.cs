@@ -1,3 +1,4 @@
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 
@@ -23,12 +24,14 @@ internal static class Selection
         List<Outing> outings = [.. log.Outings.Where(outing => Chosen(outing.PaddlerId))];
         List<GivenCard> cards = [.. log.Cards.Where(card => Chosen(card.PaddlerId))];
         List<TechniqueCheck> checks = [.. log.TechniqueChecks.Where(check => Chosen(check.PaddlerId))];
+        List<Decision> decisions = [.. log.Decisions.Where(decision => Chosen(decision.PaddlerId))];
         HashSet<Guid> subjects = [.. paddlers.Select(x => x.Id), .. outings.Select(x => x.Id), .. cards.Select(x => x.Id)];
         HashSet<Guid> boats =
         [
             .. outings.Select(x => x.HullId), .. outings.SelectMany(x => x.Pieces).Select(x => x.PaddleId),
             .. cards.Select(x => x.HullId), .. cards.Select(x => x.PaddleId),
             .. checks.Select(x => x.HullId), .. checks.Select(x => x.PaddleId),
+            .. decisions.Select(x => x.HullId), .. decisions.Select(x => x.PaddleId),
             .. paddlers.Where(x => x.Goal is not null).Select(x => x.Goal!.HullId),
         ];
         bool leaveNotes = options.LeftOut.HasFlag(LeftOut.Notes);
@@ -58,6 +61,9 @@ internal static class Selection
             return options.LeftOut.HasFlag(LeftOut.BodyMeasures) ? shared with { Body = null } : shared;
         }
 
+        // An owner whose record is not shared is nobody to whom receives it.
+        SharedPaddle Paddle(Paddle paddle) => Versioned(SharedPaddle.Of(paddle.OwnerId is Guid owner && !Chosen(owner) ? paddle with { OwnerId = null } : paddle));
+
         SharedOuting Outing(Outing outing)
         {
             SharedOuting shared = Versioned(SharedOuting.Of(outing));
@@ -72,11 +78,13 @@ internal static class Selection
             LeftOut = options.LeftOut == LeftOut.Nothing ? null
                 : [.. LeftOutNames.Where(name => options.LeftOut.HasFlag(name.Key)).Select(name => name.Value)],
             Hulls = [.. log.Hulls.Where(x => options.PaddlerId is null || boats.Contains(x.Id)).Select(x => Versioned(SharedHull.Of(x)))],
-            Paddles = [.. log.Paddles.Where(x => options.PaddlerId is null || boats.Contains(x.Id)).Select(x => Versioned(SharedPaddle.Of(x)))],
+            Paddles = [.. log.Paddles.Where(x => options.PaddlerId is null || boats.Contains(x.Id)).Select(Paddle)],
             Paddlers = [.. paddlers.Select(Paddler)],
             Outings = [.. outings.Select(Outing)],
             Cards = [.. cards.Select(x => Versioned(SharedCard.Of(x)) with { PaddledAs = x.PaddledAs is Guid outing && subjects.Contains(outing) ? outing : null })],
             TechniqueChecks = [.. checks.Select(x => Versioned(SharedTechniqueCheck.Of(x)))],
+            SorenessClearances = [.. log.SorenessClearances.Where(x => Chosen(x.PaddlerId)).Select(x => Versioned(SharedSorenessClearance.Of(x)))],
+            Decisions = [.. decisions.Select(x => Versioned(SharedDecision.Of(x)))],
             CoachNotes = leaveNotes ? [] : [.. log.Notes.Where(x => subjects.Contains(x.AboutId)).Select(x => Versioned(SharedNote.Of(x)))],
         };
     }

@@ -30,8 +30,18 @@ internal sealed record SharedPaddle : NamedItem
     public required decimal ShortestIn { get; init; }
     public required decimal LongestIn { get; init; }
     public required decimal StepIn { get; init; }
+    public Guid? Owner { get; init; }
+    public bool? BelongsToClub { get; init; }
 
     public override string Kind() => "paddle";
+
+    // Whose it is was not known in the first version, and is not told where the owner's record is not shared.
+    public override SharedItem Core() => (SharedPaddle)Whole() with { Owner = null, BelongsToClub = null };
+
+    public override string Private() => $"{Owner} {BelongsToClub}";
+
+    public override SharedItem FilledFrom(SharedItem other) =>
+        Owner is null && BelongsToClub is null && other is SharedPaddle paddle ? this with { Owner = paddle.Owner, BelongsToClub = paddle.BelongsToClub } : this;
 
     public static SharedPaddle Of(Paddle paddle) => new()
     {
@@ -43,6 +53,8 @@ internal sealed record SharedPaddle : NamedItem
         ShortestIn = Written.Inches(paddle.Shortest),
         LongestIn = Written.Inches(paddle.Longest),
         StepIn = Written.Inches(paddle.Step),
+        Owner = paddle.OwnerId,
+        BelongsToClub = paddle.BelongsToClub ? true : null,
     };
 
     public Paddle ToRecord() => RecordRules.Checked(new Paddle
@@ -55,5 +67,7 @@ internal sealed record SharedPaddle : NamedItem
         Shortest = Written.ToLength(ShortestIn),
         Longest = Written.ToLength(LongestIn),
         Step = Written.ToLength(StepIn),
+        OwnerId = Owner,
+        BelongsToClub = BelongsToClub ?? false,
     });
 }

@@ -18,6 +18,7 @@ internal static class SharedCheck
     {
         var ids = new HashSet<Guid>();
         HashSet<Guid> hulls = [], paddles = [], paddlers = [], outings = [], cards = [];
+        HashSet<Guid> owners = [.. contents.Paddlers.Select(paddler => paddler?.Id ?? Guid.Empty)];
         if (contents.LeftOut?.FirstOrDefault(name => !Selection.LeftOutNames.Values.Contains(name)) is string unknown)
             throw Wrong("left_out", 0, $"“{Quoted.Brief(unknown)}” is not something that can be left out.");
 
@@ -30,6 +31,7 @@ internal static class SharedCheck
             }),
             Paddles = Each("paddles", contents.Paddles, paddle =>
             {
+                Known(paddle.Owner, owners, "paddler");
                 paddles.Add(paddle.Id);
                 return SharedPaddle.Of(paddle.ToRecord());
             }),
@@ -71,6 +73,18 @@ internal static class SharedCheck
                 Known(check.Hull, hulls, "hull");
                 Known(check.Paddle, paddles, "paddle");
                 return SharedTechniqueCheck.Of(check.ToRecord());
+            }),
+            SorenessClearances = Each("soreness_clearances", contents.SorenessClearances ?? [], clearance =>
+            {
+                Known(clearance.Paddler, paddlers, "paddler");
+                return SharedSorenessClearance.Of(clearance.ToRecord());
+            }),
+            Decisions = Each("decisions", contents.Decisions ?? [], decision =>
+            {
+                Known(decision.Paddler, paddlers, "paddler");
+                Known(decision.Hull, hulls, "hull");
+                Known(decision.Paddle, paddles, "paddle");
+                return SharedDecision.Of(decision.ToRecord());
             }),
             CoachNotes = Each("coach_notes", contents.CoachNotes, note =>
             {

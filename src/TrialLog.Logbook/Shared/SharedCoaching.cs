@@ -25,6 +25,11 @@ internal sealed record SharedCard : SharedItem
     public required int Outings { get; init; }
     public required int Pieces { get; init; }
     public Guid? PaddledAs { get; init; }
+    public bool? Blind { get; init; }
+    public string? By { get; init; }
+    public string? Because { get; init; }
+    public IReadOnlyList<decimal>? OwnLengthsIn { get; init; }
+    public IReadOnlyList<int>? OutingsToGo { get; init; }
 
     public override string Kind() => "trial card";
 
@@ -55,6 +60,11 @@ internal sealed record SharedCard : SharedItem
         Outings = given.Outings,
         Pieces = given.Pieces,
         PaddledAs = given.PaddledAs,
+        Blind = given.Blind ? true : null,
+        By = given.By,
+        Because = given.Because,
+        OwnLengthsIn = given.OwnLengths.Count == 0 ? null : [.. given.OwnLengths.Select(Written.Inches)],
+        OutingsToGo = given.OutingsToGo is { } toGo ? [toGo.Median, toGo.Low, toGo.High] : null,
     };
 
     /// <summary>The card; <paramref name="asOfChange"/> is the change it was given after in this logbook, 0 if it was given in another.</summary>
@@ -82,6 +92,16 @@ internal sealed record SharedCard : SharedItem
         Pieces = Pieces,
         AsOfChange = asOfChange,
         PaddledAs = PaddledAs,
+        Blind = Blind ?? false,
+        By = By,
+        Because = Because,
+        OwnLengths = [.. (OwnLengthsIn ?? []).Select(Written.ToLength)],
+        OutingsToGo = OutingsToGo switch
+        {
+            null => null,
+            [int median, int low, int high] => (median, low, high),
+            _ => throw new InvalidValueException("The outings to go are a median, a low and a high number."),
+        },
     });
 }
 
@@ -155,5 +175,69 @@ internal sealed record SharedNote : SharedItem
         Author = Author,
         WrittenAt = WrittenAt,
         Text = Text,
+    });
+}
+
+/// <summary>Word that soreness is gone, in a shared file.</summary>
+internal sealed record SharedSorenessClearance : SharedItem
+{
+    public required Guid Paddler { get; init; }
+    public required DateOnly Date { get; init; }
+    public required string By { get; init; }
+    public string? Because { get; init; }
+
+    public override string Kind() => "word that soreness is gone";
+
+    public static SharedSorenessClearance Of(SorenessClearance clearance) => new()
+    {
+        Id = clearance.Id,
+        Paddler = clearance.PaddlerId,
+        Date = clearance.Date,
+        By = clearance.By,
+        Because = clearance.Because,
+    };
+
+    public SorenessClearance ToRecord() =>
+        RecordRules.Checked(new SorenessClearance { Id = Id, PaddlerId = Paddler, Date = Date, By = By, Because = Because });
+}
+
+/// <summary>A decision in a shared file.</summary>
+internal sealed record SharedDecision : SharedItem
+{
+    public required Guid Paddler { get; init; }
+    public required Guid Hull { get; init; }
+    public required Guid Paddle { get; init; }
+    public required DateOnly Date { get; init; }
+    public required string Decided { get; init; }
+    public required decimal LengthIn { get; init; }
+    public string? By { get; init; }
+    public string? Because { get; init; }
+
+    public override string Kind() => "decision";
+
+    public static SharedDecision Of(Decision decision) => new()
+    {
+        Id = decision.Id,
+        Paddler = decision.PaddlerId,
+        Hull = decision.HullId,
+        Paddle = decision.PaddleId,
+        Date = decision.Date,
+        Decided = Rows.Stored.DecisionName(decision.Kind),
+        LengthIn = Written.Inches(decision.Length),
+        By = decision.By,
+        Because = decision.Because,
+    };
+
+    public Decision ToRecord() => RecordRules.Checked(new Decision
+    {
+        Id = Id,
+        PaddlerId = Paddler,
+        HullId = Hull,
+        PaddleId = Paddle,
+        Date = Date,
+        Kind = Rows.Stored.ToDecisionKind(Decided),
+        Length = Written.ToLength(LengthIn),
+        By = By,
+        Because = Because,
     });
 }

@@ -12,7 +12,7 @@ internal sealed record SharedContents
     public const string FormatName = "triallog-record";
 
     /// <summary>The version written now. Docs: <c>docs/share-format.md</c>.</summary>
-    public const int CurrentVersion = 1;
+    public const int CurrentVersion = 2;
 
     public required string Format { get; init; }
     public required int Version { get; init; }
@@ -25,6 +25,8 @@ internal sealed record SharedContents
     public required IReadOnlyList<SharedCard> Cards { get; init; }
     public required IReadOnlyList<SharedTechniqueCheck> TechniqueChecks { get; init; }
     public required IReadOnlyList<SharedNote> CoachNotes { get; init; }
+    public IReadOnlyList<SharedSorenessClearance>? SorenessClearances { get; init; }
+    public IReadOnlyList<SharedDecision>? Decisions { get; init; }
 }
 
 /// <summary>What every version of the format starts with.</summary>

@@ -17,6 +17,7 @@ internal sealed record SharedOuting : SharedItem
     public int? Wind { get; init; }
     public string? Water { get; init; }
     public string? Notes { get; init; }
+    public bool? Blind { get; init; }
     public IReadOnlyList<SharedPiece>? Pieces { get; init; }
 
     public override string Kind() => "outing";
@@ -42,6 +43,7 @@ internal sealed record SharedOuting : SharedItem
         Wind = outing.Wind?.Number,
         Water = outing.Water,
         Notes = outing.Notes,
+        Blind = outing.Blind ? true : null,
     };
 
     public Outing ToRecord(IReadOnlyList<Piece> pieces) => RecordRules.Checked(new Outing
@@ -56,6 +58,7 @@ internal sealed record SharedOuting : SharedItem
         Wind = Wind is int wind ? Beaufort.FromNumber(wind) : null,
         Water = Water,
         Notes = Notes,
+        Blind = Blind ?? false,
         Pieces = pieces,
     });
 }
@@ -77,6 +80,8 @@ internal sealed record SharedPiece : SharedItem
     public string? ExcludedBecause { get; init; }
     public string? Notes { get; init; }
     public string? Origin { get; init; }
+    public string? TimedBy { get; init; }
+    public double? SpeedErrorPct { get; init; }
 
     public override string Kind() => "piece";
 
@@ -110,6 +115,8 @@ internal sealed record SharedPiece : SharedItem
         ExcludedBecause = piece.ExcludedBecause,
         Notes = piece.Notes,
         Origin = piece.Origin,
+        TimedBy = Rows.Stored.TimedByName(piece.TimedBy),
+        SpeedErrorPct = piece.SpeedErrorPercent,
     };
 
     public Piece ToRecord() => new()
@@ -129,5 +136,7 @@ internal sealed record SharedPiece : SharedItem
         ExcludedBecause = ExcludedBecause,
         Notes = Notes,
         Origin = Origin,
+        TimedBy = Rows.Stored.ToTimedBy(TimedBy),
+        SpeedErrorPercent = SpeedErrorPct,
     };
 }

@@ -14,6 +14,11 @@ internal sealed record SharedPaddler : NamedItem
     public string? GoalTime { get; init; }
     public required bool SwapsOnWater { get; init; }
     public double? WorthwhilePct { get; init; }
+    public int? TrialPieces { get; init; }
+    public decimal? TrialDistanceM { get; init; }
+    public int? TrialMinutes { get; init; }
+    public string? TrialTimedBy { get; init; }
+    public double? TrialPricePct { get; init; }
     public SharedBody? Body { get; init; }
 
     public override string Kind() => "paddler";
@@ -36,6 +41,11 @@ internal sealed record SharedPaddler : NamedItem
         GoalTime = paddler.Goal?.Time?.ToString(),
         SwapsOnWater = paddler.SwapsOnWater,
         WorthwhilePct = paddler.WorthwhilePercent,
+        TrialPieces = paddler.Trials.Pieces,
+        TrialDistanceM = Written.Metres(paddler.Trials.Distance),
+        TrialMinutes = paddler.Trials.Minutes,
+        TrialTimedBy = Rows.Stored.TimedByName(paddler.Trials.TimedBy),
+        TrialPricePct = paddler.Trials.PricePercent,
         Body = paddler.Body == BodyMeasures.Unknown ? null : SharedBody.Of(paddler.Body),
     };
 
@@ -53,6 +63,14 @@ internal sealed record SharedPaddler : NamedItem
         },
         SwapsOnWater = SwapsOnWater,
         WorthwhilePercent = WorthwhilePct,
+        Trials = new TrialHabits
+        {
+            Pieces = TrialPieces,
+            Distance = TrialDistanceM is decimal trial ? Written.ToDistance(trial) : null,
+            Minutes = TrialMinutes,
+            TimedBy = Rows.Stored.ToTimedBy(TrialTimedBy),
+            PricePercent = TrialPricePct,
+        },
         Body = Body?.ToRecord() ?? BodyMeasures.Unknown,
     });
 }
@@ -67,6 +85,10 @@ internal sealed record SharedBody
     public decimal? ElbowGripIn { get; init; }
     public decimal? EyeHeightIn { get; init; }
     public decimal? ShoulderBreadthIn { get; init; }
+    public decimal? ArmSpanIn { get; init; }
+    public decimal? OverheadReachIn { get; init; }
+    public decimal? HandLengthIn { get; init; }
+    public decimal? PalmLengthIn { get; init; }
 
     public static SharedBody Of(BodyMeasures body) => new()
     {
@@ -77,6 +99,10 @@ internal sealed record SharedBody
         ElbowGripIn = Written.Inches(body.ElbowGrip),
         EyeHeightIn = Written.Inches(body.EyeHeight),
         ShoulderBreadthIn = Written.Inches(body.ShoulderBreadth),
+        ArmSpanIn = Written.Inches(body.ArmSpan),
+        OverheadReachIn = Written.Inches(body.OverheadReach),
+        HandLengthIn = Written.Inches(body.HandLength),
+        PalmLengthIn = Written.Inches(body.PalmLength),
     };
 
     public SharedBody FilledFrom(SharedBody other) => new()
@@ -88,6 +114,10 @@ internal sealed record SharedBody
         ElbowGripIn = ElbowGripIn ?? other.ElbowGripIn,
         EyeHeightIn = EyeHeightIn ?? other.EyeHeightIn,
         ShoulderBreadthIn = ShoulderBreadthIn ?? other.ShoulderBreadthIn,
+        ArmSpanIn = ArmSpanIn ?? other.ArmSpanIn,
+        OverheadReachIn = OverheadReachIn ?? other.OverheadReachIn,
+        HandLengthIn = HandLengthIn ?? other.HandLengthIn,
+        PalmLengthIn = PalmLengthIn ?? other.PalmLengthIn,
     };
 
     public BodyMeasures ToRecord() => new()
@@ -99,5 +129,9 @@ internal sealed record SharedBody
         ElbowGrip = Written.ToLength(ElbowGripIn),
         EyeHeight = Written.ToLength(EyeHeightIn),
         ShoulderBreadth = Written.ToLength(ShoulderBreadthIn),
+        ArmSpan = Written.ToLength(ArmSpanIn),
+        OverheadReach = Written.ToLength(OverheadReachIn),
+        HandLength = Written.ToLength(HandLengthIn),
+        PalmLength = Written.ToLength(PalmLengthIn),
     };
 }

@@ -55,6 +55,19 @@ internal static class CellParsers
     /// <summary>The course as it is written.</summary>
     public static string Write(Course course) => course == Domain.Log.Course.RoundTrip ? "round-trip" : course.ToString().ToLowerInvariant();
 
+    /// <summary>What timed a piece: hand or watch.</summary>
+    public static bool Timed(string? text, out TimedBy timedBy, [NotNullWhen(false)] out string? problem)
+    {
+        (bool read, timedBy) = text?.Trim().ToLowerInvariant() switch
+        {
+            "hand" => (true, TimedBy.Hand),
+            "watch" => (true, TimedBy.Watch),
+            _ => (false, TimedBy.Hand),
+        };
+        problem = read ? null : $"“{Quoted.Brief(text)}” is not what timed a piece; it is hand or watch.";
+        return read;
+    }
+
     /// <summary>Yes or no.</summary>
     public static bool YesNo(string? text, out bool value, [NotNullWhen(false)] out string? problem)
     {

@@ -10,9 +10,10 @@ internal enum CsvColumn
     Paddler, Date, StartTime, Outing, Piece, Hull, Paddle,
     LengthIn, LengthCm, DistanceM, DistanceKm, Time, TimeS,
     Effort, HeartRate, StrokeRate, Wind, Course, Soreness, Notes,
-    ExcludedBecause, FadePct, Origin, Place, Water, OutingNotes,
+    ExcludedBecause, FadePct, Timed, SpeedErrorPct, Origin, Place, Water, OutingNotes, Blind,
     HullCrew, SeatHeightIn,
-    BladeLengthIn, BladeAreaIn2, Steering, PaddleShortestIn, PaddleLongestIn, PaddleStepIn,
+    BladeLengthIn, BladeAreaIn2, Steering, PaddleShortestIn, PaddleLongestIn, PaddleStepIn, Owner,
     PaddlerUnit, SwapsOnWater, WorthwhilePct, KnownLengthIn, GoalHull, GoalDistanceM, GoalTime,
+    TrialPieces, TrialDistanceM, TrialMinutes, TrialTimed, TrialPricePct,
     SeatedReachIn, StatureIn, SittingShoulderHeightIn, ShoulderElbowIn, ElbowGripIn, EyeHeightIn, ShoulderBreadthIn,
 }

@@ -16,7 +16,7 @@ internal static class CsvColumns
 
     /// <summary>Columns about a paddle, stated on one row of that paddle.</summary>
     public static readonly IReadOnlyList<CsvColumn> OfPaddle =
-        [CsvColumn.BladeLengthIn, CsvColumn.BladeAreaIn2, CsvColumn.Steering, CsvColumn.PaddleShortestIn, CsvColumn.PaddleLongestIn, CsvColumn.PaddleStepIn];
+        [CsvColumn.BladeLengthIn, CsvColumn.BladeAreaIn2, CsvColumn.Steering, CsvColumn.PaddleShortestIn, CsvColumn.PaddleLongestIn, CsvColumn.PaddleStepIn, CsvColumn.Owner];
 
     /// <summary>Columns of body measures.</summary>
     public static readonly IReadOnlyList<(CsvColumn Column, BodyMeasure Measure)> OfBody =
@@ -31,7 +31,9 @@ internal static class CsvColumns
     public static readonly IReadOnlyList<CsvColumn> OfPaddler =
     [
         CsvColumn.PaddlerUnit, CsvColumn.SwapsOnWater, CsvColumn.WorthwhilePct, CsvColumn.KnownLengthIn,
-        CsvColumn.GoalHull, CsvColumn.GoalDistanceM, CsvColumn.GoalTime, .. OfBody.Select(body => body.Column),
+        CsvColumn.GoalHull, CsvColumn.GoalDistanceM, CsvColumn.GoalTime,
+        CsvColumn.TrialPieces, CsvColumn.TrialDistanceM, CsvColumn.TrialMinutes, CsvColumn.TrialTimed, CsvColumn.TrialPricePct,
+        .. OfBody.Select(body => body.Column),
     ];
 
     /// <summary>Columns that a file must have; any one of a group will do.</summary>

@@ -17,6 +17,7 @@ internal static class CsvFactCells
         [CsvColumn.PaddleShortestIn] = Cell<Length>(CellParsers.Inches),
         [CsvColumn.PaddleLongestIn] = Cell<Length>(CellParsers.Inches),
         [CsvColumn.PaddleStepIn] = Cell<Length>(CellParsers.Inches),
+        [CsvColumn.Owner] = (cells, column) => NameIn(cells, column, "paddler"),
         [CsvColumn.PaddlerUnit] = Cell<LengthUnit>(CellParsers.Unit),
         [CsvColumn.SwapsOnWater] = Cell<bool>(CellParsers.YesNo),
         [CsvColumn.WorthwhilePct] = Cell(CellParsers.Number(1e-9, 5, "a worthwhile change above 0 and up to 5 %")),
@@ -24,6 +25,11 @@ internal static class CsvFactCells
         [CsvColumn.GoalHull] = (cells, column) => NameIn(cells, column, "hull"),
         [CsvColumn.GoalDistanceM] = Cell<Distance>(Distance.TryParse),
         [CsvColumn.GoalTime] = Cell<PieceTime>(PieceTime.TryParse),
+        [CsvColumn.TrialPieces] = Cell(CellParsers.Whole(4, 16, "a number of pieces")),
+        [CsvColumn.TrialDistanceM] = Cell<Distance>(Distance.TryParse),
+        [CsvColumn.TrialMinutes] = Cell(CellParsers.Whole(15, 300, "a time in minutes")),
+        [CsvColumn.TrialTimed] = Cell<TimedBy>(CellParsers.Timed),
+        [CsvColumn.TrialPricePct] = Cell(CellParsers.Number(0.0005, 1, "what an outing is worth, from 0.0005 to 1 % of speed")),
     };
 
     /// <summary>The columns of that kind that a file has.</summary>

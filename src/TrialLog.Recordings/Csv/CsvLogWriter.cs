@@ -23,6 +23,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         Length length => length.ToDecimalInches(),
         Distance distance => distance.ToDecimalMetres(),
         Course course => CellParsers.Write(course),
+        TimedBy timedBy => timedBy == TimedBy.Hand ? "hand" : "watch",
         LengthUnit unit => unit == LengthUnit.Inches ? "in" : "cm",
         bool yes => yes ? "yes" : "no",
         double number => number.ToString("R", CultureInfo.InvariantCulture),
@@ -86,6 +87,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         cells[CsvColumn.Place] = outing.Place;
         cells[CsvColumn.Water] = outing.Water;
         cells[CsvColumn.OutingNotes] = outing.Notes;
+        cells[CsvColumn.Blind] = outing.Blind ? true : null;
         return Describe(cells, _paddlers[outing.PaddlerId], _hulls[outing.HullId], cells.TryGetValue(CsvColumn.Paddle, out object? id) ? _paddles[(Guid)id!] : null);
     }
 
@@ -104,6 +106,8 @@ internal sealed class CsvLogWriter(KnownLog log)
         [CsvColumn.Notes] = piece.Notes,
         [CsvColumn.ExcludedBecause] = piece.ExcludedBecause,
         [CsvColumn.FadePct] = piece.FadePercent,
+        [CsvColumn.Timed] = piece.TimedBy,
+        [CsvColumn.SpeedErrorPct] = piece.SpeedErrorPercent,
         [CsvColumn.Origin] = piece.Origin,
     };
 
@@ -117,7 +121,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         if (hull is not null && _described.Add(hull.Id) && !StandardHulls.All.Contains(hull))
             State(CsvThings.Facts(hull));
         if (paddle is not null && _described.Add(paddle.Id))
-            State(CsvThings.Facts(paddle));
+            State(CsvThings.Facts(paddle, id => _paddlers.GetValueOrDefault(id)?.Name));
         return cells;
 
         void State(CsvFacts facts)

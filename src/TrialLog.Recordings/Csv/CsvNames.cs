@@ -24,7 +24,8 @@ internal sealed class CsvNames
         Dictionary<Guid, string> hullNames = known.Hulls.ToDictionary(hull => hull.Id, hull => hull.Name);
         Paddlers = new("paddler", known.Paddlers, paddler => paddler.Name, paddler => CsvThings.Facts(paddler, hullNames.GetValueOrDefault));
         Hulls = new("hull", known.Hulls, hull => hull.Name, CsvThings.Facts);
-        Paddles = new("paddle", known.Paddles, paddle => paddle.Name, CsvThings.Facts);
+        Dictionary<Guid, string> paddlerNames = known.Paddlers.ToDictionary(paddler => paddler.Id, paddler => paddler.Name);
+        Paddles = new("paddle", known.Paddles, paddle => paddle.Name, paddle => CsvThings.Facts(paddle, paddlerNames.GetValueOrDefault));
         _origins = [.. known.Outings.SelectMany(outing => outing.Pieces).Select(piece => piece.Origin).OfType<string>()];
     }
 
@@ -111,10 +112,16 @@ internal sealed class CsvNames
                 used.Add(Paddles[row.Paddle].Id);
         }
 
+        List<Paddle> paddles =
+        [
+            .. Paddles.Filled().Select(filled => CsvThings.Paddle(filled.Thing.Name, filled.Facts, null, null, _options.Unit, PaddlerId, _newId) with { Id = filled.Thing.Id }),
+            .. Paddles.New.Select(name => Paddles[name]).Where(paddle => used.Contains(paddle.Id)),
+        ];
+        used.UnionWith(paddles.Select(paddle => paddle.OwnerId).OfType<Guid>());
         Func<string, Guid> hullId = name => Hulls[name].Id;
         List<Paddler> paddlers =
         [
-            .. Paddlers.Filled().Select(filled => CsvThings.Paddler(filled.Thing.Name, filled.Facts, filled.Thing.Unit, hullId, _newId) with { Id = filled.Thing.Id }),
+            .. Paddlers.Filled().Select(filled => CsvThings.Paddler(filled.Thing, filled.Facts, hullId)),
             .. Paddlers.New.Select(name => Paddlers[name]).Where(paddler => used.Contains(paddler.Id)),
         ];
         used.UnionWith(paddlers.Select(paddler => paddler.Goal?.HullId).OfType<Guid>());
@@ -126,11 +133,7 @@ internal sealed class CsvNames
                 .. Hulls.Filled().Select(filled => CsvThings.Hull(filled.Thing.Name, filled.Facts, _newId) with { Id = filled.Thing.Id, Name = filled.Thing.Name }),
                 .. Hulls.New.Select(name => Hulls[name]).Where(hull => used.Contains(hull.Id)),
             ],
-            Paddles =
-            [
-                .. Paddles.Filled().Select(filled => CsvThings.Paddle(filled.Thing.Name, filled.Facts, null, null, _options.Unit, _newId) with { Id = filled.Thing.Id }),
-                .. Paddles.New.Select(name => Paddles[name]).Where(paddle => used.Contains(paddle.Id)),
-            ],
+            Paddles = paddles,
         };
     }
 
@@ -170,7 +173,7 @@ internal sealed class CsvNames
     private (CsvColumn Column, string Reason)? Slip(CsvRow row, string? paddler, string? paddle)
     {
         return In(Paddlers, paddler, CsvColumn.Paddler) ?? In(Hulls, row.Hull, CsvColumn.Hull) ?? In(Paddles, paddle, CsvColumn.Paddle)
-            ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull);
+            ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull) ?? In(Paddlers, CsvThings.OwnerIn(row.Facts), CsvColumn.Owner);
 
         static (CsvColumn, string)? In<T>(NameBook<T> book, string? name, CsvColumn column) where T : class => name is not null && book.MeantFor(name) is { } meant
             ? (column, $"“{name}” is new, but much like “{meant}” of the logbook; correct it, or if it is another: triallog import FILE --new-name")
@@ -187,21 +190,25 @@ internal sealed class CsvNames
             Paddles.Mention(paddle, CsvColumns.OfPaddle, row, _warnings);
         if (row.Facts.Text(CsvColumn.GoalHull) is { } goal)
             Hulls.Mention(goal, [], row, _warnings);
+        if (CsvThings.OwnerIn(row.Facts) is { } owner)
+            Paddlers.Mention(owner, [], row, _warnings);
     }
 
     private void Make(Dictionary<string, (Length Least, Length Most)> lengths)
     {
         foreach (string name in Hulls.New)
             Hulls.Add(name, CsvThings.Hull(name, Hulls.Stated(name), _newId));
+        foreach (string name in Paddlers.New)
+            Paddlers.Add(name, CsvThings.Paddler(new Paddler { Id = _newId(), Name = name, Unit = _options.Unit }, Paddlers.Stated(name), hull => Hulls[hull].Id));
+
         foreach (string name in Paddles.New)
         {
             (Length Least, Length Most)? seen = lengths.TryGetValue(name, out var range) ? range : null;
-            Paddles.Add(name, CsvThings.Paddle(name, Paddles.Stated(name), seen?.Least, seen?.Most, _options.Unit, _newId));
+            Paddles.Add(name, CsvThings.Paddle(name, Paddles.Stated(name), seen?.Least, seen?.Most, _options.Unit, PaddlerId, _newId));
         }
-
-        foreach (string name in Paddlers.New)
-            Paddlers.Add(name, CsvThings.Paddler(name, Paddlers.Stated(name), _options.Unit, hull => Hulls[hull].Id, _newId));
     }
+
+    private Guid PaddlerId(string name) => Paddlers[name].Id;
 
     private void Refuse(CsvRow row, CsvColumn column, string reason) => _problems.Add(new(row.Line, column.Name(), reason));
 }

@@ -40,6 +40,9 @@ public sealed record CsvRow
     /// <summary>Notes on the outing as a whole.</summary>
     public string? OutingNotes { get; init; }
 
+    /// <summary>Whether the paddler did not know the lengths.</summary>
+    public bool? Blind { get; init; }
+
     /// <summary>The piece; null where <c>piece</c> is 0.</summary>
     public CsvPiece? Piece { get; init; }
 
@@ -85,6 +88,12 @@ public sealed record CsvPiece
 
     /// <summary>Speed of the second half less the first, percent of the mean.</summary>
     public double? FadePercent { get; init; }
+
+    /// <summary>What timed it.</summary>
+    public TimedBy? TimedBy { get; init; }
+
+    /// <summary>Standard error of its mean speed as measured, percent.</summary>
+    public double? SpeedErrorPercent { get; init; }
 
     /// <summary>Why the piece does not count; null where it counts.</summary>
     public string? ExcludedBecause { get; init; }

@@ -9,6 +9,7 @@ internal sealed class CsvRowReader
 {
     private static readonly CellParser<int> Order = CellParsers.Whole(0, 10_000, "a piece's order");
     private static readonly CellParser<double> Fade = CellParsers.Number(-200, 200, "a fade from -200 to 200 %");
+    private static readonly CellParser<double> SpeedError = CellParsers.Number(1e-9, 20, "a speed's error above 0 and up to 20 %");
 
     private readonly CsvHeader _header;
     private readonly CsvCells _cells;
@@ -53,6 +54,7 @@ internal sealed class CsvRowReader
             Place = Note(CsvColumn.Place, "place"),
             Water = Note(CsvColumn.Water, "water"),
             OutingNotes = Note(CsvColumn.OutingNotes, "outing's note"),
+            Blind = _cells.Value<bool>(CsvColumn.Blind, CellParsers.YesNo),
             Piece = piece,
             Facts = facts,
             Fingerprint = CsvFingerprint.Of(paddler, date, start, outing, order, hull, paddle, piece?.Length, piece?.Distance, piece?.Time),
@@ -91,6 +93,8 @@ internal sealed class CsvRowReader
             Course = _cells.Value<Course>(CsvColumn.Course, CellParsers.Course) ?? Course.RoundTrip,
             Soreness = _cells.Value<Soreness>(CsvColumn.Soreness, Soreness.TryParse),
             FadePercent = _cells.Value(CsvColumn.FadePct, Fade),
+            TimedBy = _cells.Value<TimedBy>(CsvColumn.Timed, CellParsers.Timed),
+            SpeedErrorPercent = _cells.Value(CsvColumn.SpeedErrorPct, SpeedError),
             ExcludedBecause = Note(CsvColumn.ExcludedBecause, "reason"),
             Origin = Name(CsvColumn.Origin, "origin"),
             Notes = Checked(CsvColumn.Notes, "note", WithUnknown(_cells.Text(CsvColumn.Notes))),

@@ -11,15 +11,22 @@ internal static class CsvThings
     public static CsvFacts Facts(Hull hull) => Of(
         (CsvColumn.HullCrew, hull.Crew), (CsvColumn.SeatHeightIn, hull.SeatHeight));
 
-    public static CsvFacts Facts(Paddle paddle) => Of(
+    /// <summary>What stands in the column <c>owner</c> for a paddle that everybody may use. No paddler is called so in a file.</summary>
+    public const string Club = "club";
+
+    public static CsvFacts Facts(Paddle paddle, Func<Guid, string?> paddlerName) => Of(
         (CsvColumn.BladeLengthIn, paddle.Blade), (CsvColumn.BladeAreaIn2, paddle.BladeAreaSquareInches), (CsvColumn.Steering, paddle.Steering),
-        (CsvColumn.PaddleShortestIn, paddle.Shortest), (CsvColumn.PaddleLongestIn, paddle.Longest), (CsvColumn.PaddleStepIn, paddle.Step));
+        (CsvColumn.PaddleShortestIn, paddle.Shortest), (CsvColumn.PaddleLongestIn, paddle.Longest), (CsvColumn.PaddleStepIn, paddle.Step),
+        (CsvColumn.Owner, paddle.BelongsToClub ? Club : paddle.OwnerId is Guid owner ? paddlerName(owner) : null));
 
     public static CsvFacts Facts(Paddler paddler, Func<Guid, string?> hullName) => Of([
         (CsvColumn.PaddlerUnit, paddler.Unit), (CsvColumn.SwapsOnWater, paddler.SwapsOnWater),
         (CsvColumn.WorthwhilePct, paddler.WorthwhilePercent), (CsvColumn.KnownLengthIn, paddler.KnownLength),
         (CsvColumn.GoalHull, paddler.Goal is { } goal ? hullName(goal.HullId) : null),
         (CsvColumn.GoalDistanceM, paddler.Goal?.Distance), (CsvColumn.GoalTime, paddler.Goal?.Time),
+        (CsvColumn.TrialPieces, paddler.Trials.Pieces), (CsvColumn.TrialDistanceM, paddler.Trials.Distance),
+        (CsvColumn.TrialMinutes, paddler.Trials.Minutes), (CsvColumn.TrialTimed, paddler.Trials.TimedBy),
+        (CsvColumn.TrialPricePct, paddler.Trials.PricePercent),
         .. CsvColumns.OfBody.Select(body => (body.Column, (object?)paddler.Body[body.Measure]))]);
 
     public static Hull Hull(string name, CsvFacts stated, Func<Guid> newId)
@@ -41,11 +48,10 @@ internal static class CsvThings
         return digits.Length < name.Length && int.TryParse(digits, out int crew) && crew is >= 1 and <= 24 ? crew : 1;
     }
 
-    public static Paddler Paddler(string name, CsvFacts stated, LengthUnit unit, Func<string, Guid> hullId, Func<Guid> newId) => new()
+    /// <summary>The paddler with what is stated: a new one, or one of the logbook.</summary>
+    public static Paddler Paddler(Paddler paddler, CsvFacts stated, Func<string, Guid> hullId) => paddler with
     {
-        Id = newId(),
-        Name = name,
-        Unit = stated.Value<LengthUnit>(CsvColumn.PaddlerUnit) ?? unit,
+        Unit = stated.Value<LengthUnit>(CsvColumn.PaddlerUnit) ?? paddler.Unit,
         SwapsOnWater = stated.Value<bool>(CsvColumn.SwapsOnWater) ?? true,
         WorthwhilePercent = stated.Value<double>(CsvColumn.WorthwhilePct),
         KnownLength = stated.Value<Length>(CsvColumn.KnownLengthIn),
@@ -55,14 +61,22 @@ internal static class CsvThings
             Distance = stated.Value<Distance>(CsvColumn.GoalDistanceM),
             Time = stated.Value<PieceTime>(CsvColumn.GoalTime),
         },
-        Body = CsvColumns.OfBody.Aggregate(BodyMeasures.Unknown, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
+        Trials = new TrialHabits
+        {
+            Pieces = stated.Value<int>(CsvColumn.TrialPieces),
+            Distance = stated.Value<Distance>(CsvColumn.TrialDistanceM),
+            Minutes = stated.Value<int>(CsvColumn.TrialMinutes),
+            TimedBy = stated.Value<TimedBy>(CsvColumn.TrialTimed),
+            PricePercent = stated.Value<double>(CsvColumn.TrialPricePct),
+        },
+        Body = CsvColumns.OfBody.Aggregate(paddler.Body, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
     };
 
     /// <summary>
     /// A paddle of that name. What is not stated is assumed: the reference blade, steps of a quarter inch (half a
     /// centimetre), and a range that leaves two inches (five centimetres) beyond the lengths seen. Chosen, no source.
     /// </summary>
-    public static Paddle Paddle(string name, CsvFacts stated, Length? least, Length? most, LengthUnit unit, Func<Guid> newId)
+    public static Paddle Paddle(string name, CsvFacts stated, Length? least, Length? most, LengthUnit unit, Func<string, Guid> paddlerId, Func<Guid> newId)
     {
         (Length whole, Length step, double beyond) = unit == LengthUnit.Inches
             ? (Length.FromInches(1), Length.FromInches(0.25), 2.0)
@@ -79,8 +93,14 @@ internal static class CsvThings
             BladeAreaSquareInches = stated.Value<double>(CsvColumn.BladeAreaIn2),
             Steering = stated.Value<bool>(CsvColumn.Steering) ?? false,
             Step = stated.Value<Length>(CsvColumn.PaddleStepIn) ?? step,
+            OwnerId = OwnerIn(stated) is { } owner ? paddlerId(owner) : null,
+            BelongsToClub = stated.Text(CsvColumn.Owner) is not null && OwnerIn(stated) is null,
         };
     }
+
+    /// <summary>The paddler whose paddle it is, by what is stated; null where it is the club's or nobody said.</summary>
+    public static string? OwnerIn(CsvFacts stated) =>
+        stated.Text(CsvColumn.Owner) is { } owner && !owner.Equals(Club, StringComparison.OrdinalIgnoreCase) ? owner : null;
 
     private static Length Down(Length least, Length whole, double beyond)
     {

@@ -93,6 +93,7 @@ internal sealed class OutingDraft
             Place = outing.Place ?? FirstText(row => row.Place),
             Water = outing.Water ?? FirstText(row => row.Water),
             Notes = outing.Notes ?? FirstText(row => row.OutingNotes),
+            Blind = outing.Blind || (IsNew && First(row => row.Blind) == true),
         };
         HashSet<int> taken = [.. _lineOfOrder.Keys, .. outing.Pieces.Select(piece => piece.Order)];
         int order = outing.Pieces.Select(piece => piece.Order).DefaultIfEmpty(0).Max();
@@ -133,6 +134,8 @@ internal sealed class OutingDraft
             Course = piece.Course,
             Soreness = piece.Soreness,
             FadePercent = piece.FadePercent,
+            TimedBy = piece.TimedBy,
+            SpeedErrorPercent = piece.SpeedErrorPercent,
             ExcludedBecause = piece.ExcludedBecause,
             Notes = WithOddConditions(piece.Notes, row.Row, outing, warnings),
             Origin = piece.Origin ?? row.Row.Fingerprint,
@@ -147,6 +150,8 @@ internal sealed class OutingDraft
         Keep(CsvColumn.Place, row.Place, outing.Place);
         Keep(CsvColumn.Water, row.Water, outing.Water);
         Keep(CsvColumn.OutingNotes, row.OutingNotes, outing.Notes);
+        if (row.Blind == true)
+            Keep(CsvColumn.Blind, true, outing.Blind);
         return notes;
 
         void Keep(CsvColumn column, object? said, object? holds)

@@ -43,7 +43,11 @@ internal sealed record Fact(string Label, string Value, string? Meaning = null);
 internal sealed record Bullets(IReadOnlyList<string> Items, bool Warn = false) : Block;
 
 /// <summary>Rows and columns.</summary>
-internal sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block;
+/// <param name="Caption">What it shows.</param>
+/// <param name="Columns">The columns.</param>
+/// <param name="Rows">The rows, a cell a column.</param>
+/// <param name="Stacks">Whether on a phone each row becomes a block of labelled lines instead of running off to the right.</param>
+internal sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, bool Stacks = false) : Block;
 
 /// <summary>A column: its name and whether it holds numbers, which align to the right.</summary>
 internal sealed record Column(string Name, bool Number = false);

@@ -65,8 +65,8 @@ internal static partial class Html
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };
 
-    // A table wider than a phone scrolls in its own region, which the keyboard can reach.
-    private static XElement Of(Table table, string name) => new("div", Class("scroll"), new XAttribute("role", "region"),
+    // A table wider than a phone scrolls in its own region, which the keyboard can reach; one that stacks needs no scrolling there.
+    private static XElement Of(Table table, string name) => new("div", Class(table.Stacks ? "scroll stacks" : "scroll"), new XAttribute("role", "region"),
         new XAttribute("aria-labelledby", name), new XAttribute("tabindex", "0"),
         new XElement("table",
             Text("caption", table.Caption, new XAttribute("id", name)),
@@ -74,7 +74,7 @@ internal static partial class Html
                 Text("th", column.Name, new XAttribute("scope", "col"), column.Number ? Class("number") : null)))),
             new XElement("tbody", table.Rows.Select(row => new XElement("tr", row.Select((cell, at) => at == 0
                 ? Text("th", cell, new XAttribute("scope", "row"), CellClass(cell, table.Columns[at]))
-                : Text("td", cell, CellClass(cell, table.Columns[at]))))))));
+                : Text("td", cell, CellClass(cell, table.Columns[at]), table.Stacks ? new XAttribute("data-of", table.Columns[at].Name) : null)))))));
 
     // Numbers and short words never break, so that what is long gives way.
     private static XAttribute? CellClass(string cell, Column column) =>

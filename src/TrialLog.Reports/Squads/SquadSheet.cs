@@ -24,51 +24,37 @@ public static class SquadSheet
 
     private static Document Document(SquadContents contents)
     {
-        IReadOnlyList<SquadMember> members = SquadOrder.WorstFirst(contents.Members);
-        IReadOnlyList<string> common = CautionsSection.Common([.. members.Select(member => member.Analysis)]);
-        var sections = new List<Section> { Rows(members) };
-        if (contents.LeftOut.Count > 0)
-            sections.Add(new("Not on this sheet", new Bullets([.. contents.LeftOut.Select(PlainText.Line)])));
-        if (members.Count > 0)
-            sections.Add(new("This week's cards", new Cards([.. members.Select(member => Card(member, common))])));
+        IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(contents.Rows);
+        List<Analysis> analyses = [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)];
+        IReadOnlyList<string> common = CautionsSection.Common(analyses);
+        List<CardToFill> cards = [.. analyses.Select(analysis => Card(analysis, common))];
+        var sections = new List<Section> { Rows(rows, contents.Date) };
+        if (cards.Count > 0)
+            sections.Add(new("This week's cards", new Cards(cards)));
         sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
-            $"{Spoken.Count(members.Count + contents.LeftOut.Count, "paddler")}{(contents.LeftOut.Count == 0 ? "" : $", {contents.LeftOut.Count} of them not on this sheet")}, week {CardCalendar.Week(contents.Date)}. Worst first: sore in the last four weeks, then failed checks, then gain left.",
+            $"{Spoken.Count(rows.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. {SquadWords.Order}",
             sections,
             $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
     }
 
-    private static Section Rows(IReadOnlyList<SquadMember> members) => members.Count == 0
+    private static Section Rows(IReadOnlyList<SquadRow> rows, DateOnly today) => rows.Count == 0
         ? new("Paddlers", new Paragraph("No paddler is in the log yet."))
-        : new("Paddlers", new Table("Best length, and what is still to be won by testing",
-            [new("Paddler"), new("Hull"), new("Best", true), new("Likely range", true), new("Gain left", true), new("Last outing"), new("To go"), new("Sore", true), new("Failed checks")],
-            [.. members.Select(Row)]));
+        : new("Paddlers", new Table("To win: what the usual length costs on average against the true best length, over their race",
+            [new("Paddler"), new("This week"), new("Hull"), new("Now → best", true), new("Likely", true), new("To win", true), new("Last", true), new("Warnings")],
+            [.. rows.Select(row => Row(row, today))], Stacks: true));
 
-    private static IReadOnlyList<string> Row(SquadMember member)
+    private static IReadOnlyList<string> Row(SquadRow row, DateOnly today) =>
+    [
+        PlainText.Line(row.Paddler.Name), SquadWords.StandingAndThisWeek(row), row.Hull is { } hull ? PlainText.Line(hull.Name) : Said.Nothing,
+        SquadWords.NowToBest(row), SquadWords.Likely(row), SquadWords.ToWin(row), SquadWords.Last(row, today),
+        SquadWords.Warnings(row) is { Length: > 0 } warnings ? warnings : Said.Nothing,
+    ];
+
+    private static CardToFill Card(Analysis analysis, IReadOnlyList<string> common)
     {
-        Analysis analysis = member.Analysis;
-        var said = new Said(analysis.Paddler.Unit);
-        return
-        [
-            PlainText.Line(analysis.Paddler.Name), PlainText.Line(analysis.Hull.Name), said.Setting(analysis.Best.Length),
-            said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh).Replace(" to ", "–", StringComparison.Ordinal), Said.Percent(analysis.GainLeftPercent),
-            member.LastOuting is { } day ? Said.Day(day) : "none yet",
-            analysis.DiminishingReturns ? "done" : ToGo(analysis.OutingsToGo),
-            member.Soreness is null ? Said.Nothing : RecentSoreness.Hurts(member.Soreness) ? $"! {member.Soreness}" : $"{member.Soreness}",
-            analysis.Checks.Count == 0 ? Said.Nothing : string.Join(", ", analysis.Checks.Select(check => CheckWords.Of(check.Name))),
-        ];
-    }
-
-    private static string ToGo(OutingsToGo toGo) =>
-        toGo.Low == toGo.High ? $"{toGo.Median}{(toGo.Median >= OutingsToGo.Most ? "+" : "")}" : $"{toGo.Median} ({toGo.Low}–{toGo.High}{(toGo.High >= OutingsToGo.Most ? "+" : "")})";
-
-    private static CardToFill Card(SquadMember member, IReadOnlyList<string> common)
-    {
-        Analysis analysis = member.Analysis;
-        string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}"
-            + (RecentSoreness.Hurts(member.Soreness) ? " (sore: rest first, this when it no longer hurts)"
-                : analysis.DiminishingReturns ? " (done: only to test on regardless)" : "");
+        string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}";
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
         return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), own.Count == 0 ? null : string.Join(" ", own));
     }

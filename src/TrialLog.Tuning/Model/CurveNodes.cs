@@ -5,15 +5,15 @@ namespace TrialLog.Tuning.Model;
 
 /// <summary>
 /// The grid over the curvature c and the duration effect κ. Given both, and the two spreads, the best lengths of all hulls
-/// and the lopsidedness g are jointly normal, so they need no grid: each node holds a weight, and the mean and variance of each
-/// hull's θ and, last, of g.
+/// and the lopsidedness g are jointly normal but for g's two ends, so they need no grid: each node holds a weight, and the mean and
+/// variance of each hull's θ and, last, of g.
 /// </summary>
 internal sealed class CurveNodes
 {
     private readonly PieceTable _table;
     private readonly BestLengthPrior _prior;
     private readonly double[] _logCurvatureDensity, _logDurationDensity;
-    private readonly double _skewPrecision;
+    private readonly double _skewPrecision, _skewLimit;
 
     public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, double[] logCurvatures, double[] durationEffects)
     {
@@ -29,6 +29,7 @@ internal sealed class CurveNodes
         WithSkew = new double[Count * Unknowns];
         double skew = Math.Max(settings.SkewSpread, 1e-6);
         _skewPrecision = 1 / (skew * skew);
+        _skewLimit = settings.SkewLimit;
         _logCurvatureDensity = [.. logCurvatures.Select(at => CurvaturePrior.LogDensity(settings, at))];
         _logDurationDensity = [.. durationEffects.Select(at => -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))];
     }
@@ -108,12 +109,13 @@ internal sealed class CurveNodes
                     Cholesky.Backward(precision, unknowns, pull);
                     double square = responses + credit * 2 * c * responsesPlain + credited * plains;
                     int node = Node(component, duration, at);
-                    double weight = logBase + _prior.LogShares[component] + _logCurvatureDensity[at] + _logDurationDensity[duration]
+                    // Of the inverse factor's columns g's has but its last entry.
+                    double skewSpread = 1 / precision[skew * unknowns + skew];
+                    TruncatedNormal held = TruncatedNormal.Between((-_skewLimit - pull[skew]) / skewSpread, (_skewLimit - pull[skew]) / skewSpread);
+                    double weight = held.LogMass + logBase + _prior.LogShares[component] + _logCurvatureDensity[at] + _logDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);
                     LogWeights[node] = weight;
                     most = Math.Max(most, weight);
-                    // Of the inverse factor's columns g's has but its last entry.
-                    double skewSpread = 1 / precision[skew * unknowns + skew];
                     for (int a = 0; a < unknowns; a++)
                     {
                         column.Clear();
@@ -122,9 +124,11 @@ internal sealed class CurveNodes
                         double variance = 0;
                         for (int b = a; b < unknowns; b++)
                             variance += column[b] * column[b];
-                        Means[node * unknowns + a] = pull[a];
-                        Variances[node * unknowns + a] = variance;
-                        WithSkew[node * unknowns + a] = column[skew] * skewSpread;
+                        // What holding g between its ends does to θ goes by θ's regression on g, so mean and variance are exact.
+                        double perSpread = column[skew];
+                        Means[node * unknowns + a] = pull[a] + perSpread * held.Mean;
+                        Variances[node * unknowns + a] = variance - perSpread * perSpread * (1 - held.Variance);
+                        WithSkew[node * unknowns + a] = perSpread * skewSpread * held.Variance;
                     }
                 }
         }

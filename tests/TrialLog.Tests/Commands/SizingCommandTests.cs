@@ -2,6 +2,7 @@ using System.Text.Json;
 using Json.Schema;
 using TrialLog.Commands;
 using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Commands;
@@ -79,6 +80,39 @@ public class SizingCommandTests
         Assert.Equal("tuned", Evidence("OC1", "Reed"));
         Assert.Equal("other-blades", Evidence("OC1", "Willow"));
         Assert.Equal("other-hulls", Evidence("OC6", "Reed"));
+    }
+
+    [Fact]
+    public void A_length_carried_by_the_rules_alone_has_a_range_but_where_it_came_from()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        JsonElement lengths = Json(program, "transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed", "--json").GetProperty("lengths");
+        JsonElement Row(string hull) => lengths.EnumerateArray().Single(row => row.GetProperty("hull").GetString() == hull);
+        Assert.Equal(JsonValueKind.Null, Row("OC1").GetProperty("likely_low_in").ValueKind);
+        // One inch longer, up to two (common practice, no source).
+        Assert.Equal(51, Row("OC6").GetProperty("length_in").GetDouble());
+        Assert.Equal(50.2, Row("OC6").GetProperty("likely_low_in").GetDouble(), 0.05);
+        Assert.Equal(51.8, Row("OC6").GetProperty("likely_high_in").GetDouble(), 0.05);
+        Assert.Contains("likely 50 ¼ to 51 ¾ in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
+    }
+
+    [Fact]
+    public void A_start_length_is_told_for_a_hull()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        JsonElement six = Json(program, "start-length", "--hull", "OC6", "--json");
+        Assert.Equal("OC6", six.GetProperty("hull").GetString());
+        Assert.Equal(51, six.GetProperty("length_in").GetDouble());
+        Assert.Contains("near the knuckles", program.Must("start-length", "--hull", "OC6").ReplaceLineEndings(" ").Replace("      ", ""));
+        Assert.DoesNotContain("knuckles", program.Must("start-length"));
+    }
+
+    [Fact]
+    public void With_a_large_steering_blade_nothing_argues_for_a_high_hand()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        Assert.DoesNotContain("Leave it long", program.Must("steering", "--blade", "22in"));
+        Assert.Contains("Leave it long", program.Must("steering", "--blade", "19in"));
     }
 
     [Fact]

@@ -6,6 +6,7 @@ using TrialLog.Logbook;
 using TrialLog.Logbook.Shared;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;
 
@@ -18,6 +19,8 @@ internal sealed record LogbookModel
     public Dictionary<Guid, Outing> Outings { get; init; } = [];
     public Dictionary<Guid, GivenCard> Cards { get; init; } = [];
     public Dictionary<Guid, TechniqueCheck> Checks { get; init; } = [];
+    public Dictionary<Guid, SorenessClearance> Clearances { get; init; } = [];
+    public Dictionary<Guid, Decision> Decisions { get; init; } = [];
     public Dictionary<Guid, CoachNote> Notes { get; init; } = [];
 
     public static LogbookModel New() => new() { Hulls = StandardHulls.All.ToDictionary(hull => hull.Id) };
@@ -30,6 +33,8 @@ internal sealed record LogbookModel
         Outings = new(Outings),
         Cards = new(Cards),
         Checks = new(Checks),
+        Clearances = new(Clearances),
+        Decisions = new(Decisions),
         Notes = new(Notes),
     };
 
@@ -56,6 +61,12 @@ internal sealed record LogbookModel
         RemoveCards(card => card.PaddlerId == id);
         foreach (TechniqueCheck check in Checks.Values.Where(check => check.PaddlerId == id).ToList())
             Checks.Remove(check.Id);
+        foreach (Guid clearance in Clearances.Values.Where(x => x.PaddlerId == id).Select(x => x.Id).ToList())
+            Clearances.Remove(clearance);
+        foreach (Guid decision in Decisions.Values.Where(x => x.PaddlerId == id).Select(x => x.Id).ToList())
+            Decisions.Remove(decision);
+        foreach (Paddle paddle in Paddles.Values.Where(x => x.OwnerId == id).ToList())
+            Paddles[paddle.Id] = paddle with { OwnerId = null };
     }
 
     public void RemoveHull(Guid id)
@@ -71,10 +82,10 @@ internal sealed record LogbookModel
     }
 
     public bool UsesHull(Guid id) => Outings.Values.Any(x => x.HullId == id)
-        || Checks.Values.Any(x => x.HullId == id) || Paddlers.Values.Any(x => x.Goal?.HullId == id);
+        || Checks.Values.Any(x => x.HullId == id) || Decisions.Values.Any(x => x.HullId == id) || Paddlers.Values.Any(x => x.Goal?.HullId == id);
 
     public bool UsesPaddle(Guid id) => Outings.Values.Any(x => x.Pieces.Any(piece => piece.PaddleId == id))
-        || Checks.Values.Any(x => x.PaddleId == id);
+        || Checks.Values.Any(x => x.PaddleId == id) || Decisions.Values.Any(x => x.PaddleId == id);
 
     private void RemoveCards(Func<GivenCard, bool> which)
     {
@@ -89,20 +100,24 @@ internal sealed record LogbookModel
     }
 
     /// <summary>Everything in it as text, in an order of its own, so that two can be compared to the last digit.</summary>
-    public string Text() => Text(Paddlers.Values, Hulls.Values, Paddles.Values, Outings.Values, Cards.Values, Checks.Values, Notes.Values);
+    public string Text() => Text(Paddlers.Values, Hulls.Values, Paddles.Values, Outings.Values, Cards.Values, Checks.Values, Clearances.Values, Decisions.Values, Notes.Values);
 
     public static string Text(LogbookSnapshot log) =>
-        Text(log.Paddlers, log.Hulls, log.Paddles, log.Outings, log.Cards, log.TechniqueChecks, log.Notes);
+        Text(log.Paddlers, log.Hulls, log.Paddles, log.Outings, log.Cards, log.TechniqueChecks, log.SorenessClearances, log.Decisions, log.Notes);
 
     private static string Text(IEnumerable<Paddler> paddlers, IEnumerable<Hull> hulls, IEnumerable<Paddle> paddles,
-        IEnumerable<Outing> outings, IEnumerable<GivenCard> cards, IEnumerable<TechniqueCheck> checks, IEnumerable<CoachNote> notes) =>
+        IEnumerable<Outing> outings, IEnumerable<GivenCard> cards, IEnumerable<TechniqueCheck> checks,
+        IEnumerable<SorenessClearance> clearances, IEnumerable<Decision> decisions, IEnumerable<CoachNote> notes) =>
         JsonSerializer.Serialize(new
         {
             paddlers = paddlers.OrderBy(x => x.Id),
             hulls = hulls.OrderBy(x => x.Id),
-            paddles = paddles.OrderBy(x => x.Id).Select(x => new { x.Id, x.Name, x.Blade, x.BladeAreaSquareInches, x.Steering, x.Shortest, x.Longest, x.Step }),
+            paddles = paddles.OrderBy(x => x.Id).Select(x => new { x.Id, x.Name, x.Blade, x.BladeAreaSquareInches, x.Steering, x.Shortest, x.Longest, x.Step, x.OwnerId, x.BelongsToClub }),
             outings = outings.OrderBy(x => x.Id),
             cards = cards.OrderBy(x => x.Id),
+            toGo = cards.OrderBy(x => x.Id).Select(x => $"{x.OutingsToGo}"),
+            clearances = clearances.OrderBy(x => x.Id),
+            decisions = decisions.OrderBy(x => x.Id),
             checks = checks.OrderBy(x => x.Id),
             notes = notes.OrderBy(x => x.Id),
         }, Written);

@@ -129,7 +129,7 @@ public class MergeLaws
     private static IEnumerable<Guid> Ids(LogbookSnapshot log) =>
     [
         .. log.Paddlers.Select(x => x.Id), .. log.Outings.Select(x => x.Id), .. log.Outings.SelectMany(x => x.Pieces).Select(x => x.Id),
-        .. log.Cards.Select(x => x.Id), .. log.TechniqueChecks.Select(x => x.Id), .. log.Notes.Select(x => x.Id),
+        .. log.Cards.Select(x => x.Id), .. log.TechniqueChecks.Select(x => x.Id), .. log.SorenessClearances.Select(x => x.Id), .. log.Decisions.Select(x => x.Id), .. log.Notes.Select(x => x.Id),
     ];
 
     private static LogbookModel ModelOf(LogbookFile log)
@@ -143,6 +143,8 @@ public class MergeLaws
             Outings = all.Outings.ToDictionary(x => x.Id),
             Cards = all.Cards.ToDictionary(x => x.Id),
             Checks = all.TechniqueChecks.ToDictionary(x => x.Id),
+            Clearances = all.SorenessClearances.ToDictionary(x => x.Id),
+            Decisions = all.Decisions.ToDictionary(x => x.Id),
             Notes = all.Notes.ToDictionary(x => x.Id),
         };
     }

@@ -11,7 +11,7 @@ namespace TrialLog.Tests.Logbook;
 
 public class MigrationTests
 {
-    private static readonly (string, string)[] Later = [("zzzz-later.sql", "ALTER TABLE outings ADD COLUMN swell_m REAL")];
+    private static readonly string[] Later = ["ALTER TABLE outings ADD COLUMN swell_m REAL NOT NULL DEFAULT 0"];
 
     [Fact]
     public void A_new_logbook_starts_with_the_standard_hulls_and_they_cannot_be_undone()
@@ -55,7 +55,7 @@ public class MigrationTests
     {
         using var folder = new ScratchFolder();
         folder.Open().Dispose();
-        Assert.ThrowsAny<Exception>(() => LogbookFile.Open(folder.File(), [.. Later, ("zzzz-worse.sql", "ALTER TABLE nothing ADD COLUMN x")]).Dispose());
+        Assert.ThrowsAny<Exception>(() => LogbookFile.Open(folder.File(), [.. Later, "ALTER TABLE nothing ADD COLUMN x"]).Dispose());
         using LogbookFile log = folder.Open();
         Assert.DoesNotContain("swell_m", log.Connection.Query<string>("SELECT name FROM pragma_table_info('outings')"));
     }

@@ -4,6 +4,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;
 
@@ -31,11 +32,15 @@ internal static class RandomRecords
     public static Gen<Hull> Hull(Gen<Guid> id) => Gen.Select(id, Gen.Int[1, 24], BodyLength,
         (id, crew, seat) => new Hull { Id = id, Name = $"Hull {id}", Crew = crew, SeatHeight = seat });
 
-    public static Gen<Paddle> Paddle(Gen<Guid> id) => Gen.Select(id, PaddleLength, PaddleLength, Gen.Long[203_200_000, 700_000_000], OrNone(Gen.Double[20, 250]), Gen.Bool, Gen.Long[1, 100_000_000],
-        (id, one, other, blade, area, steering, step) => new Paddle
+    /// <summary>A paddle that is one of those paddlers', the club's or nobody's.</summary>
+    public static Gen<Paddle> Paddle(Gen<Guid> id, Gen<Guid> owner) => Gen.Select(
+        Gen.Select(id, owner, Gen.Int[0, 2]), PaddleLength, PaddleLength, Gen.Long[203_200_000, 700_000_000], OrNone(Gen.Double[20, 250]), Gen.Bool, Gen.Long[1, 100_000_000],
+        (who, one, other, blade, area, steering, step) => new Paddle
         {
-            Id = id,
-            Name = $"Paddle {id}",
+            Id = who.Item1,
+            OwnerId = who.Item3 == 1 ? who.Item2 : null,
+            BelongsToClub = who.Item3 == 2,
+            Name = $"Paddle {who.Item1}",
             Shortest = one < other ? one : other,
             Longest = one < other ? other : one,
             Blade = Length.FromNanometres(blade),
@@ -45,9 +50,10 @@ internal static class RandomRecords
         });
 
     public static Gen<Paddler> Paddler(Gen<Guid> id, Gen<Guid> hull) => Gen.Select(
-        Gen.Select(id, Gen.Bool, Gen.Bool, OrNone(Gen.Double[0.01, 5])), BodyLength.Array[8],
+        Gen.Select(id, Gen.Bool, Gen.Bool, OrNone(Gen.Double[0.01, 5])), BodyLength.Array[12],
         Gen.Select(Gen.Int[0, 2], hull, AnyDistance, Gen.Long[1000, 100_000_000]),
-        (who, body, goal) => new Paddler
+        Gen.Select(OrNone(Gen.Int[2, 8]), OrNone(AnyDistance), OrNone(Gen.Int[15, 300]), OrNone(Gen.Enum<TimedBy>()), OrNone(Gen.Double[0.0005, 1])),
+        (who, body, goal, trials) => new Paddler
         {
             Id = who.Item1,
             Name = $"Ilse “{who.Item1}” Märo",
@@ -63,8 +69,13 @@ internal static class RandomRecords
                 ElbowGrip = body[4],
                 EyeHeight = body[5],
                 ShoulderBreadth = body[6],
+                ArmSpan = body[8],
+                OverheadReach = body[9],
+                HandLength = body[10],
+                PalmLength = body[11],
             },
             KnownLength = body[7],
+            Trials = new TrialHabits { Pieces = trials.Item1 * 2, Distance = trials.Item2, Minutes = trials.Item3, TimedBy = trials.Item4, PricePercent = trials.Item5 },
             Goal = goal.Item1 == 0 ? null : new GoalEvent
             {
                 HullId = goal.Item2,
@@ -77,7 +88,7 @@ internal static class RandomRecords
     public static Gen<Piece> Piece(Gen<Guid> id, Gen<Guid> paddle) => Gen.Select(
         Gen.Select(id, paddle, PaddleLength, AnyDistance, Gen.Double[1, 6]),
         Gen.Select(OrNone(Gen.Int[0, 20]), OrNone(Gen.Int[25, 250]), OrNone(Gen.Int[50, 1500]), Gen.Enum<Course>(), OrNone(Gen.Int[0, 20])),
-        Gen.Select(OrNone(Real), OrNone(AnyText), OrNone(AnyText), OrNone(AnyText)),
+        Gen.Select(OrNone(Real), OrNone(AnyText), OrNone(AnyText), OrNone(AnyText), OrNone(Gen.Enum<TimedBy>()), OrNone(Gen.Double[0.01, 20])),
         (what, body, rest) => new Piece
         {
             Id = what.Item1,
@@ -95,11 +106,13 @@ internal static class RandomRecords
             ExcludedBecause = rest.Item2,
             Notes = rest.Item3,
             Origin = rest.Item4,
+            TimedBy = rest.Item5,
+            SpeedErrorPercent = rest.Item6,
         });
 
     public static Gen<Outing> Outing(Gen<Guid> id, Gen<Guid> paddler, Gen<Guid> hull, Gen<Guid> paddle) => Gen.Select(
         Gen.Select(id, paddler, hull, Date, OrNone(Gen.Long[0, TimeSpan.TicksPerDay - 1])),
-        Gen.Select(AnyText, OrNone(AnyText), OrNone(AnyText), OrNone(AnyText), OrNone(Gen.Int[0, 12])),
+        Gen.Select(AnyText, OrNone(AnyText), OrNone(AnyText), OrNone(AnyText), OrNone(Gen.Int[0, 12]), Gen.Bool),
         Piece(Gen.Guid, paddle).Array[0, 5],
         (whose, how, pieces) => new Outing
         {
@@ -112,6 +125,7 @@ internal static class RandomRecords
             Place = how.Item2,
             Water = how.Item3,
             Notes = how.Item4,
+            Blind = how.Item6,
             Wind = how.Item5 is int wind ? Beaufort.FromNumber(wind) : null,
             Pieces = [.. pieces.Select((piece, i) => piece with { Order = i + 1 })],
         });
@@ -120,7 +134,8 @@ internal static class RandomRecords
         Gen.Select(id, paddler, hull, paddle, Moment),
         Gen.Select(PaddleLength.Array[1, 6], AnyDistance, Gen.Int[0, 20], Gen.Long[1000, 1_000_000], AnyText),
         Gen.Select(PaddleLength, PaddleLength, Gen.Double[0, 5], Gen.Bool, Gen.Int[0, 99]),
-        (whose, card, known) => new GivenCard
+        Gen.Select(Gen.Bool, OrNone(Gen.Const("Bram Okello")), OrNone(AnyText), PaddleLength.Array[0, 4], OrNone(Gen.Int[0, 9])),
+        (whose, card, known, coach) => new GivenCard
         {
             Id = whose.Item1,
             PaddlerId = whose.Item2,
@@ -143,6 +158,11 @@ internal static class RandomRecords
             Outings = known.Item5,
             Pieces = known.Item5 * 4,
             AsOfChange = known.Item5,
+            Blind = coach.Item1,
+            By = coach.Item2,
+            Because = coach.Item3,
+            OwnLengths = coach.Item4,
+            OutingsToGo = coach.Item5 is int toGo ? (toGo + 1, toGo, toGo + 5) : null,
         });
 
     public static Gen<TechniqueCheck> Check(Gen<Guid> id, Gen<Guid> paddler, Gen<Guid> hull, Gen<Guid> paddle) => Gen.Select(
@@ -158,6 +178,24 @@ internal static class RandomRecords
             ShaftLeanDegrees = what.Item3,
             FromPhoto = what.Item4,
             Date = what.Item5,
+        });
+
+    public static Gen<SorenessClearance> Clearance(Gen<Guid> id, Gen<Guid> paddler) => Gen.Select(id, paddler, Date, OrNone(AnyText),
+        (id, paddler, date, because) => new SorenessClearance { Id = id, PaddlerId = paddler, Date = date, By = "Bram Okello", Because = because });
+
+    public static Gen<Decision> Decision(Gen<Guid> id, Gen<Guid> paddler, Gen<Guid> hull, Gen<Guid> paddle) => Gen.Select(
+        Gen.Select(id, paddler, hull, paddle), PaddleLength, Gen.Enum<DecisionKind>(), Date, OrNone(Gen.Const("Bram Okello")), OrNone(AnyText),
+        (whose, length, kind, date, by, because) => new Decision
+        {
+            Id = whose.Item1,
+            PaddlerId = whose.Item2,
+            HullId = whose.Item3,
+            PaddleId = whose.Item4,
+            Length = length,
+            Kind = kind,
+            Date = date,
+            By = by,
+            Because = because,
         });
 
     public static Gen<CoachNote> Note(Gen<Guid> id, Gen<Guid> about, NoteSubject subject) => Gen.Select(id, about, Moment, AnyText,

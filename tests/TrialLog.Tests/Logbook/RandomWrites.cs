@@ -18,6 +18,8 @@ internal static class RandomWrites
     private static readonly Gen<Guid> OutingId = Gen.Int[0, 4].Select(i => Id(4, i));
     private static readonly Gen<Guid> CardId = Gen.Int[0, 3].Select(i => Id(5, i));
     private static readonly Gen<Guid> CheckId = Gen.Int[0, 2].Select(i => Id(6, i));
+    private static readonly Gen<Guid> ClearanceId = Gen.Int[0, 2].Select(i => Id(8, i));
+    private static readonly Gen<Guid> DecisionId = Gen.Int[0, 2].Select(i => Id(10, i));
     private static readonly Gen<Guid> NoteId = Gen.Int[0, 3].Select(i => Id(7, i));
 
     // What a record refers to is put along with it, so that no step is refused.
@@ -56,7 +58,12 @@ internal static class RandomWrites
     /// <summary>Something done to a logbook, and to its model alike.</summary>
     public static readonly Gen<Action<LogbookModel, LogbookWriter>> PutOrRemove = Gen.Frequency(
         (2, Hull(HullId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => Put(model, writer, x)))),
-        (2, Paddle(PaddleId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => writer.Put(model.Paddles[x.Id] = x)))),
+        (2, Paddle(PaddleId, PaddlerId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
+        {
+            if (x.OwnerId is Guid owner && !model.Paddlers.ContainsKey(owner))
+                Put(model, writer, new Paddler { Id = owner, Name = $"Tova {owner}" });
+            writer.Put(model.Paddles[x.Id] = x);
+        }))),
         (2, Paddler(PaddlerId, Gen.Const(StandardHulls.All[1].Id)).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
         {
             if (x.Goal is not null && !model.Hulls.ContainsKey(x.Goal.HullId))
@@ -78,6 +85,18 @@ internal static class RandomWrites
             Ensure(model, writer, x.PaddlerId, x.HullId, [x.PaddleId]);
             writer.Put(model.Checks[x.Id] = x);
         }))),
+        (1, Clearance(ClearanceId, PaddlerId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
+        {
+            Ensure(model, writer, x.PaddlerId, StandardHulls.All[0].Id, []);
+            writer.Put(model.Clearances[x.Id] = x);
+        }))),
+        (1, Decision(DecisionId, PaddlerId, HullId, PaddleId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
+        {
+            Ensure(model, writer, x.PaddlerId, x.HullId, [x.PaddleId]);
+            writer.Put(model.Decisions[x.Id] = x);
+        }))),
+        (1, ClearanceId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveSorenessClearance(id); model.Clearances.Remove(id); }))),
+        (1, DecisionId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveDecision(id); model.Decisions.Remove(id); }))),
         (1, Note(NoteId, PaddlerId, NoteSubject.Paddler).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Paddlers.ContainsKey(x.AboutId), model, writer, x)))),
         (1, Note(NoteId, OutingId, NoteSubject.Outing).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Outings.ContainsKey(x.AboutId), model, writer, x)))),
         (1, Note(NoteId, CardId, NoteSubject.Card).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Cards.ContainsKey(x.AboutId), model, writer, x)))),

@@ -1,5 +1,4 @@
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Files;
@@ -19,43 +18,15 @@ public class MatchingTests
     private static readonly RecordedOuting Outing = Recorded.Read(
         new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Current = 0.2, Watch = new WatchFaults { NoiseFactor = 0.3 } });
 
-    private static readonly IReadOnlyList<Length> Card = [.. new[] { 49.25, 50.75, 50.75, 49.25 }.Select(Length.FromInches)];
-
-    [Fact]
-    public void Pieces_in_order_take_the_cards_lengths_and_what_was_answered()
-    {
-        var paddle = Guid.NewGuid();
-        MatchedPieces matched = Outing.ToPieces(new PieceAnswers
-        {
-            PaddleId = paddle, Lengths = Card, Effort = Effort.FromPoints(6), Soreness = Soreness.FromPoints(1),
-        });
-        Assert.Null(matched.Question);
-        Assert.Equal(Card, matched.Pieces.Select(p => p.Length));
-        Assert.Equal([1, 2, 3, 4], matched.Pieces.Select(p => p.Order));
-        Assert.Equal(4, matched.Pieces.Select(p => p.Id).Distinct().Count());
-        Assert.Equal(4, matched.Pieces.Select(p => p.Origin).Distinct().Count());
-        Assert.All(matched.Pieces.Zip(Outing.Kept), pair =>
-        {
-            Assert.Equal(paddle, pair.First.PaddleId);
-            Assert.Equal(Course.RoundTrip, pair.First.Course);
-            Assert.Equal(pair.Second.MetresPerSecond, pair.First.MetresPerSecond, 0.001);
-            Assert.Equal(6, pair.First.Effort!.Value.Points);
-            Assert.Equal(1, pair.First.Soreness!.Value.Points);
-            Assert.StartsWith(Outing.Hash, pair.First.Origin);
-            Assert.NotNull(pair.First.HeartRate);
-            Assert.NotNull(pair.First.FadePercent);
-        });
-    }
-
     [Theory]
     [InlineData(3, "drop or merge")]
     [InlineData(6, "add, keep or split")]
     public void Another_number_of_pieces_than_the_cards_is_asked_about_and_nothing_is_guessed(int lengths, string hint)
     {
-        MatchedPieces matched = Outing.ToPieces(new PieceAnswers { PaddleId = Guid.NewGuid(), Lengths = [.. Enumerable.Repeat(Card[0], lengths)] });
-        Assert.Empty(matched.Pieces);
-        Assert.Contains(hint, matched.Question);
-        Assert.Contains($"The card has {lengths} pieces, the recording shows 4", matched.Question);
+        Assert.Null(Outing.QuestionFor(4));
+        string? question = Outing.QuestionFor(lengths);
+        Assert.Contains(hint, question);
+        Assert.Contains($"The card has {lengths} pieces, the recording shows 4", question);
     }
 
     [Fact]
@@ -116,7 +87,7 @@ public class MatchingTests
     [Fact]
     public void No_coordinate_is_to_be_had_from_an_outing()
     {
-        IEnumerable<Type> seen = new[] { typeof(RecordedOuting), typeof(PieceProposal), typeof(Leg), typeof(SpeedPoint), typeof(MatchedPieces), typeof(Piece) };
+        IEnumerable<Type> seen = new[] { typeof(RecordedOuting), typeof(PieceProposal), typeof(Leg), typeof(SpeedPoint) };
         Assert.DoesNotContain(seen.SelectMany(t => t.GetProperties()), p =>
             p.Name.Contains("itude", StringComparison.Ordinal) || p.Name is "East" or "North" or "Track");
     }

@@ -52,7 +52,7 @@ public class TrackTests
             Track track = Recorded.Read(points).Track;
             errors.Add(100 * ((track.Along[^30] - track.Along[30]) / (3 * (track.Seconds[^30] - track.Seconds[30])) - 1));
             raw += points.Zip(points.Skip(1)).Sum(p =>
-                Ellipsoid.Distance(Ellipsoid.ToCartesian(p.First.Latitude, p.First.Longitude), Ellipsoid.ToCartesian(p.Second.Latitude, p.Second.Longitude)));
+                (Ellipsoid.ToCartesian(p.First.Latitude, p.First.Longitude) - Ellipsoid.ToCartesian(p.Second.Latitude, p.Second.Longitude)).Norm);
         }
 
         // Adding up the noisy steps instead would be far out.

@@ -5,10 +5,11 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Squads;
+using TrialLog.Screens.Base;
+using TrialLog.Tests.Tuning;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
@@ -18,41 +19,56 @@ namespace TrialLog.Tests.Reports;
 [Collection(BrowserCollection.Name)]
 public class SquadSheetTests(Browser browser)
 {
-    private static SquadMember Member(int number, string name = "Paddler", double? soreness = null, int checks = 0, double gainLeft = 0.1)
+    private static readonly DateOnly Today = new(2026, 5, 3);
+
+    private static SquadRow Row(
+        int number, string name = "Paddler", double? soreness = null, int checks = 0, double gainLeft = 0.1, Standing standing = Standing.Testing, int? silent = null)
     {
         ReportContents contents = SampleContents.Of(3, SampleContents.Ilse with { Id = SampleContents.Id(2000 + number), Name = name });
-        return new SquadMember(contents.Analysis with
+        Analysis analysis = contents.Analysis with
         {
+            Standing = soreness is null ? standing : Standing.Sore,
+            GainFromMovingPercent = 0,
             GainLeftPercent = gainLeft,
             Checks = [.. Enumerable.Repeat(contents.Analysis.Checks[0], checks)],
-        }, number == 0 ? null : new DateOnly(2026, 3, 1).AddDays(number), soreness is { } points ? Soreness.FromPoints(points) : null);
+        };
+        return new(analysis.Paddler, analysis.Hull, analysis.Paddle, analysis, number == 0 ? null : new DateOnly(2026, 3, 1).AddDays(number),
+            soreness is { } points ? Soreness.FromPoints(points) : null, silent);
     }
 
-    private static SquadContents Squad(params IEnumerable<SquadMember> members) => new([.. members], new DateOnly(2026, 5, 3), "0.1.0");
+    private static SquadContents Squad(params IEnumerable<SquadRow> rows) => new([.. rows], Today, "0.1.0");
 
     [Fact]
-    public void The_sore_come_first_then_failed_checks_then_gain_left()
+    public void Silence_after_pain_leads_then_the_sore_then_what_is_to_be_won_and_no_warning_lifts_who_is_done()
     {
-        SquadMember[] members =
+        SquadRow[] rows =
         [
-            Member(1, "calm", 0, 0, 0.01), Member(2, "gain", 2.5, 0, 0.4), Member(3, "checked", null, 2, 0.01), Member(4, "sore", 3, 0, 0.01), Member(5, "sorest", 7, 0, 0.01),
+            Row(1, "silent", 3, silent: 12), Row(2, "sore", 3), Row(3, "sorest", 7), Row(4, "half a percent", gainLeft: 0.5), Row(5, "little", gainLeft: 0.04),
+            Row(6, "done, with warnings", checks: 3, standing: Standing.Settled, gainLeft: 0.2), Row(7, "done", standing: Standing.Flat, gainLeft: 0.01),
+            Row(8, "silent for long", 3, silent: 30), Row(9, "no paddle") with { Hull = null, Paddle = null, Analysis = null },
         ];
-        Gen.Shuffle(members).Sample(shuffled => Assert.Equal(
-            ["sorest", "sore", "checked", "gain", "calm"],
-            SquadOrder.WorstFirst(shuffled).Select(member => member.Analysis.Paddler.Name)));
+        Gen.Shuffle(rows).Sample(shuffled => Assert.Equal(
+            ["silent for long", "silent", "sorest", "sore", "half a percent", "little", "no paddle", "done, with warnings", "done"],
+            SquadOrder.WorstFirst(shuffled).Select(row => row.Paddler.Name)));
     }
 
     [Fact]
-    public void A_row_tells_the_last_outing_however_old_and_the_worst_soreness_of_four_weeks()
+    public void Days_are_silent_only_after_an_outing_that_hurt()
     {
         ReportContents contents = SampleContents.Of(4);
-        DateOnly last = new(2026, 3, 24);
-        Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(outing.Date == last ? 1.5 : 6) })] })];
-        DateOnly before = outings.Where(outing => outing.Date != last).Max(outing => outing.Date);
-        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(6)), SquadMember.Of(contents.Analysis, outings, before.AddDays(28)));
-        Assert.Equal(new(contents.Analysis, last, Soreness.FromPoints(1.5)), SquadMember.Of(contents.Analysis, outings, before.AddDays(29)));
-        Assert.Equal(new(contents.Analysis, last, null), SquadMember.Of(contents.Analysis, outings, last.AddDays(29)));
-        Assert.Equal(new(contents.Analysis, null, null), SquadMember.Of(contents.Analysis, [], last));
+        Analysis sore = contents.Analysis with { Standing = Standing.Sore };
+        DateOnly last = contents.Outings.Max(outing => outing.Date);
+        Assert.Equal(12, SquadRow.Of(sore, Told(6, 6), last.AddDays(12)).DaysSilent);
+        Assert.Null(SquadRow.Of(sore, Told(6, 1.5), last.AddDays(12)).DaysSilent);
+        Assert.Null(SquadRow.Of(contents.Analysis, Told(0, 0), last.AddDays(12)).DaysSilent);
+        Assert.Equal(SquadPlace.HurtAndSilent, SquadRow.Of(sore, Told(6, 6), last.AddDays(1)).Place);
+        Assert.Equal(SquadPlace.Sore, SquadRow.Of(sore, Told(6, 6), last).Place);
+        Assert.Null(SquadRow.Of(contents.Analysis, [], last).LastOuting);
+
+        Outing[] Told(double before, double atLast) => [.. contents.Outings.Select(outing => outing with
+        {
+            Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(outing.Date == last ? atLast : before) })],
+        })];
     }
 
     [Fact]
@@ -77,25 +93,31 @@ public class SquadSheetTests(Browser browser)
         }, iter: 60);
 
     [Fact]
-    public void The_text_sheet_has_a_row_and_a_card_for_each_paddler()
+    public void The_text_sheet_has_a_row_for_each_paddler_and_a_card_for_who_tests()
     {
-        string text = SquadSheet.ToText(Squad(Member(0, "Ilse Maro", 5), Member(1, "Bram Okello", null, 1)));
+        SquadRow[] rows = [Row(0, "Ilse Maro", 5, silent: 12), Row(1, "Bram Okello", null, 1), Row(2, "Nell Osei", standing: Standing.Settled)];
+        string text = SquadSheet.ToText(Squad(rows));
         string[] lines = text.Split('\n');
-        Assert.Matches("^Ilse Maro +OC1 +49 ¾ in +49 ¼–50 ½ in +0.10 % +none yet +2 \\(1–4\\) +! 5", lines.First(line => line.StartsWith("Ilse Maro ", StringComparison.Ordinal)));
-        Assert.Contains("    Failed checks: habituation", lines);
-        Assert.Contains("(sore: rest first, this when it no longer hurts)", text.ReplaceLineEndings(" "));
-        Assert.Equal(2, lines.Count(line => line.StartsWith("  1. 49 ¼ in ", StringComparison.Ordinal)));
-        Assert.Equal(text, SquadSheet.ToText(Squad(Member(1, "Bram Okello", null, 1), Member(0, "Ilse Maro", 5))));
+        Assert.Matches("^Ilse Maro +sore 5: silent 12 d +OC1 ", lines.First(line => line.StartsWith("Ilse Maro ", StringComparison.Ordinal)));
+        Assert.Contains("    Warnings: habituation", lines);
+        Assert.Single(lines, line => line.StartsWith("  1. 49", StringComparison.Ordinal));
+        Assert.DoesNotContain("to go", text);
+        Assert.Equal(text, SquadSheet.ToText(Squad(rows.Reverse())));
     }
 
     [Fact]
     public void No_line_of_the_text_is_wider_than_80_columns() => Gen.Select(HostileText.Any, Gen.String[Gen.Char['a', 'z'], 1, 80]).Sample((odd, name) =>
-        Assert.All(SquadSheet.ToText(Squad(Member(0, odd, 5, 2), Member(1, name, null, 1)) with { LeftOut = [name] }).Split('\n'),
+        Assert.All(SquadSheet.ToText(Squad(Row(0, odd, 5, 2), Row(1, name, null, 1))).Split('\n'),
             line => Assert.True(new System.Globalization.StringInfo(line).LengthInTextElements <= 80, line)), iter: 200);
 
     [Fact]
-    public void The_heading_counts_those_who_are_not_on_the_sheet() => Assert.Contains("3 paddlers, 1 of them not on this sheet",
-        SquadSheet.ToText(Squad(Member(0), Member(1)) with { LeftOut = ["Nell Osei: which paddle?"] }));
+    public async Task On_a_phone_each_row_is_a_block_that_needs_no_scrolling_and_begins_with_what_to_do()
+    {
+        Browser.Required();
+        await using BrowserPage page = await browser.Open(SquadSheet.ToHtml(Squad(Row(0, "Ilse Maro", 5, silent: 12), Row(1, "Bram Okello", null, 2))), width: 390);
+        Assert.Equal("true", await page.Evaluate("[...document.querySelectorAll('.stacks')].every(e => e.scrollWidth <= e.clientWidth)"));
+        Assert.Equal("Ilse Maro|sore 5: silent 12 d", await page.Evaluate("[...document.querySelectorAll('.stacks tbody tr:first-child > *')].slice(0, 2).map(e => e.textContent).join('|')"));
+    }
 
     [Fact]
     public void Every_health_check_has_words_of_its_own_for_the_sheet()
@@ -111,7 +133,7 @@ public class SquadSheetTests(Browser browser)
     {
         Browser.Required();
         string[] names = [.. HostileText.Samples, .. Enumerable.Range(0, 12).Select(number => $"Paddler {number}")];
-        await using BrowserPage page = await browser.Open(SquadSheet.ToHtml(Squad(names.Select((name, number) => Member(number, name, number % 9 / 2.0, number % 3, number / 100.0)))));
+        await using BrowserPage page = await browser.Open(SquadSheet.ToHtml(Squad(names.Select((name, number) => Row(number, name, number % 4 == 0 ? number % 9 / 2.0 : null, number % 3, number / 100.0)))));
         await PageLaws.Holds(page);
         await PageLaws.PrintsWhole(page, "Paddler 0", "Paddler 11", "This week's cards");
     }

@@ -2,6 +2,12 @@ using System.Text.Json;
 using CsCheck;
 using Terminal.Gui.Input;
 using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using OutingDraft = TrialLog.Application.Logging.OutingDraft;
 
 namespace TrialLog.Tests.Screens;
 

@@ -331,7 +331,8 @@ public class HardLogsTests
         Assert.True(best.LikelyLow < best.LikelyHigh);
         Assert.InRange(best.WithinQuarterInch, 0, 1);
         Assert.InRange(analysis.ProbabilityWorthwhileLeft, 0, 1);
-        Assert.InRange(best.Probabilities.Sum(one => one.Probability), 0.9, 1.0001);
+        // Settings below half a percent are not listed, and with fine steps there are many of those.
+        Assert.InRange(best.Probabilities.Sum(one => one.Probability), 0.8, 1.0001);
         Assert.True(analysis.Curvature.Low < analysis.Curvature.Median && analysis.Curvature.Median < analysis.Curvature.High);
         Assert.All(analysis.Curve.Points, point => Assert.True(point.Low <= point.High));
         Assert.True(analysis.OutingsToGo.Low <= analysis.OutingsToGo.Median && analysis.OutingsToGo.Median <= analysis.OutingsToGo.High);

@@ -2,11 +2,11 @@ using System.CommandLine;
 using TrialLog.Application.Files;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Reports.Calendars;
 using TrialLog.Reports.Coach;
@@ -49,8 +49,8 @@ internal sealed class WeekOptions
     public void ShowSquad(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
         SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-        List<Analysis> analyses = [.. SquadOrder.WorstFirst(squad.Members).Select(member => member.Analysis)];
-        PutIntoCalendar(parsed, workspace, analyses);
+        IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(squad.Rows);
+        PutIntoCalendar(parsed, workspace, rows.Where(row => row.Tests).Select(row => row.Analysis!));
         string? sheet = parsed.GetValue(_sheet);
         if (sheet is not null)
         {
@@ -63,11 +63,11 @@ internal sealed class WeekOptions
         }
 
         if (parsed.GetValue(frame.Json))
-            JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. analyses.Select(NextFacts.Of)]);
+            JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
         else if (sheet is null)
             frame.Out.Write(SquadSheet.ToText(squad));
         else
-            frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {(analyses.Count == 1 ? "1 paddler" : $"{analyses.Count} paddlers")}{(squad.LeftOut.Count == 0 ? "" : $", {squad.LeftOut.Count} left out")}.");
+            frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {Counted.Of(rows.Count, "paddler")}.");
         SayCalendar(frame, parsed, workspace);
     }
 

@@ -13,12 +13,12 @@ namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>start-length --json</c> prints; the measuring steps with <c>--steps</c>.</summary>
 internal sealed record StartLengthFacts(
-    string? Paddler, double LengthIn, double SpreadIn, double LikelyLowIn, double LikelyHighIn, double Level, string Basis,
+    string? Paddler, string? Hull, double LengthIn, double SpreadIn, double LikelyLowIn, double LikelyHighIn, double Level, string Basis,
     double ReferenceBladeIn, string Explanation, string WhatNext, IReadOnlyList<ImprovementFacts> Improvements, double? HandSpacingIn,
     IReadOnlyList<string> Questions, IReadOnlyList<MeasuringFacts>? Steps)
 {
     public static StartLengthFacts Of(string? paddler, StartLengthAnswer answer, bool steps) => new(
-        paddler, JsonOutput.Inches(answer.Start.Length), JsonOutput.Rounded(answer.Start.SpreadInches),
+        paddler, answer.Hull?.Name, JsonOutput.Inches(answer.InHull), JsonOutput.Rounded(answer.Start.SpreadInches),
         JsonOutput.Inches(answer.Likely.Low), JsonOutput.Inches(answer.Likely.High), 0.9, Kebab(answer.Start.Basis),
         JsonOutput.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
         [.. answer.Improvements.Select(one => new ImprovementFacts(Kebab(one.Measure), JsonOutput.Rounded(one.ToInches)))],
@@ -58,7 +58,7 @@ internal sealed record CarriedFacts(
         StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest), JsonOutput.Inches(row.Paddle.Longest),
         JsonOutput.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, JsonOutput.Rounded(row.BladeOffsetInches),
         row.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
-        row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null, row.Likely is null ? null : row.DiminishingReturns);
+        row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null, row.Evidence == CarriedEvidence.ByHand ? null : row.DiminishingReturns);
 }
 
 /// <summary>What <c>technique --json</c> prints; without <c>--hand</c> an array of the kept ones.</summary>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
 using TrialLog.Commands.Json;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -20,7 +21,8 @@ internal static class StartLengthCommand
         var save = new Option<bool>("--save") { Description = "Keep the measures for the paddler." };
         var steps = new Option<bool>("--steps") { Description = "How to take the measures alone, with a tape." };
         Option<string?> unit = PaddlerCommand.Text("--unit", "Unit of bare lengths and of the answer: in or cm.", "in|cm");
-        var command = new Command("start-length", "Where a search starts, from the best of what is known of the body; what would improve it most.") { frame.Paddler };
+        Option<string?> hull = PaddlerCommand.Text("--hull", "For this hull; else for a solo canoe.", "NAME");
+        var command = new Command("start-length", "Where a search starts, from the best of what is known of the body; what would improve it most.") { frame.Paddler, hull };
         foreach (Option<string?> option in body.All)
             command.Options.Add(option);
         command.Options.Add(unit);
@@ -42,7 +44,8 @@ internal static class StartLengthCommand
             LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? workspace.Unit;
             PaddlerDetails given = body.Read(parsed, shown);
             BodyMeasures measures = given.Over(paddler?.Body ?? BodyMeasures.Unknown);
-            StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown);
+            StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown,
+                parsed.GetValue(hull) is { } asked ? workspace.HullNamed(asked) : null, workspace.Logbook.Hulls());
             if (parsed.GetValue(save))
                 SetUpPaddler.Change(workspace, paddler!.Name, given);
             if (json)
@@ -56,16 +59,18 @@ internal static class StartLengthCommand
     private static void Write(TextWriter to, Paddler? paddler, StartLengthAnswer answer, bool saved, int width)
     {
         LengthUnit unit = answer.Unit;
-        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}: {Spoken.ToQuarter(answer.Start.Length, unit)}");
+        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Spoken.ToQuarter(answer.InHull, unit)}");
         to.WriteLine();
         Wrapped.Write(to, $"{Spoken.Range(answer.Likely.Low, answer.Likely.High, unit)} (90 % sure); uncertainty ± {Spoken.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
-        Wrapped.Write(to, $"a solo canoe, a blade of {Spoken.ToQuarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
+        Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of {Spoken.ToQuarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
         if (answer.HandSpacing is { } hands)
             Wrapped.Write(to, $"about {Spoken.ToQuarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
         else
             Wrapped.Write(to, "both elbows at 90° overhead: about as far apart as the elbows (common practice, no source)", width, "  Hands         ", 16);
         to.WriteLine();
         Wrapped.Write(to, answer.Explanation, width, "Why: ", 5);
+        if (answer.HullNote is { } note)
+            Wrapped.Write(to, note, width, "Hull: ", 6);
         Wrapped.Write(to, answer.WhatNext, width, "Next: ", 6);
         foreach (string question in answer.Questions)
             Wrapped.Write(to, question, width, "Check: ", 7);

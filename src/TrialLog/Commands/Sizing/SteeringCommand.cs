@@ -76,7 +76,7 @@ internal static class SteeringCommand
         to.WriteLine();
         Wrapped.Write(to, $"Begin with about {Spoken.ToQuarter(proposal.Length, unit)} ({Spoken.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
         to.WriteLine();
-        foreach (string advice in SteeringRule.Advice)
+        foreach (string advice in SteeringRule.Advice(proposal.Large))
             Wrapped.Write(to, advice, width, "  - ", 4);
         foreach (string caution in SteeringRule.Cautions)
             Wrapped.Write(to, caution, width, "Caution: ", 9);

@@ -108,7 +108,7 @@ internal static class DamagedFiles
                     5 when piece >= 0 => outing.Keep(piece),
                     _ => outing.Add(at, at + TimeSpan.FromSeconds(random.Next(200))),
                 };
-                _ = outing.ToPieces(new PieceAnswers { PaddleId = Guid.Empty, Lengths = [.. outing.Kept.Select(_ => Length.FromInches(50))] });
+                _ = outing.QuestionFor(4);
             }
             catch (InvalidValueException)
             {

@@ -60,13 +60,16 @@ internal static class RandomLogs
         let allPaddles = Unique(paddles, paddle => paddle.Name)
         from paddlers in RandomPaddler(allHulls).Array[1, 3]
         let allPaddlers = Unique(paddlers, paddler => paddler.Name)
+        from owners in Gen.Int[-2, allPaddlers.Count - 1].Array[allPaddles.Count]
+        let owned = (IReadOnlyList<Paddle>)[.. allPaddles.Select((paddle, i) => paddle with { OwnerId = owners[i] >= 0 ? allPaddlers[owners[i]].Id : null, BelongsToClub = owners[i] == -1 })]
         from outings in RandomOuting(allPaddlers, allHulls, allPaddles).Array[0, 8]
-        select new KnownLog(allPaddlers, allHulls, allPaddles, outings);
+        select new KnownLog(allPaddlers, allHulls, owned, outings);
 
     private static Gen<Paddler> RandomPaddler(IReadOnlyList<Hull> hulls) => Gen.Select(
         Gen.Guid, Name, Gen.Enum<LengthUnit>(), Body, Maybe(PaddleLength),
         Gen.Select(Gen.Bool, Gen.Int[0, hulls.Count - 1], Maybe(AnyDistance), Maybe(AnyTime)), Gen.Select(Gen.Bool, Maybe(Gen.Double[0.01, 5])),
-        (id, name, unit, body, known, goal, rest) => new Paddler
+        Gen.Select(Maybe(Gen.Int[2, 8]), Maybe(AnyDistance), Maybe(Gen.Int[15, 300]), Maybe(Gen.Enum<TimedBy>()), Maybe(Gen.Double[0.0005, 1])),
+        (id, name, unit, body, known, goal, rest, trials) => new Paddler
         {
             Id = id,
             Name = name,
@@ -75,6 +78,7 @@ internal static class RandomLogs
             KnownLength = known,
             SwapsOnWater = rest.Item1,
             WorthwhilePercent = rest.Item2,
+            Trials = new TrialHabits { Pieces = trials.Item1 * 2, Distance = trials.Item2, Minutes = trials.Item3, TimedBy = trials.Item4, PricePercent = trials.Item5 },
             Goal = goal.Item1 ? new GoalEvent { HullId = hulls[goal.Item2].Id, Distance = goal.Item3, Time = goal.Item4 } : null,
         });
 
@@ -83,7 +87,7 @@ internal static class RandomLogs
 
         // Few days, hours and labels, so that outings often look alike.
         Gen.Int[0, 2], Maybe(Gen.Int[0, 2].Select(hour => new TimeOnly(7 + hour, 20 * hour, hour == 2 ? 5 : 0))), Gen.OneOf(Gen.OneOf("", "", "am", "AM"), Name),
-        Gen.Select(Maybe(Gen.Int[0, 12].Select(Beaufort.FromNumber)), MaybeText(Note), MaybeText(Note), MaybeText(Note)),
+        Gen.Select(Maybe(Gen.Int[0, 12].Select(Beaufort.FromNumber)), MaybeText(Note), MaybeText(Note), MaybeText(Note), Gen.Bool),
         Gen.Select(RandomPiece(paddles).Array[0, 5], Gen.Int[0, 3]),
         (who, day, time, label, conditions, pieces) => new Outing
         {
@@ -97,6 +101,7 @@ internal static class RandomLogs
             Place = conditions.Item2,
             Water = conditions.Item3,
             Notes = conditions.Item4,
+            Blind = conditions.Item5,
             Pieces = [.. pieces.Item1.Select((piece, i) => piece with { Order = 1 + i + (i >= 2 ? pieces.Item2 : 0) })],
         });
 
@@ -107,7 +112,7 @@ internal static class RandomLogs
         from distance in Gen.Long[50_000_000, 40_000_000_000].Select(Distance.FromMicrometres)
         from speed in Gen.Double[0.5, 7.5]
         from rates in Gen.Select(Maybe(Gen.Int[0, 20]), Maybe(Gen.Int[25, 250]), Maybe(Gen.Int[50, 1500]), Maybe(Gen.Int[0, 20]), Gen.Enum<Course>())
-        from rest in Gen.Select(Maybe(Gen.Double[-20, 20]), MaybeText(Note), MaybeText(Note), MaybeText(Gen.OneOf("csv:0123", "gpx:ab#1", "gpx:ab#1")))
+        from rest in Gen.Select(Maybe(Gen.Double[-20, 20]), MaybeText(Note), MaybeText(Note), MaybeText(Gen.OneOf("csv:0123", "gpx:ab#1", "gpx:ab#1")), Maybe(Gen.Enum<TimedBy>()), Maybe(Gen.Double[0.01, 20]))
         select new Piece
         {
             Id = id,
@@ -125,6 +130,8 @@ internal static class RandomLogs
             Notes = rest.Item2,
             ExcludedBecause = rest.Item3,
             Origin = rest.Item4,
+            TimedBy = rest.Item5,
+            SpeedErrorPercent = rest.Item6,
         };
 
     private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct => Gen.Bool.SelectMany(some => some ? gen.Select(value => (T?)value) : Gen.Const((T?)null));

@@ -97,6 +97,8 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
         double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)), sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
         double order = world.OrderMean + Normal(world.OrderSpread), trend = Normal(world.TrendSpread);
         double skew = Normal(world.SkewSpread);
+        while (Math.Abs(skew) > world.SkewLimit)
+            skew = Normal(world.SkewSpread);
         List<Row> rows = [];
         List<double> logDurations = [];
         for (int outing = 0; outing < 3; outing++)

@@ -1,7 +1,7 @@
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Formats;
+using TrialLog.Recordings.Files;
 
-namespace TrialLog.Recordings.Files;
+namespace TrialLog.Recordings.Formats;
 
 /// <summary>Tells formats apart by what is in the file; names lie.</summary>
 internal static class FormatSniffer
