@@ -1,5 +1,6 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning;
 
@@ -27,10 +28,29 @@ public sealed record AnalysisInput
     /// <summary>The paddler's technique checks.</summary>
     public IReadOnlyList<TechniqueCheck> TechniqueChecks { get; init; } = [];
 
+    /// <summary>Word that soreness is gone.</summary>
+    public IReadOnlyList<SorenessClearance> SorenessClearances { get; init; } = [];
+
+    /// <summary>The cards given to this paddler so far, any hull and paddle: what was forecast then tells how far to trust the next forecast.</summary>
+    public IReadOnlyList<GivenCard> GivenCards { get; init; } = [];
+
+    /// <summary>What differs for the next outing alone from what the paddler's trial outings look like; what is null there is as usual.</summary>
+    public TrialHabits ThisOuting { get; init; } = TrialHabits.Untold;
+
+    /// <summary>What the next trial outing looks like: as told for it, else as usual.</summary>
+    internal TrialHabits Trials => new()
+    {
+        Pieces = ThisOuting.Pieces ?? (ThisOuting.Minutes is null ? Paddler.Trials.Pieces : null),
+        Distance = ThisOuting.Distance ?? Paddler.Trials.Distance,
+        Minutes = ThisOuting.Minutes ?? (ThisOuting.Pieces is null ? Paddler.Trials.Minutes : null),
+        TimedBy = ThisOuting.TimedBy ?? Paddler.Trials.TimedBy,
+        PricePercent = ThisOuting.PricePercent ?? Paddler.Trials.PricePercent,
+    };
+
     /// <summary>The priors and the rule for stopping.</summary>
     public TuningSettings Settings { get; init; } = TuningSettings.Default;
 
-    /// <summary>The day on which it is asked: soreness of the last weeks counts from here.</summary>
+    /// <summary>The day on which it is asked: what is dated later does not make a shoulder sore yet.</summary>
     public required DateOnly Today { get; init; }
 
     /// <summary>The hull of that id, null if it is not among those given.</summary>

@@ -12,8 +12,8 @@ public sealed record TuningSettings
     /// <summary>The defaults.</summary>
     public static readonly TuningSettings Default = new();
 
-    /// <summary>Returns have diminished when the probability of a worthwhile gain left is below this; 0.05.</summary>
-    public double StopBelow { get; init; } = 0.05;
+    /// <summary>No search ends while the probability of a worthwhile gain is this or more; 0.02. Chosen.</summary>
+    public double StopBelow { get; init; } = 0.02;
 
     /// <summary>
     /// How many times lower that probability must be where no outing compares two lengths; 0.2. Chosen, no source: such an answer
@@ -146,6 +146,9 @@ public sealed record TuningSettings
     /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
     public double SorenessLimit { get; init; } = 3;
 
-    /// <summary>For how many days soreness counts; 28. Chosen, no source.</summary>
-    public int SorenessDays { get; init; } = 28;
+    /// <summary>
+    /// What an outing of testing costs where the paddler has not said, percent of speed; 0.005. Chosen: beside the two percent of
+    /// <see cref="StopBelow"/> a price of 0.01 would decide nothing.
+    /// </summary>
+    public double PricePercent { get; init; } = 0.005;
 }

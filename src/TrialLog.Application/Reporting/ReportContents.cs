@@ -29,7 +29,7 @@ public sealed record ReportContents
     public IReadOnlyList<GivenCard> Cards { get; init; } = [];
 
     /// <summary>The best length in other hulls and with other blades.</summary>
-    public IReadOnlyList<CarriedLength> Carried { get; init; } = [];
+    public IReadOnlyList<Assessment> Carried { get; init; } = [];
 
     /// <summary>The classical view; null where it was not asked for.</summary>
     public ClassicalFit? Classical { get; init; }

@@ -23,7 +23,7 @@ internal static class CarryLengths
     }
 
     /// <summary>Carried lengths with what each rests on.</summary>
-    public static IReadOnlyList<CarriedRow> Rows(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<CarriedLength> lengths)
+    public static IReadOnlyList<CarriedRow> Rows(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<Assessment> lengths)
     {
         Alignment scale = Scale(workspace, paddler);
         bool any = outings.Any(outing => outing.Pieces.Any(piece => piece.ExcludedBecause is null));
@@ -33,16 +33,16 @@ internal static class CarryLengths
             {
                 Hull = carried.Hull,
                 Paddle = carried.Paddle,
-                Best = carried.Best,
-                Likely = (carried.LikelyLow, carried.LikelyHigh),
-                WithinQuarterInch = carried.WithinQuarterInch,
-                GainLeftPercent = carried.GainLeftPercent,
+                Best = carried.Ideal.Length,
+                Likely = (carried.Best.LikelyLow, carried.Best.LikelyHigh),
+                WithinQuarterInch = carried.Ideal.WithinQuarterInch,
+                GainLeftPercent = carried.Ideal.GainLeftPercent,
                 DiminishingReturns = carried.DiminishingReturns,
-                SorenessCeiling = carried.SorenessCeiling,
-                Pieces = carried.Pieces,
+                SorenessCeiling = carried.SorenessLimit,
+                Pieces = carried.PiecesInHull,
                 SeatHeightOffsetInches = scale.SeatHeightOffsetInches(carried.Hull),
                 Evidence = !any ? CarriedEvidence.StartLength
-                    : carried.Pieces == 0 ? CarriedEvidence.OtherHulls
+                    : carried.PiecesInHull == 0 ? CarriedEvidence.OtherHulls
                     : outings.Any(outing => outing.HullId == carried.Hull.Id
                         && outing.Pieces.Any(piece => piece.ExcludedBecause is null && piece.PaddleId == carried.Paddle.Id))
                         ? CarriedEvidence.Tuned

@@ -73,7 +73,7 @@ internal static class CheckTechnique
         return (Best(others), Best([.. others, answer.Check]));
 
         Length Best(IReadOnlyList<TechniqueCheck> checks) =>
-            Tuner.Carry(question with { TechniqueChecks = checks }, [answer.Hull], [answer.Paddle])[0].Best;
+            Tuner.Carry(question with { TechniqueChecks = checks }, [answer.Hull], [answer.Paddle])[0].Ideal.Length;
     }
 
     /// <summary>Keeps a check, so that it counts as weak evidence on the best length.</summary>

@@ -2,6 +2,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
@@ -15,7 +16,7 @@ internal static class ProposeSteering
     {
         // To the tuning, the same blade without the mark: its forward length, not a tuned steering length.
         Paddle forward = paddle with { Steering = false };
-        CarriedLength carried = Tuner.Carry(workspace.Question(new Chosen(paddler, hull, forward)), [hull], [forward]).Single();
-        return SteeringRule.Propose(carried.Best, paddle);
+        Assessment carried = Tuner.Carry(workspace.Question(new Chosen(paddler, hull, forward)), [hull], [forward]).Single();
+        return SteeringRule.Propose(carried.Ideal.Length, paddle);
     }
 }

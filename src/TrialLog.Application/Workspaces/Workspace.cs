@@ -91,11 +91,13 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         Paddles = logbook.Paddles(),
         Outings = outings,
         TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
+        SorenessClearances = logbook.SorenessClearances(chosen.Paddler.Id),
+        GivenCards = logbook.Cards(chosen.Paddler.Id),
         Today = Today,
     };
 
     /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
-    public bool IsSore(Paddler paddler) => RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today));
+    public bool IsSore(Paddler paddler) => RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today, logbook.SorenessClearances(paddler.Id)));
 
     /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
     public void Remember(Paddler paddler)

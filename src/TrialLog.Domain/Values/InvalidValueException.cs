@@ -4,7 +4,7 @@ namespace TrialLog.Domain.Values;
 /// A value from outside that cannot be right: what it is, why it is refused and what would be accepted.
 /// The message is one sentence for the person who typed it.
 /// </summary>
-public sealed class InvalidValueException : Exception
+public class InvalidValueException : Exception
 {
     /// <summary>Creates the exception with a sentence for the user.</summary>
     public InvalidValueException(string message) : base(message) { }

@@ -91,14 +91,14 @@ internal static class ReportDocument
             [new("Hull"), new("Paddle"), new("Blade", true), new("Best length", true), new("Likely range", true), new("Within a quarter inch", true), new("Pieces in it", true), new("Remarks")],
             [.. contents.Carried.Select(carried => (IReadOnlyList<string>)
             [
-                PlainText.Line(carried.Hull.Name), PlainText.Line(carried.Paddle.Name), said.Setting(carried.Paddle.Blade), said.Setting(carried.Best),
-                said.Range(carried.LikelyLow, carried.LikelyHigh), Spoken.Chance(carried.WithinQuarterInch), $"{carried.Pieces}", Remarks(carried),
+                PlainText.Line(carried.Hull.Name), PlainText.Line(carried.Paddle.Name), said.Setting(carried.Paddle.Blade), said.Setting(carried.Ideal.Length),
+                said.Range(carried.Best.LikelyLow, carried.Best.LikelyHigh), Spoken.Chance(carried.Ideal.WithinQuarterInch), $"{carried.PiecesInHull}", Remarks(carried),
             ])]));
 
-    private static string Remarks(CarriedLength carried)
+    private static string Remarks(Assessment carried)
     {
         var remarks = new List<string>();
-        if (carried.Pieces == 0)
+        if (carried.PiecesInHull == 0)
             remarks.Add("by rule alone");
         if (!carried.InRange)
             remarks.Add("beyond this paddle's range");

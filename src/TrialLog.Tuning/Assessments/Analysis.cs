@@ -1,4 +1,3 @@
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -6,17 +5,11 @@ using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Assessments;
 
-/// <summary>What the log says about one paddler in one hull with one paddle, with its uncertainty.</summary>
-public sealed record Analysis
+/// <summary>What the log says about one paddler in one hull with one paddle: the assessment, and with it the curve, the next card and the forecast.</summary>
+public sealed record Analysis : Assessment
 {
     /// <summary>The paddler.</summary>
     public required Paddler Paddler { get; init; }
-
-    /// <summary>The hull.</summary>
-    public required Hull Hull { get; init; }
-
-    /// <summary>The paddle.</summary>
-    public required Paddle Paddle { get; init; }
 
     /// <summary>Where the search started.</summary>
     public required StartLength Start { get; init; }
@@ -30,9 +23,6 @@ public sealed record Analysis
     /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
     public required Length Current { get; init; }
 
-    /// <summary>The best length.</summary>
-    public required BestLength Best { get; init; }
-
     /// <summary>Curvature, percent of speed lost per inch squared by a paddler alone in the hull.</summary>
     public required Interval Curvature { get; init; }
 
@@ -42,29 +32,11 @@ public sealed record Analysis
     /// <summary>The same over the goal event, in seconds.</summary>
     public required double GainFromMovingSeconds { get; init; }
 
-    /// <summary>Expected loss of speed at the best length, percent: the most that more testing could still win.</summary>
-    public required double GainLeftPercent { get; init; }
-
     /// <summary>The same over the goal event, in seconds.</summary>
     public required double GainLeftSeconds { get; init; }
 
     /// <summary>How long the goal event takes, seconds, as known or reckoned from the pieces (Riegel 1981).</summary>
     public required double GoalSeconds { get; init; }
-
-    /// <summary>The smallest change of speed that matters, percent.</summary>
-    public required double WorthwhilePercent { get; init; }
-
-    /// <summary>Probability that some other length is faster than the best known by a worthwhile change.</summary>
-    public required double ProbabilityWorthwhileLeft { get; init; }
-
-    /// <summary>Where the search stands.</summary>
-    public required Standing Standing { get; init; }
-
-    /// <summary>Whether to stop testing.</summary>
-    public required bool DiminishingReturns { get; init; }
-
-    /// <summary>Whether the curve is so flat that nothing within an inch either way matters.</summary>
-    public required bool Flat { get; init; }
 
     /// <summary>Outings until diminishing returns.</summary>
     public required OutingsToGo OutingsToGo { get; init; }
@@ -146,12 +118,24 @@ public sealed record AdjustedPiece(Guid PieceId, Guid OutingId, Length Length, d
 /// <param name="OutingId">The outing; null for the state before the first.</param>
 /// <param name="Date">Its date.</param>
 /// <param name="Outings">Outings that count so far.</param>
-/// <param name="Best">Best length then.</param>
-/// <param name="LikelyLow">Lower end of the likely range then.</param>
-/// <param name="LikelyHigh">Upper end of the likely range then.</param>
-/// <param name="GainLeftPercent">Gain left then, percent.</param>
-/// <param name="ProbabilityWorthwhileLeft">Probability then that a worthwhile gain was left.</param>
-/// <param name="DiminishingReturns">Whether returns had diminished then.</param>
-public sealed record ProgressPoint(
-    Guid? OutingId, DateOnly? Date, int Outings, Length Best, Length LikelyLow, Length LikelyHigh,
-    double GainLeftPercent, double ProbabilityWorthwhileLeft, bool DiminishingReturns);
+/// <param name="Then">What the log meant then.</param>
+public sealed record ProgressPoint(Guid? OutingId, DateOnly? Date, int Outings, Assessment Then)
+{
+    /// <summary>Best length then.</summary>
+    public Length Best => Then.Best.Length;
+
+    /// <summary>Lower end of the likely range then.</summary>
+    public Length LikelyLow => Then.Best.LikelyLow;
+
+    /// <summary>Upper end of the likely range then.</summary>
+    public Length LikelyHigh => Then.Best.LikelyHigh;
+
+    /// <summary>Gain left then, percent.</summary>
+    public double GainLeftPercent => Then.GainLeftPercent;
+
+    /// <summary>Probability then that a worthwhile gain was left.</summary>
+    public double ProbabilityWorthwhileLeft => Then.ProbabilityWorthwhileLeft;
+
+    /// <summary>Whether it was time to stop then.</summary>
+    public bool DiminishingReturns => Then.DiminishingReturns;
+}

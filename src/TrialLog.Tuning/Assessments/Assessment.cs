@@ -1,61 +1,71 @@
 using TrialLog.Domain.Boats;
-using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Checks;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
 
-/// <summary>What a fit means for one hull and paddle, short of planning: where the paddler is, the best length, whether to stop.</summary>
-internal sealed record Assessment(
-    SorenessCeiling Soreness, AllowedSettings Allowed, HabitualLength Habitual, BestLength Best, double Worthwhile, double WorthwhileLeft, bool Stop)
+/// <summary>
+/// What the log means for one hull and one paddle: the best length, how sure it is, what more testing may win, and where the search stands.
+/// The same whether an analysis, a carried length or a point of progress says it.
+/// </summary>
+public record Assessment
 {
-    /// <summary>Lengths nearer than this are one length, inches.</summary>
-    private const double DifferentInches = 0.2;
+    /// <summary>The hull.</summary>
+    public required Hull Hull { get; init; }
 
-    /// <summary>No search ends before that many outings. Chosen, no source.</summary>
-    public const int FewestOutings = 2;
+    /// <summary>The paddle.</summary>
+    public required Paddle Paddle { get; init; }
 
-    /// <summary>The probability of a worthwhile gain below which a search ends.</summary>
-    /// <param name="question">The question.</param>
-    /// <param name="comparesWithinOutings">Whether some outing has two lengths.</param>
-    public static double StopBelow(AnalysisInput question, bool comparesWithinOutings) =>
-        question.Settings.StopBelow * (comparesWithinOutings ? 1 : question.Settings.StopBetweenOutings);
+    /// <summary>
+    /// Of the paddle's settings that may be paddled now, the one with the least expected loss, and how sure the best length is. While sore it is
+    /// the length for now; a fixed paddle has but one.
+    /// </summary>
+    public required BestLength Best { get; init; }
 
-    /// <summary>The assessment of a fit.</summary>
-    public static Assessment Of(AnalysisInput question, Fit fit)
-    {
-        SorenessCeiling soreness = SorenessCeiling.Of(question, fit.Alignment);
-        AllowedSettings reach = AllowedSettings.Of(question.Paddle, soreness.Length);
-        HabitualLength habitual = HabitualLength.Of(question, fit.Table, fit.Alignment);
-        BestLength best = BestSetting.Of(question, fit, reach);
-        double worthwhile = question.Paddler.WorthwhilePercent ?? question.Settings.WorthwhilePercent;
-        // What the paddle or a sore shoulder keeps out of reach may still be faster, so the chance looks beyond both; a fixed
-        // paddle has nothing to test.
-        (double shortest, double longest) = question.Paddle.IsFixed
-            ? (Align(reach.Shortest), Align(reach.Longest))
-            : (double.NegativeInfinity, double.PositiveInfinity);
-        double left = fit.Posterior.WorthwhileLeft(Align(best.Length), shortest, longest, worthwhile);
-        return new(soreness, reach, habitual, best, worthwhile, left,
-            left < StopBelow(question, ComparesWithinOutings(fit.Table)) && soreness.Length is null && Contrasts(fit.Table) && HealthChecks.Doubts(question).Count == 0);
+    /// <summary>
+    /// The length to have with this blade in this hull, wherever the shaft's range ends and whatever is sore: <see cref="Best"/> where the paddle
+    /// reaches it and nothing hurts.
+    /// </summary>
+    public required IdealLength Ideal { get; init; }
 
-        static bool ComparesWithinOutings(PieceTable table)
-        {
-            for (int j = 0; j < table.Outings.Count; j++)
-            {
-                ReadOnlySpan<double> lengths = table.Aligned.AsSpan(table.OutingStart[j]..table.OutingStart[j + 1]);
-                foreach (double length in lengths)
-                    if (Math.Abs(length - lengths[0]) > DifferentInches)
-                        return true;
-            }
+    /// <summary>Whether the paddle can be set to <see cref="Ideal"/>.</summary>
+    public bool InRange => Paddle.Reaches(Ideal.Length);
 
-            return false;
-        }
+    /// <summary>Pieces in this hull that count, with any paddle; 0 means carried over by rule alone.</summary>
+    public required int PiecesInHull { get; init; }
 
-        // Without two lengths there is nothing but the prior to stop on; and one outing is one tide and one day's form.
-        static bool Contrasts(PieceTable table) => table.Outings.Count >= FewestOutings && table.Aligned.Max() - table.Aligned.Min() > DifferentInches;
+    /// <summary>Expected loss of speed at the best length, percent: what more testing could win on average if it found the true best length.</summary>
+    public required double GainLeftPercent { get; init; }
 
-        double Align(Length length) => fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
-    }
+    /// <summary>The smallest change of speed that matters, percent.</summary>
+    public required double WorthwhilePercent { get; init; }
+
+    /// <summary>Probability that some other length is faster than the best known by a worthwhile change.</summary>
+    public required double ProbabilityWorthwhileLeft { get; init; }
+
+    /// <summary>What an outing of testing costs this paddler, percent of speed.</summary>
+    public required double PricePercent { get; init; }
+
+    /// <summary>Where the search stands.</summary>
+    public required Standing Standing { get; init; }
+
+    /// <summary>Why, what decides first.</summary>
+    public required IReadOnlyList<StandingReason> Why { get; init; }
+
+    /// <summary>Whether to stop testing: settled or flat.</summary>
+    public bool DiminishingReturns => Standing is Standing.Settled or Standing.Flat;
+
+    /// <summary>Whether an inch either way very probably costs less than a worthwhile change, whether or not it is time to stop.</summary>
+    public required bool Flat { get; init; }
+
+    /// <summary>Soreness that stands; null where there is none.</summary>
+    public required StandingSoreness? Soreness { get; init; }
+
+    /// <summary>The longest length to paddle while soreness stands, in this hull with this paddle; null where none does.</summary>
+    public required Length? SorenessLimit { get; init; }
 }
+
+/// <summary>A best length wherever the shaft's range ends.</summary>
+/// <param name="Length">The length, on the paddle's settings where it reaches so far, else on quarter inches.</param>
+/// <param name="WithinQuarterInch">Probability that the true best length lies within a quarter inch of it.</param>
+/// <param name="GainLeftPercent">Expected loss of speed there, percent.</param>
+public sealed record IdealLength(Length Length, double WithinQuarterInch, double GainLeftPercent);

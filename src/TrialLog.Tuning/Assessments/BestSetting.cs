@@ -10,7 +10,7 @@ namespace TrialLog.Tuning.Assessments;
 /// <summary>The best length among the settings of a paddle.</summary>
 internal static class BestSetting
 {
-    private const double QuarterInch = 0.25, WorthListing = 0.005;
+    private const double QuarterInch = 0.25, WorthListing = 0.005, MostInches = 390;
 
     /// <summary>The setting with the least expected loss, its likely range and the probabilities of the settings.</summary>
     public static BestLength Of(AnalysisInput question, Fit fit, AllowedSettings reach)
@@ -29,6 +29,17 @@ internal static class BestSetting
             Probabilities(question, fit));
 
         double Inches(double at) => fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade);
+    }
+
+    /// <summary>The length to have with that blade in that hull wherever the shaft ends: a setting where the paddle reaches so far, else a quarter inch.</summary>
+    public static Length Ideal(AnalysisInput question, Fit fit)
+    {
+        double inches = Math.Clamp(fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade), 0, MostInches);
+        Paddle paddle = question.Paddle;
+        double slack = paddle.Step.Inches / 2;
+        return !paddle.IsFixed && inches >= paddle.Shortest.Inches - slack && inches <= paddle.Longest.Inches + slack
+            ? AllowedSettings.Of(paddle, null).Nearest(inches)
+            : Length.FromInches(inches).RoundedTo(Spoken.QuarterInch);
     }
 
     private static List<StepProbability> Probabilities(AnalysisInput question, Fit fit)

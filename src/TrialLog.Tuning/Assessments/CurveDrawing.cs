@@ -13,21 +13,19 @@ internal static class CurveDrawing
     /// <summary>The curve around a best length.</summary>
     public static ResponseCurve Of(AnalysisInput question, Fit fit, Length best)
     {
-        PosteriorComponent[] parts = fit.Posterior.ByCurvature();
         double bestAligned = fit.Alignment.Align(best, question.Hull, question.Paddle.Blade);
         List<CurvePoint> points = [];
         foreach (Length length in Places(question.Paddle, best))
         {
             double aligned = fit.Alignment.Align(length, question.Hull, question.Paddle.Blade);
-            (double low, double high) = Band(parts, fit.Posterior.Share, aligned, bestAligned, question.Settings.Level);
+            (double low, double high) = fit.Posterior.DifferenceRange(aligned, bestAligned, question.Settings.Level);
             points.Add(new(length, Difference(fit.Posterior, aligned, bestAligned), low, high));
         }
 
         return new(points, Adjusted(question, fit, bestAligned));
     }
 
-    private static double Difference(Posterior posterior, double aligned, double best) =>
-        -posterior.Share * (aligned - best) * (posterior.MeanCurvature * (aligned + best) - 2 * posterior.MeanCurvatureBest);
+    private static double Difference(Posterior posterior, double aligned, double best) => posterior.ExpectedLoss(best) - posterior.ExpectedLoss(aligned);
 
     private static List<Length> Places(Paddle paddle, Length best)
     {
@@ -47,40 +45,6 @@ internal static class CurveDrawing
         return places;
     }
 
-    /// <summary>Given the curvature the difference is normal, so its band is that of a mixture of normals.</summary>
-    private static (double Low, double High) Band(PosteriorComponent[] parts, double share, double aligned, double best, double level)
-    {
-        double[] means = new double[parts.Length], spreads = new double[parts.Length];
-        double low = 0, high = 0;
-        for (int k = 0; k < parts.Length; k++)
-        {
-            double perInch = share * parts[k].Curvature * (aligned - best);
-            means[k] = -perInch * (aligned + best - 2 * parts[k].Goal);
-            spreads[k] = 2 * Math.Abs(perInch) * Math.Sqrt(parts[k].GoalVariance);
-            low = Math.Min(low, means[k] - 5 * spreads[k]);
-            high = Math.Max(high, means[k] + 5 * spreads[k]);
-        }
-
-        return high - low < 1e-9 ? (0, 0) : (Quantile((1 - level) / 2), Quantile((1 + level) / 2));
-
-        double Quantile(double wanted)
-        {
-            double from = low, to = high;
-            while (to - from > 1e-3)
-            {
-                double middle = 0.5 * (from + to), below = 0;
-                for (int k = 0; k < parts.Length; k++)
-                    below += parts[k].Weight * Posterior.NormalBelow((middle - means[k]) / spreads[k]);
-                if (below < wanted)
-                    from = middle;
-                else
-                    to = middle;
-            }
-
-            return 0.5 * (from + to);
-        }
-    }
-
     private static List<AdjustedPiece> Adjusted(AnalysisInput question, Fit fit, double best)
     {
         double nu = question.Settings.DegreesOfFreedom, full = double.IsPositiveInfinity(nu) ? 1 : (nu + 1) / nu;
@@ -93,7 +57,7 @@ internal static class CurveDrawing
             {
                 double aligned = fit.Table.Aligned[i], inches = fit.Alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade);
                 adjusted.Add(new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
-                    Difference(fit.Posterior, aligned, best) + fit.Tails.Residuals[i], Math.Min(1, fit.Tails.Weights[i] / full)));
+                    Difference(fit.Posterior, aligned, best) + fit.Residuals[i], Math.Min(1, fit.Weights[i] / full)));
             }
         }
 

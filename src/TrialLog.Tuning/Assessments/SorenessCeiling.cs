@@ -5,54 +5,36 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Assessments;
 
-/// <summary>
-/// While a shoulder, elbow or back has been sore of late, nothing longer is proposed than what did not hurt. A medical rule it
-/// is not: common sense, no source.
-/// </summary>
+/// <summary>While soreness stands, nothing longer is proposed than what did not hurt.</summary>
 /// <param name="Length">The longest length to propose, in the hull and with the blade asked for; null for no limit.</param>
-/// <param name="Worst">The worst soreness of late, 0 where none was told.</param>
-/// <param name="EverywhereSore">Whether no length of late is known not to have hurt.</param>
-internal sealed record SorenessCeiling(Length? Length, double Worst, bool EverywhereSore)
+/// <param name="Standing">The soreness that stands; null where there is none.</param>
+/// <param name="EverywhereSore">Whether no shorter length is known not to have hurt.</param>
+internal sealed record SorenessCeiling(Length? Length, StandingSoreness? Standing, bool EverywhereSore)
 {
     /// <summary>Where every length hurt, only what is shorter than all of them by this much is left open, inches.</summary>
     private const double StepBelowInches = 0.25;
 
-    /// <summary>The ceiling on that day.</summary>
+    /// <summary>The ceiling on the day of the question.</summary>
     public static SorenessCeiling Of(AnalysisInput question, Alignment alignment)
     {
-        TuningSettings settings = question.Settings;
-        List<(double Aligned, double? Soreness)> lately = [];
+        double limit = question.Settings.SorenessLimit;
+        if (StandingSoreness.Of(question.Outings, question.SorenessClearances, question.Today, limit) is not { } standing)
+            return new(null, null, false);
+        List<(double Aligned, bool Hurt)> told = [];
         foreach (Outing outing in question.Outings)
         {
-            int ago = question.Today.DayNumber - outing.Date.DayNumber;
-            if (ago < 0 || ago > settings.SorenessDays || question.HullWith(outing.HullId) is not { } hull)
+            if (outing.Date > question.Today || question.HullWith(outing.HullId) is not { } hull)
                 continue;
-            // A piece that does not count for speed still counts for the shoulder.
             foreach (Piece piece in outing.Pieces)
-                if (question.PaddleWith(piece.PaddleId) is { } paddle)
-                    lately.Add((alignment.Align(piece.Length, hull, paddle.Blade), piece.Soreness?.Points));
+                if (piece.Soreness is { } soreness && question.PaddleWith(piece.PaddleId) is { } paddle)
+                    told.Add((alignment.Align(piece.Length, hull, paddle.Blade), soreness.Points >= limit && outing.Date >= standing.Since));
         }
 
-        double worst = 0, shortestSore = double.PositiveInfinity;
-        foreach ((double aligned, double? soreness) in lately)
-        {
-            worst = Math.Max(worst, soreness ?? 0);
-            if (soreness >= settings.SorenessLimit)
-                shortestSore = Math.Min(shortestSore, aligned);
-        }
-
-        if (double.IsPositiveInfinity(shortestSore))
-            return new(null, worst, false);
-
-        double ceiling = double.NegativeInfinity;
-        foreach ((double aligned, double? soreness) in lately)
-        {
-            if (soreness < settings.SorenessLimit && aligned < shortestSore - 1e-6)
-                ceiling = Math.Max(ceiling, aligned);
-        }
-
-        bool everywhere = double.IsNegativeInfinity(ceiling);
-        double inches = alignment.LengthInches(everywhere ? shortestSore - StepBelowInches : ceiling, question.Hull, question.Paddle.Blade);
-        return new(Domain.Values.Length.FromInches(Math.Clamp(inches, 0, Domain.Values.Length.Longest.Inches)), worst, everywhere);
+        // In a hull or with a paddle that is no longer known nothing can be aligned: then only what is short for the start length is left open.
+        double shortestSore = told.Where(static one => one.Hurt).Select(static one => one.Aligned).DefaultIfEmpty(0).Min();
+        double[] painless = [.. told.Where(one => !one.Hurt && one.Aligned < shortestSore - 1e-6).Select(static one => one.Aligned)];
+        bool everywhere = painless.Length == 0;
+        double inches = alignment.LengthInches(everywhere ? shortestSore - StepBelowInches : painless.Max(), question.Hull, question.Paddle.Blade);
+        return new(Domain.Values.Length.FromInches(Math.Clamp(inches, 0, Domain.Values.Length.Longest.Inches)), standing, everywhere);
     }
 }

@@ -8,6 +8,20 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal static class CurveMoments
 {
+    /// <summary>Where the posterior has the top of the curve in each hull that has pieces, aligned inches.</summary>
+    public static double[] Tops(CurveNodes nodes, PieceTable table)
+    {
+        double[] tops = new double[table.HullsWithPieces];
+        for (int h = 0; h < tops.Length; h++)
+        {
+            (double[] mean, _) = Of(nodes, table, h);
+            tops[h] = -mean[2] / (2 * mean[1]);
+        }
+
+        return tops;
+    }
+
+    /// <summary>Mean and covariance (row-major) in one hull.</summary>
     public static (double[] Mean, double[] Covariance) Of(CurveNodes nodes, PieceTable table, int hull)
     {
         const int Columns = PieceTable.ResponseColumns, Last = Columns - 1;

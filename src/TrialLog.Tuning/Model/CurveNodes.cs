@@ -11,27 +11,26 @@ namespace TrialLog.Tuning.Model;
 internal sealed class CurveNodes
 {
     private readonly PieceTable _table;
-    private readonly BestLengthPrior _prior;
-    private readonly double[] _logCurvatureDensity, _logDurationDensity;
-    private readonly double _skewPrecision, _skewLimit;
 
-    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, double[] logCurvatures, double[] durationEffects)
+    /// <param name="table">The pieces.</param>
+    /// <param name="prior">What is believed of the best lengths.</param>
+    /// <param name="settings">The other priors.</param>
+    /// <param name="axes">Where the nodes stand.</param>
+    /// <param name="gram">The Gram matrix; null where no piece counts.</param>
+    /// <param name="logBase">Log density of the spreads with all that is free of the curve.</param>
+    /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see <see cref="HeavyTails.Credit"/>.</param>
+    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit)
     {
         _table = table;
-        _prior = prior;
-        LogCurvatures = logCurvatures;
-        DurationEffects = durationEffects;
-        Count = prior.Components * durationEffects.Length * logCurvatures.Length;
+        LogCurvatures = axes.LogCurvatures;
+        DurationEffects = axes.DurationEffects;
+        Count = prior.Components * DurationEffects.Length * LogCurvatures.Length;
         LogWeights = new double[Count];
         Unknowns = prior.Hulls + 1;
         Means = new double[Count * Unknowns];
         Variances = new double[Count * Unknowns];
         WithSkew = new double[Count * Unknowns];
-        double skew = Math.Max(settings.SkewSpread, 1e-6);
-        _skewPrecision = 1 / (skew * skew);
-        _skewLimit = settings.SkewLimit;
-        _logCurvatureDensity = [.. logCurvatures.Select(at => CurvaturePrior.LogDensity(settings, at))];
-        _logDurationDensity = [.. durationEffects.Select(at => -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))];
+        LogSum = Fill(prior, settings, axes, gram, logBase, credit);
     }
 
     /// <summary>Logarithms of the curvature, evenly spaced.</summary>
@@ -58,18 +57,18 @@ internal sealed class CurveNodes
     /// <summary>Covariance with g by node, then by unknown.</summary>
     public double[] WithSkew { get; }
 
+    /// <summary>Logarithm of the sum of the weights.</summary>
+    public double LogSum { get; }
+
     /// <summary>The node's place.</summary>
     public int Node(int component, int duration, int curvature) =>
         (component * DurationEffects.Length + duration) * LogCurvatures.Length + curvature;
 
-    /// <summary>Fills the nodes; returns the logarithm of the sum of their weights.</summary>
-    /// <param name="gram">The Gram matrix, computed; or null where no piece counts.</param>
-    /// <param name="logBase">What it returned, with the log density of the spreads.</param>
-    /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see <see cref="HeavyTails.Credit"/>.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Evaluate(ReducedGram? gram, double logBase, double credit)
+    private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit)
     {
-        int hulls = _prior.Hulls, skew = hulls, unknowns = Unknowns, data = _table.HullsWithPieces;
+        int hulls = prior.Hulls, skew = hulls, unknowns = Unknowns, data = _table.HullsWithPieces;
+        double skewPriorSd = Math.Max(settings.SkewSpread, 1e-6), skewPrecision = 1 / (skewPriorSd * skewPriorSd), skewLimit = settings.SkewLimit;
         Span<double> responsePlain = stackalloc double[data], responseSlope = stackalloc double[data];
         Span<double> plainSlope = stackalloc double[data], slopeSkew = stackalloc double[data];
         Span<double> slopes = new double[data * data];
@@ -85,21 +84,21 @@ internal sealed class CurveNodes
                 ContractSkew(gram, DurationEffects[duration], out responseSkew, out plainSkew, out skews, slopeSkew);
             }
 
-            for (int component = 0; component < _prior.Components; component++)
+            for (int component = 0; component < prior.Components; component++)
                 for (int at = 0; at < LogCurvatures.Length; at++)
                 {
                     double c = Math.Exp(LogCurvatures[at]), credited = credit * c * c;
-                    double[] prior = _prior.Precisions[component];
+                    double[] priorPrecision = prior.Precisions[component];
                     for (int a = 0; a < hulls; a++)
                     {
                         for (int b = 0; b <= a; b++)
-                            precision[a * unknowns + b] = prior[a * hulls + b] + (a < data ? credited * slopes[a * data + b] : 0);
-                        precision[a * unknowns + a] += _prior.EvidencePrecision[a];
+                            precision[a * unknowns + b] = priorPrecision[a * hulls + b] + (a < data ? credited * slopes[a * data + b] : 0);
+                        precision[a * unknowns + a] += prior.EvidencePrecision[a];
                         precision[skew * unknowns + a] = a < data ? credited * slopeSkew[a] : 0;
-                        pull[a] = _prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
+                        pull[a] = prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
                     }
 
-                    precision[skew * unknowns + skew] = _skewPrecision + credited * skews;
+                    precision[skew * unknowns + skew] = skewPrecision + credited * skews;
                     pull[skew] = -(credit * c * responseSkew + credited * plainSkew);
                     double logDeterminant = Cholesky.Factor(precision, unknowns);
                     Cholesky.Forward(precision, unknowns, pull);
@@ -111,8 +110,8 @@ internal sealed class CurveNodes
                     int node = Node(component, duration, at);
                     // Of the inverse factor's columns g's has but its last entry.
                     double skewSpread = 1 / precision[skew * unknowns + skew];
-                    TruncatedNormal held = TruncatedNormal.Between((-_skewLimit - pull[skew]) / skewSpread, (_skewLimit - pull[skew]) / skewSpread);
-                    double weight = held.LogMass + logBase + _prior.LogShares[component] + _logCurvatureDensity[at] + _logDurationDensity[duration]
+                    TruncatedNormal held = TruncatedNormal.Between((-skewLimit - pull[skew]) / skewSpread, (skewLimit - pull[skew]) / skewSpread);
+                    double weight = held.LogMass + logBase + prior.LogShares[component] + axes.LogCurvatureDensity[at] + axes.LogDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);
                     LogWeights[node] = weight;
                     most = Math.Max(most, weight);

@@ -8,10 +8,8 @@ namespace TrialLog.Tuning.Model;
 /// <summary>Fits the model to a question's pieces.</summary>
 internal sealed class Fit
 {
-    private const int MostRounds = 25;
-
-    private Fit(PieceTable table, Alignment alignment, HeavyTails tails, Posterior posterior, SkewGivenCurve skew, double goalLogDuration, double cardLogDuration) =>
-        (Table, Alignment, Tails, Posterior, Skew, GoalLogDuration, CardLogDuration) = (table, alignment, tails, posterior, skew, goalLogDuration, cardLogDuration);
+    private Fit(PieceTable table, Alignment alignment, double[] weights, double[] residuals, Posterior posterior, SkewGivenCurve skew, double goalLogDuration, double cardLogDuration) =>
+        (Table, Alignment, Weights, Residuals, Posterior, Skew, GoalLogDuration, CardLogDuration) = (table, alignment, weights, residuals, posterior, skew, goalLogDuration, cardLogDuration);
 
     /// <summary>The pieces.</summary>
     public PieceTable Table { get; }
@@ -19,8 +17,11 @@ internal sealed class Fit
     /// <summary>The scale of aligned lengths.</summary>
     public Alignment Alignment { get; }
 
-    /// <summary>Weights and residuals of the pieces.</summary>
-    public HeavyTails Tails { get; }
+    /// <summary>How far the heavy tails let each piece count, about 1 for an ordinary one.</summary>
+    public double[] Weights { get; }
+
+    /// <summary>Posterior mean of each piece's residual, percent.</summary>
+    public double[] Residuals { get; }
 
     /// <summary>The posterior.</summary>
     public Posterior Posterior { get; }
@@ -48,62 +49,17 @@ internal sealed class Fit
         TuningSettings settings = question.Settings;
         double cardLogDuration = Durations.OfCard(question, table), goalLogDuration = Durations.OfGoal(question, table) ?? cardLogDuration;
         BestLengthPrior prior = BestLengthPrior.Of(question, table, alignment, spread);
-        HeavyTails tails = new(table, settings);
-        PosteriorSum sum;
-        SkewGivenCurve skew = SkewGivenCurve.Before(settings);
         if (table.Count == 0)
         {
-            CurveNodes nodes = CurveGrid.Place(table, prior, settings, null, 0, 1);
-            sum = new(table, nodes, prior, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)], goalLogDuration, cardLogDuration, 0);
-            sum.Add(0, 0, 0);
-        }
-        else
-        {
-            (sum, skew) = Integrate(table, prior, settings, tails, goalLogDuration, cardLogDuration);
+            CurveAxes axes = CurveAxes.Place(table, prior, settings, null, 0, 1);
+            PosteriorSum before = new(table, axes, prior, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)], goalLogDuration, cardLogDuration, 0);
+            before.Add(0, 0, new(table, prior, settings, axes, null, 0, 1), 0);
+            return new(table, alignment, [], [], before.Posterior(), SkewGivenCurve.Before(settings), goalLogDuration, cardLogDuration);
         }
 
-        return new(table, alignment, tails, sum.Posterior(), skew, goalLogDuration, cardLogDuration);
-    }
-
-    private static (PosteriorSum Sum, SkewGivenCurve Skew) Integrate(PieceTable table, BestLengthPrior prior, TuningSettings settings, HeavyTails tails, double goal, double card)
-    {
-        ReducedGram gram = new(table, settings);
-        Skew skew = new(table);
-        CurveNodes nodes = null!;
-        NoiseMode mode = new((outing, piece) => nodes.Evaluate(gram, Base(outing, piece), 1), settings);
-        for (int round = 0; round < MostRounds; round++)
-        {
-            nodes = CurveGrid.Place(table, prior, settings, gram, Base(mode.LogOuting, mode.LogPiece), tails.Credit);
-            double moved = mode.Step();
-            nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece), 1);
-            double changed = tails.Update(gram, nodes, Math.Exp(mode.LogOuting), Math.Exp(mode.LogPiece));
-            double shifted = skew.Update(nodes);
-            if (moved < 0.05 && changed < 0.003 && shifted < 0.01)
-                break;
-        }
-
-        double[] outings = mode.Axis(outing: true), pieces = mode.Axis(outing: false);
-        double offset = nodes.Evaluate(gram, Base(mode.LogOuting, mode.LogPiece), 1);
-        SkewGivenCurve given = skew.Given(gram, settings, tails.Credit);
-        PosteriorSum sum = new(table, nodes, prior, outings, pieces, goal, card, offset);
-        for (int a = 0; a < outings.Length; a++)
-            for (int b = 0; b < pieces.Length; b++)
-            {
-                // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
-                double logBase = Base(outings[a], pieces[b]), density = nodes.Evaluate(gram, logBase, 1);
-                sum.Add(a, b, density - (tails.Credit < 1 ? nodes.Evaluate(gram, logBase, tails.Credit) : density));
-            }
-
-        tails.WeighAt(Math.Exp(mode.LogPiece));
-        return (sum, given);
-
-        double Base(double logOuting, double logPiece)
-        {
-            double outing = (logOuting - Math.Log(settings.OutingMedian)) / settings.OutingLogSpread;
-            double piece = (logPiece - Math.Log(settings.PieceMedian)) / settings.PieceLogSpread;
-            double added = tails.WeighAt(Math.Exp(logPiece));
-            return added + gram.Compute(Math.Exp(logOuting), Math.Exp(logPiece), tails.Weights) - 0.5 * (outing * outing + piece * piece);
-        }
+        Search found = Search.Of(table, prior, settings);
+        PosteriorSum sum = found.Integrate(goalLogDuration, cardLogDuration);
+        return new(found.Table, alignment, found.Weights, found.Tails.Residuals, sum.Posterior(), found.Skew, goalLogDuration, cardLogDuration);
     }
 
     private static Dictionary<Guid, Hull>.ValueCollection WithAsked(AnalysisInput question)

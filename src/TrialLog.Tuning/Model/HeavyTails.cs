@@ -13,19 +13,14 @@ internal sealed class HeavyTails
 {
     private readonly PieceTable _table;
     private readonly TuningSettings _settings;
-    private readonly double[] _squares, _variances;
-    private double _pieceVariance;
+    private readonly double[] _variances;
+    private readonly double _pieceVariance;
 
-    public HeavyTails(PieceTable table, TuningSettings settings)
-    {
-        _table = table;
-        _settings = settings;
-        Weights = new double[table.Count];
-        Array.Fill(Weights, 1.0);
-        Residuals = new double[table.Count];
-        _squares = new double[table.Count];
-        _variances = new double[table.Count];
-    }
+    private HeavyTails(PieceTable table, TuningSettings settings, double[] residuals, double[] variances, double pieceVariance) =>
+        (_table, _settings, Residuals, _variances, _pieceVariance) = (table, settings, residuals, variances, pieceVariance);
+
+    /// <summary>Before any fit: every piece has weight 1.</summary>
+    public static HeavyTails Before(PieceTable table, TuningSettings settings) => new(table, settings, new double[table.Count], new double[table.Count], 0);
 
     /// <summary>
     /// The share of the information about the curve that is left once the weights count as unknown. Taken as known they make
@@ -36,59 +31,63 @@ internal sealed class HeavyTails
         ? 1
         : (_settings.DegreesOfFreedom + 1) / (_settings.DegreesOfFreedom + 3);
 
-    /// <summary>The weight of each piece, about 1 for an ordinary one.</summary>
-    public double[] Weights { get; }
-
     /// <summary>Posterior mean of each piece's residual, percent.</summary>
     public double[] Residuals { get; }
 
     /// <summary>
-    /// Sets the weights to what they are at that spread of pieces, and returns what they add to the log density there. Without
-    /// it the spread would seem better known than heavy tails let it be. It is Laplace's approximation to the integral over the
+    /// The weights at that spread of pieces, and what they add to the log density there. Without it the spread would seem better known than heavy tails let it be. It is Laplace's approximation to the integral over the
     /// logarithms of the gamma mixing weights: ν/2 (ln w − w) at their most probable values, less half the log determinant of the
     /// curvature there, of which the diagonal is kept. Source: Tierney and Kadane 1986, J Am Stat Assoc 81(393):82-6.
     /// </summary>
-    public double WeighAt(double pieceSpread)
+    public PieceWeights At(double pieceSpread)
     {
         double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, added = 0;
+        double[] weights = new double[_table.Count];
         if (double.IsPositiveInfinity(nu) || _pieceVariance == 0)
-            return 0;
-        for (int i = 0; i < Weights.Length; i++)
+        {
+            Array.Fill(weights, 1);
+            return new(weights, 0);
+        }
+
+        for (int i = 0; i < weights.Length; i++)
         {
             double known = _table.KnownVariance[i], variance = pieceVariance + known;
             // How uncertain the fit is goes with the noise; the residual hardly does.
-            double uncertain = _variances[i] / (_pieceVariance + known), square = _squares[i] / variance;
+            double uncertain = _variances[i] / (_pieceVariance + known), square = Residuals[i] * Residuals[i] / variance;
             double weight = (nu + 1) / (nu + square + uncertain);
             double misfit = weight * square, leverage = weight * uncertain;
             added += 0.5 * nu * (Math.Log(weight) - weight)
                 - 0.5 * Math.Log(Math.Max(0.1, 1 - leverage * (leverage + 2 * misfit) / (nu + 1)));
-            Weights[i] = weight;
+            weights[i] = weight;
         }
 
-        return added;
+        return new(weights, added);
     }
 
-    /// <summary>Recomputes residuals; returns the largest change of a weight that follows from them.</summary>
-    /// <param name="gram">Computed at these spreads with the present weights.</param>
+    /// <summary>The same with the residuals of a fit, and the largest change of a weight that follows from them.</summary>
+    /// <param name="table">The pieces as fitted.</param>
+    /// <param name="gram">Computed at these spreads with <paramref name="weights"/>.</param>
     /// <param name="nodes">Evaluated on it.</param>
+    /// <param name="weights">The weights of the fit.</param>
     /// <param name="outingSpread">τ.</param>
     /// <param name="pieceSpread">σ.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Update(ReducedGram gram, CurveNodes nodes, double outingSpread, double pieceSpread)
+    public (HeavyTails Tails, double Change) After(PieceTable table, ReducedGram gram, CurveNodes nodes, double[] weights, double outingSpread, double pieceSpread)
     {
         const int Columns = PieceTable.ResponseColumns;
-        int fixedCount = gram.FixedCount, size = gram.Size, covariates = _table.Covariates.Count, width = _table.Width;
+        int fixedCount = gram.FixedCount, size = gram.Size, covariates = table.Covariates.Count, width = table.Width;
         double[] coefficients = Coefficients(gram);
-        double[][] means = new double[_table.HullsWithPieces][], covariances = new double[_table.HullsWithPieces][];
+        double[] residuals = new double[table.Count], variances = new double[table.Count];
+        double[][] means = new double[table.HullsWithPieces][], covariances = new double[table.HullsWithPieces][];
         for (int h = 0; h < means.Length; h++)
-            (means[h], covariances[h]) = CurveMoments.Of(nodes, _table, h);
+            (means[h], covariances[h]) = CurveMoments.Of(nodes, table, h);
 
         double change = 0, pieceVariance = pieceSpread * pieceSpread, nu = _settings.DegreesOfFreedom;
         Span<double> sums = stackalloc double[Columns], alongSums = stackalloc double[Columns], shifted = stackalloc double[Columns];
         Span<double> fixedSums = new double[fixedCount], fixedAlong = new double[fixedCount], row = new double[fixedCount];
-        for (int j = 0; j < _table.OutingHull.Length; j++)
+        for (int j = 0; j < table.OutingHull.Length; j++)
         {
-            int hull = _table.OutingHull[j], from = _table.OutingStart[j], to = _table.OutingStart[j + 1];
+            int hull = table.OutingHull[j], from = table.OutingStart[j], to = table.OutingStart[j + 1];
             double[] mean = means[hull], covariance = covariances[hull];
             double level = 1 / (outingSpread * outingSpread), tilt = 0;
             double along = 1 / (_settings.AlongCourseSpread * _settings.AlongCourseSpread);
@@ -98,11 +97,11 @@ internal sealed class HeavyTails
             fixedAlong.Clear();
             for (int i = from; i < to; i++)
             {
-                double precision = Weights[i] / (pieceVariance + _table.KnownVariance[i]), direction = _table.Direction[i];
+                double precision = weights[i] / (pieceVariance + table.KnownVariance[i]), direction = table.Direction[i];
                 level += precision;
                 tilt += precision * direction;
                 along += precision * direction * direction;
-                Shifted(i, hull, coefficients, size, shifted);
+                Shifted(table, i, hull, coefficients, size, shifted);
                 for (int k = 0; k < Columns; k++)
                 {
                     sums[k] += precision * shifted[k];
@@ -120,10 +119,10 @@ internal sealed class HeavyTails
             double determinant = level * along - tilt * tilt;
             for (int i = from; i < to; i++)
             {
-                double direction = _table.Direction[i];
+                double direction = table.Direction[i];
                 // What one more unit of the outing's weighted sums moves this piece's fitted value by.
                 double perSum = (along - tilt * direction) / determinant, perAlong = (level * direction - tilt) / determinant;
-                Shifted(i, hull, coefficients, size, shifted);
+                Shifted(table, i, hull, coefficients, size, shifted);
                 double residual = 0, variance = perSum + direction * perAlong;
                 for (int k = 0; k < Columns; k++)
                 {
@@ -140,38 +139,36 @@ internal sealed class HeavyTails
                 Cholesky.Forward(gram.FixedBlock, fixedCount, row);
                 for (int k = 0; k < fixedCount; k++)
                     variance += row[k] * row[k];
-                Residuals[i] = residual;
-                _squares[i] = residual * residual;
-                _variances[i] = variance;
+                residuals[i] = residual;
+                variances[i] = variance;
                 if (double.IsPositiveInfinity(nu))
                     continue;
-                double weight = (nu + 1) / (nu + (residual * residual + variance) / (pieceVariance + _table.KnownVariance[i]));
-                change = Math.Max(change, Math.Abs(weight - Weights[i]));
+                double weight = (nu + 1) / (nu + (residual * residual + variance) / (pieceVariance + table.KnownVariance[i]));
+                change = Math.Max(change, Math.Abs(weight - weights[i]));
             }
         }
 
-        _pieceVariance = pieceVariance;
-        return change;
+        return (new(table, _settings, residuals, variances, pieceVariance), change);
 
         void Fixed(int i, int hull, Span<double> into)
         {
             into.Clear();
             into[hull] = 1;
             for (int k = 0; k < covariates; k++)
-                into[_table.HullsWithPieces + k] = _table.Rows[i * width + 1 + k];
+                into[table.HullsWithPieces + k] = table.Rows[i * width + 1 + k];
         }
     }
 
     /// <summary>The response columns of a piece less what hull levels and covariates explain of them.</summary>
-    private void Shifted(int i, int hull, double[] coefficients, int size, Span<double> into)
+    private static void Shifted(PieceTable table, int i, int hull, double[] coefficients, int size, Span<double> into)
     {
-        int covariates = _table.Covariates.Count, row = i * _table.Width, response = row + 1 + covariates;
+        int covariates = table.Covariates.Count, row = i * table.Width, response = row + 1 + covariates;
         for (int k = 0; k < PieceTable.ResponseColumns; k++)
         {
             int column = k == 0 ? 0 : k > PieceTable.HullColumns ? size - 1 : PieceTable.HullColumns * hull + k;
-            double value = _table.Rows[response + k] - coefficients[hull * size + column];
+            double value = table.Rows[response + k] - coefficients[hull * size + column];
             for (int z = 0; z < covariates; z++)
-                value -= _table.Rows[row + 1 + z] * coefficients[(_table.HullsWithPieces + z) * size + column];
+                value -= table.Rows[row + 1 + z] * coefficients[(table.HullsWithPieces + z) * size + column];
             into[k] = value;
         }
     }
@@ -194,3 +191,8 @@ internal sealed class HeavyTails
         return coefficients;
     }
 }
+
+/// <summary>The heavy-tail weight of each piece, about 1 for an ordinary one, and what the weights add to the log density.</summary>
+/// <param name="Weights">By piece.</param>
+/// <param name="LogDensity">Added to the log density of the spreads.</param>
+internal readonly record struct PieceWeights(double[] Weights, double LogDensity);

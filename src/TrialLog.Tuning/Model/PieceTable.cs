@@ -9,7 +9,7 @@ namespace TrialLog.Tuning.Model;
 /// The pieces that count, as numbers: log speed, aligned length, log duration and what else explains speed. Outings stand
 /// in the order of the calendar, so that the order in which they were entered cannot change the answer.
 /// </summary>
-internal sealed class PieceTable
+internal sealed record PieceTable
 {
     /// <summary>Columns of a row that make the response: log speed, then x², x, x·t, t², t, then the lopsided part.</summary>
     public const int ResponseColumns = 7;
@@ -20,7 +20,6 @@ internal sealed class PieceTable
     /// <summary>Distances within this factor of the next shorter one are the same kind of piece.</summary>
     private const double AboutAsFar = 1.15;
 
-    private PieceTable() { }
 
     /// <summary>The pieces in order.</summary>
     public required IReadOnlyList<Piece> Pieces { get; init; }
@@ -62,10 +61,13 @@ internal sealed class PieceTable
     public required Covariates Covariates { get; init; }
 
     /// <summary>
-    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t, and what <see cref="SetTops"/> sets,
-    /// for each piece.
+    /// Row-major: 1, the covariates, log speed less its prior mean, x², x, x·t, t², t, and what a lopsided curve adds around
+    /// <see cref="Tops"/>, for each piece.
     /// </summary>
     public required double[] Rows { get; init; }
+
+    /// <summary>Aligned length around which the lopsided part stands, in each hull that has pieces.</summary>
+    public required double[] Tops { get; init; }
 
     /// <summary>Columns in a row.</summary>
     public int Width => 1 + Covariates.Count + ResponseColumns;
@@ -74,18 +76,21 @@ internal sealed class PieceTable
     public int Count => Pieces.Count;
 
     /// <summary>
-    /// Sets the column of a lopsided curve, s (x − top) |x − top|. The top is the posterior's own, found by turns with it, so
-    /// that the term stays linear.
+    /// The same pieces with the column of a lopsided curve, s (x − top) |x − top|. The top is the posterior's own, found by turns
+    /// with it, so that the term stays linear.
     /// </summary>
     /// <param name="tops">Aligned length of the curve's top in each hull that has pieces.</param>
-    public void SetTops(double[] tops)
+    public PieceTable WithTops(ReadOnlySpan<double> tops)
     {
+        double[] rows = [.. Rows];
         for (int j = 0; j < OutingHull.Length; j++)
             for (int i = OutingStart[j]; i < OutingStart[j + 1]; i++)
             {
                 double away = Aligned[i] - tops[OutingHull[j]];
-                Rows[(i + 1) * Width - 1] = Share[OutingHull[j]] * away * Math.Abs(away);
+                rows[(i + 1) * Width - 1] = Share[OutingHull[j]] * away * Math.Abs(away);
             }
+
+        return this with { Rows = rows, Tops = [.. tops] };
     }
 
     /// <summary>Collects the pieces of a question that count.</summary>
@@ -174,7 +179,7 @@ internal sealed class PieceTable
         double[] share = new double[hulls.Count];
         for (int h = 0; h < share.Length; h++)
             share[h] = 1.0 / Math.Max(1, hulls[h].Crew);
-        return new()
+        return new PieceTable
         {
             Pieces = pieces,
             Outings = outings,
@@ -190,7 +195,8 @@ internal sealed class PieceTable
             Direction = direction,
             Covariates = covariates,
             Rows = rows,
-        };
+            Tops = new double[withPieces],
+        }.WithTops(new double[withPieces]);
     }
 
     /// <summary>

@@ -1,66 +1,42 @@
-using MathNet.Numerics;
+using MathNet.Numerics.RootFinding;
 
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// The joint posterior of the best aligned length (in the hull asked for, at the goal's duration) and the curvature, as a
-/// mixture of normals: exact but for the grid over (τ, σ, c, κ) and the heavy tails' weights.
+/// The joint posterior of best aligned length (in the hull asked for, at the goal's duration), curvature and lopsidedness, as a
+/// mixture of normals: exact but for the grid over (τ, σ, c, κ) and the heavy tails' weights. Everything it says of a length is said
+/// by one curve, s c ((a − θ)² + g (a − θ)|a − θ|).
 /// </summary>
 internal sealed class Posterior
 {
-    private readonly PosteriorComponent[] _components;
+    private readonly CurveCell[] _cells;
+    private readonly double _goal, _card;
+    private readonly PosteriorComponent[] _components, _byCurvature;
+    private readonly NormalMixture _best;
 
-    internal Posterior(PosteriorComponent[] components, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece, double share)
+    /// <param name="cells">Moments by curvature and whatever else makes them near normal.</param>
+    /// <param name="logCurvature">Posterior of ln c.</param>
+    /// <param name="durationEffect">Posterior of κ.</param>
+    /// <param name="logOuting">Posterior of ln τ.</param>
+    /// <param name="logPiece">Posterior of ln σ.</param>
+    /// <param name="share">Share of the boat's propulsion.</param>
+    /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
+    /// <param name="card">The same for the card's pieces.</param>
+    internal Posterior(CurveCell[] cells, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece, double share, double goal, double card)
     {
-        _components = components;
+        _cells = cells;
+        (_goal, _card) = (goal, card);
         LogCurvature = logCurvature;
         DurationEffect = durationEffect;
         LogOuting = logOuting;
         LogPiece = logPiece;
         Share = share;
-        foreach (PosteriorComponent part in components)
-        {
-            double weight = part.Weight * part.Curvature;
-            MeanCurvature += weight;
-            MeanCurvatureBest += weight * part.Goal;
-            MeanCurvatureSquare += weight * (part.Goal * part.Goal + part.GoalVariance);
-            Mean += part.Weight * part.Goal;
-        }
-    }
-
-    /// <summary>The normal pieces.</summary>
-    public ReadOnlySpan<PosteriorComponent> Components => _components;
-
-    /// <summary>
-    /// The same posterior with one normal for each curvature, which is all that planning and drawing need; by curvature.
-    /// </summary>
-    public PosteriorComponent[] ByCurvature()
-    {
-        List<double> curvatures = [.. LogCurvature.Values.Select(Math.Exp)];
-        double[] sums = new double[curvatures.Count * 6];
+        _components = [.. cells.Select(cell => cell.At(goal, card))];
+        _byCurvature = ByCurvature(card);
+        _best = new([.. _components.Select(part => part.Weight)], [.. _components.Select(part => part.Goal)], [.. _components.Select(part => Math.Sqrt(part.GoalVariance))]);
         foreach (PosteriorComponent part in _components)
-        {
-            int at = curvatures.IndexOf(part.Curvature) * 6;
-            sums[at] += part.Weight;
-            sums[at + 1] += part.Weight * part.Goal;
-            sums[at + 2] += part.Weight * (part.Goal * part.Goal + part.GoalVariance);
-            sums[at + 3] += part.Weight * part.Card;
-            sums[at + 4] += part.Weight * (part.Card * part.Card + part.CardVariance);
-            sums[at + 5] += part.Weight * (part.Goal * part.Card + part.Covariance);
-        }
-
-        List<PosteriorComponent> merged = [];
-        for (int k = 0; k < curvatures.Count; k++)
-        {
-            double weight = sums[k * 6];
-            if (weight < 1e-7)
-                continue;
-            double goal = sums[k * 6 + 1] / weight, card = sums[k * 6 + 3] / weight;
-            merged.Add(new(weight, curvatures[k], goal, sums[k * 6 + 2] / weight - goal * goal, card,
-                sums[k * 6 + 4] / weight - card * card, sums[k * 6 + 5] / weight - goal * card));
-        }
-
-        return [.. merged];
+            Mean += part.Weight * part.Goal;
+        LeastLoss = FindLeastLoss();
     }
 
     /// <summary>Posterior of ln c.</summary>
@@ -81,53 +57,31 @@ internal sealed class Posterior
     /// <summary>Posterior mean of the best aligned length.</summary>
     public double Mean { get; }
 
-    /// <summary>E[c].</summary>
-    public double MeanCurvature { get; }
+    /// <summary>The aligned length with the least expected loss; without lopsidedness E[c θ]/E[c].</summary>
+    public double LeastLoss { get; }
 
-    /// <summary>E[c θ].</summary>
-    public double MeanCurvatureBest { get; }
+    /// <summary>The same posterior with one normal for each curvature, which is all that planning and drawing need; by curvature.</summary>
+    public PosteriorComponent[] ByCurvature() => _byCurvature;
 
-    /// <summary>E[c θ²].</summary>
-    public double MeanCurvatureSquare { get; }
+    /// <summary>The same for a card whose pieces take that long.</summary>
+    /// <param name="cardLogDuration">Logarithm of their duration over the reference duration.</param>
+    public PosteriorComponent[] ByCurvature(double cardLogDuration) =>
+        [.. _cells.GroupBy(cell => cell.Curvature).OrderBy(cells => cells.Key).Select(cells => CurveCell.Merged(cells)).Where(cell => cell.Weight >= 1e-7).Select(cell => cell.At(_goal, cardLogDuration))];
 
-    /// <summary>The aligned length with the least expected loss, E[c θ]/E[c].</summary>
-    public double LeastLoss => MeanCurvatureBest / MeanCurvature;
-
-    /// <summary>Expected loss of speed at an aligned length, E[s c (a − θ)²], percent.</summary>
-    public double ExpectedLoss(double aligned) =>
-        Math.Max(0, Share * (MeanCurvature * aligned * aligned - 2 * aligned * MeanCurvatureBest + MeanCurvatureSquare));
-
-    /// <summary>Probability that the best aligned length is below that.</summary>
-    public double Below(double aligned)
+    /// <summary>Expected loss of speed at an aligned length, E[s c ((a − θ)² + g (a − θ)|a − θ|)], percent.</summary>
+    public double ExpectedLoss(double aligned)
     {
         double sum = 0;
         foreach (PosteriorComponent part in _components)
-            sum += part.Weight * NormalBelow((aligned - part.Goal) / Math.Sqrt(part.GoalVariance));
-        return sum;
+            sum += part.Weight * part.Curvature * part.Away(aligned);
+        return Math.Max(0, Share * sum);
     }
+
+    /// <summary>Probability that the best aligned length is below that.</summary>
+    public double Below(double aligned) => _best.Below(aligned);
 
     /// <summary>The best aligned length's quantile.</summary>
-    public double Quantile(double share)
-    {
-        double low = double.MaxValue, high = double.MinValue;
-        foreach (PosteriorComponent part in _components)
-        {
-            double reach = 8 * Math.Sqrt(part.GoalVariance);
-            low = Math.Min(low, part.Goal - reach);
-            high = Math.Max(high, part.Goal + reach);
-        }
-
-        while (high - low > 1e-6)
-        {
-            double middle = 0.5 * (low + high);
-            if (Below(middle) < share)
-                low = middle;
-            else
-                high = middle;
-        }
-
-        return 0.5 * (low + high);
-    }
+    public double Quantile(double share) => _best.Quantile(share);
 
     /// <summary>
     /// Probability that some length within the reach beats <paramref name="aligned"/> by a worthwhile change. The best within reach
@@ -137,16 +91,95 @@ internal sealed class Posterior
     {
         double sum = 0;
         foreach (PosteriorComponent part in _components)
-        {
-            double within = worthwhile / (Share * part.Curvature), spread = Math.Sqrt(part.GoalVariance);
-            double above = Threshold(longest - aligned, within), below = Threshold(aligned - shortest, within);
-            if (above < double.PositiveInfinity)
-                sum += part.Weight * NormalBelow((part.Goal - aligned - above) / spread);
-            if (below < double.PositiveInfinity)
-                sum += part.Weight * NormalBelow((aligned - part.Goal - below) / spread);
-        }
+            foreach ((double share, double skew, double goal, double sd) in part.BySkew())
+            {
+                double within = worthwhile / (Share * part.Curvature), weight = part.Weight * share;
+                // A best length above makes this one too short, and the short side is 1 − g times as steep.
+                double above = Threshold(longest - aligned, within / (1 - skew)), below = Threshold(aligned - shortest, within / (1 + skew));
+                if (above < double.PositiveInfinity)
+                    sum += weight * StandardNormal.Below((goal - aligned - above) / sd);
+                if (below < double.PositiveInfinity)
+                    sum += weight * StandardNormal.Below((aligned - goal - below) / sd);
+            }
 
         return Math.Clamp(sum, 0, 1);
+    }
+
+    /// <summary>The central range of the difference in speed between two lengths, percent: <paramref name="aligned"/> less <paramref name="other"/>.</summary>
+    /// <param name="aligned">A length.</param>
+    /// <param name="other">Another.</param>
+    /// <param name="level">Probability in the range.</param>
+    public (double Low, double High) DifferenceRange(double aligned, double other, double level)
+    {
+        if (Math.Abs(aligned - other) < 1e-9)
+            return (0, 0);
+        // With the longer of the two as the one asked for; the other way round is the same with its sign turned.
+        if (aligned < other)
+        {
+            (double low, double high) = DifferenceRange(other, aligned, level);
+            return (-high, -low);
+        }
+
+        (double PerPercent, double Skew, double Goal, double Sd, double Weight)[] parts =
+        [
+            .. _byCurvature.SelectMany(part => part.BySkew().Select(at => (1 / (Share * part.Curvature), at.Skew, at.Goal, at.Sd, part.Weight * at.Share))),
+        ];
+        double reach = parts.Max(part => Math.Max(Math.Abs(Speed(part.Goal - 6 * part.Sd, part)), Math.Abs(Speed(part.Goal + 6 * part.Sd, part))));
+        return (Quantiles.Of(Below, -reach, reach, (1 - level) / 2), Quantiles.Of(Below, -reach, reach, (1 + level) / 2));
+
+        // The longer is the faster the longer the best length is, so the difference lies below a value where θ lies below a place.
+        double Below(double percent)
+        {
+            double sum = 0;
+            foreach ((double perPercent, double skew, double goal, double sd, double weight) in parts)
+                sum += weight * StandardNormal.Below((BestLengthAt(percent * perPercent, skew, other, aligned) - goal) / sd);
+            return sum;
+        }
+
+        double Speed(double best, (double PerPercent, double Skew, double Goal, double Sd, double Weight) part) =>
+            (Loss(other - best, part.Skew) - Loss(aligned - best, part.Skew)) / part.PerPercent;
+    }
+
+    private static double Loss(double away, double skew) => away * away * (1 + (away > 0 ? skew : -skew));
+
+    /// <summary>
+    /// At which θ the loss at <paramref name="shorter"/> less that at <paramref name="longer"/> is <paramref name="difference"/> inches
+    /// squared: linear in θ outside the two, quadratic between them.
+    /// </summary>
+    private static double BestLengthAt(double difference, double skew, double shorter, double longer)
+    {
+        double gap = longer - shorter, middle = 0.5 * (shorter + longer), steepLong = 1 + skew, steepShort = 1 - skew;
+        if (difference <= -steepLong * gap * gap)
+            return middle + difference / (2 * steepLong * gap);
+        if (difference >= steepShort * gap * gap)
+            return middle + difference / (2 * steepShort * gap);
+        // With u = θ − shorter: (1 − g) u² − (1 + g)(gap − u)² = difference.
+        double half = steepLong * gap, free = steepLong * gap * gap + difference;
+        return shorter + free / (half + Math.Sqrt(Math.Max(0, half * half - 2 * skew * free)));
+    }
+
+    private double FindLeastLoss()
+    {
+        double low = double.MaxValue, high = double.MinValue;
+        foreach (PosteriorComponent part in _components)
+        {
+            double sd = Math.Sqrt(part.GoalVariance);
+            low = Math.Min(low, part.Goal - 3 * sd);
+            high = Math.Max(high, part.Goal + 3 * sd);
+        }
+
+        if (Slope(low) >= 0 || Slope(high) <= 0)
+            return Slope(low) >= 0 ? low : high;
+        Brent.TryFindRoot(Slope, low, high, 1e-10, 200, out double least);
+        return least;
+
+        double Slope(double aligned)
+        {
+            double sum = 0;
+            foreach (PosteriorComponent part in _components)
+                sum += part.Weight * part.Curvature * part.AwaySlope(aligned);
+            return sum;
+        }
     }
 
     /// <summary>
@@ -160,7 +193,4 @@ internal sealed class Posterior
             return root;
         return room > 1e-9 ? (squared + room * room) / (2 * room) : double.PositiveInfinity;
     }
-
-    /// <summary>The standard normal distribution function.</summary>
-    internal static double NormalBelow(double z) => 0.5 * SpecialFunctions.Erfc(-z / Constants.Sqrt2);
 }

@@ -9,53 +9,61 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal sealed class PosteriorSum
 {
-    private const int Moments = 6;
+    private const int Moments = 10, LeastChecked = 5;
+
+    /// <summary>More probability than this in the outermost cell of a grid means that the grid does not hold the posterior.</summary>
+    private const double MostAtEdge = 0.02;
+
     private readonly PieceTable _table;
-    private readonly CurveNodes _nodes;
+    private readonly CurveAxes _axes;
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
     private readonly double _goal, _card, _offset;
     private readonly int _priorComponents;
 
-    public PosteriorSum(PieceTable table, CurveNodes nodes, BestLengthPrior prior, double[] outings, double[] pieces, double goal, double card, double offset)
+    public PosteriorSum(PieceTable table, CurveAxes axes, BestLengthPrior prior, double[] outings, double[] pieces, double goal, double card, double offset)
     {
         _table = table;
-        _nodes = nodes;
+        _axes = axes;
         _outings = outings;
         _pieces = pieces;
         _goal = goal;
         _card = card;
         _offset = offset;
         _priorComponents = prior.Components;
-        _sums = new double[prior.Components * pieces.Length * nodes.LogCurvatures.Length * Moments];
+        _sums = new double[prior.Components * pieces.Length * axes.LogCurvatures.Length * Moments];
         _outingWeights = new double[outings.Length];
         _pieceWeights = new double[pieces.Length];
-        _curvatureWeights = new double[nodes.LogCurvatures.Length];
-        _durationWeights = new double[nodes.DurationEffects.Length];
+        _curvatureWeights = new double[axes.LogCurvatures.Length];
+        _durationWeights = new double[axes.DurationEffects.Length];
     }
 
-    /// <summary>Adds the nodes as evaluated at that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
+    /// <summary>Adds the nodes of that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Add(int outing, int piece, double raise)
+    public void Add(int outing, int piece, CurveNodes nodes, double raise)
     {
-        int unknowns = _nodes.Unknowns, asked = _table.AskedHull, curvatures = _nodes.LogCurvatures.Length;
+        int unknowns = nodes.Unknowns, asked = _table.AskedHull, curvatures = nodes.LogCurvatures.Length;
         for (int component = 0; component < _priorComponents; component++)
-            for (int duration = 0; duration < _nodes.DurationEffects.Length; duration++)
+            for (int duration = 0; duration < nodes.DurationEffects.Length; duration++)
                 for (int c = 0; c < curvatures; c++)
                 {
-                    int node = _nodes.Node(component, duration, c);
-                    double logWeight = _nodes.LogWeights[node] + raise - _offset;
+                    int node = nodes.Node(component, duration, c);
+                    double logWeight = nodes.LogWeights[node] + raise - _offset;
                     if (logWeight < -25)
                         continue;
-                    double weight = Math.Exp(logWeight), kappa = _nodes.DurationEffects[duration];
-                    double mean = _nodes.Means[node * unknowns + asked], variance = _nodes.Variances[node * unknowns + asked];
-                    double goal = mean + kappa * _goal, card = mean + kappa * _card;
+                    double weight = Math.Exp(logWeight), kappa = nodes.DurationEffects[duration];
+                    int of = node * unknowns;
+                    double best = nodes.Means[of + asked], skew = nodes.Means[of + unknowns - 1];
                     int at = ((component * _pieces.Length + piece) * curvatures + c) * Moments;
                     _sums[at] += weight;
-                    _sums[at + 1] += weight * goal;
-                    _sums[at + 2] += weight * (goal * goal + variance);
-                    _sums[at + 3] += weight * card;
-                    _sums[at + 4] += weight * (card * card + variance);
-                    _sums[at + 5] += weight * (goal * card + variance);
+                    _sums[at + 1] += weight * best;
+                    _sums[at + 2] += weight * kappa;
+                    _sums[at + 3] += weight * skew;
+                    _sums[at + 4] += weight * (best * best + nodes.Variances[of + asked]);
+                    _sums[at + 5] += weight * kappa * kappa;
+                    _sums[at + 6] += weight * (skew * skew + nodes.Variances[of + unknowns - 1]);
+                    _sums[at + 7] += weight * best * kappa;
+                    _sums[at + 8] += weight * (best * skew + nodes.WithSkew[of + asked]);
+                    _sums[at + 9] += weight * kappa * skew;
                     _outingWeights[outing] += weight;
                     _pieceWeights[piece] += weight;
                     _curvatureWeights[c] += weight;
@@ -69,29 +77,24 @@ internal sealed class PosteriorSum
         double total = 0;
         for (int at = 0; at < _sums.Length; at += Moments)
             total += _sums[at];
-        List<PosteriorComponent> components = [];
-        int curvatures = _nodes.LogCurvatures.Length;
+        List<CurveCell> cells = [];
+        int curvatures = _axes.LogCurvatures.Length;
         for (int at = 0; at < _sums.Length; at += Moments)
         {
             double weight = _sums[at];
             if (!(weight > 1e-9 * total))
                 continue;
-            double goal = _sums[at + 1] / weight, card = _sums[at + 3] / weight;
-            components.Add(new(
-                weight / total,
-                Math.Exp(_nodes.LogCurvatures[at / Moments % curvatures]),
-                goal,
-                Math.Max(1e-8, _sums[at + 2] / weight - goal * goal),
-                card,
-                Math.Max(1e-8, _sums[at + 4] / weight - card * card),
-                _sums[at + 5] / weight - goal * card));
+            double[] sums = _sums;
+            cells.Add(new CurveCell(weight / total, Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]), sums[at + 1], sums[at + 2], sums[at + 3], sums[at + 4], sums[at + 5],
+                sums[at + 6], sums[at + 7], sums[at + 8], sums[at + 9]).Over(weight));
         }
 
-        return new([.. components], Normalised(_nodes.LogCurvatures, _curvatureWeights), Normalised(_nodes.DurationEffects, _durationWeights),
-            Normalised(_outings, _outingWeights), Normalised(_pieces, _pieceWeights), _table.Share[_table.AskedHull]);
+        return new([.. cells], Normalised("the curvature", _axes.LogCurvatures, _curvatureWeights), Normalised("what the duration does", _axes.DurationEffects, _durationWeights),
+            Normalised("the spread between outings", _outings, _outingWeights), Normalised("the spread between pieces", _pieces, _pieceWeights),
+            _table.Share[_table.AskedHull], _goal, _card);
     }
 
-    private static Marginal Normalised(double[] values, double[] weights)
+    private static Marginal Normalised(string what, double[] values, double[] weights)
     {
         double total = 0;
         foreach (double weight in weights)
@@ -99,6 +102,9 @@ internal sealed class PosteriorSum
         double[] probabilities = new double[weights.Length];
         for (int k = 0; k < weights.Length; k++)
             probabilities[k] = weights[k] / total;
+        // A few values are a quantity that no piece tells anything about.
+        if (values.Length >= LeastChecked && !(Math.Max(probabilities[0], probabilities[^1]) < MostAtEdge))
+            throw new UnweighableLogException(what);
         return new(values, probabilities);
     }
 }

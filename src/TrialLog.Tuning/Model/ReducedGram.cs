@@ -14,28 +14,32 @@ internal sealed class ReducedGram
 {
     private readonly PieceTable _table;
     private readonly double _alongCourseVariance;
-    private readonly double[] _local, _along;
-    private readonly int _fixedCount, _responseCount;
-    private readonly int[] _globalOf;
 
-    public ReducedGram(PieceTable table, TuningSettings settings)
+    /// <param name="table">The pieces.</param>
+    /// <param name="settings">The priors.</param>
+    /// <param name="outingSpread">τ, percent.</param>
+    /// <param name="pieceSpread">σ, percent.</param>
+    /// <param name="weights">Heavy-tail weight of each piece.</param>
+    public ReducedGram(PieceTable table, TuningSettings settings, double outingSpread, double pieceSpread, double[] weights)
     {
         _table = table;
         _alongCourseVariance = settings.AlongCourseSpread * settings.AlongCourseSpread;
-        _fixedCount = table.HullsWithPieces + table.Covariates.Count;
-        _responseCount = 2 + PieceTable.HullColumns * table.HullsWithPieces;
-        _local = new double[table.Width * table.Width];
-        _along = new double[table.Width];
-        _globalOf = new int[table.Width];
-        FixedBlock = new double[_fixedCount * _fixedCount];
-        Cross = new double[_fixedCount * _responseCount];
-        Matrix = new double[_responseCount * _responseCount];
+        FixedCount = table.HullsWithPieces + table.Covariates.Count;
+        Size = 2 + PieceTable.HullColumns * table.HullsWithPieces;
+        FixedBlock = new double[FixedCount * FixedCount];
+        Cross = new double[FixedCount * Size];
+        Matrix = new double[Size * Size];
+        Working working = new(new double[table.Width * table.Width], new double[table.Width], new int[table.Width]);
+        double logDeterminant = 0;
+        for (int j = 0; j < table.OutingHull.Length; j++)
+            logDeterminant += AddOuting(j, outingSpread * outingSpread, pieceSpread * pieceSpread, weights, working);
+        LogDensity = -0.5 * (logDeterminant + Reduce());
     }
 
     /// <summary>Row and column count of <see cref="Matrix"/>: log speed, then five vectors a hull, then the lopsided part.</summary>
-    public int Size => _responseCount;
+    public int Size { get; }
 
-    /// <summary>The Gram matrix after the last <see cref="Compute"/>, whole and symmetric.</summary>
+    /// <summary>The Gram matrix, whole and symmetric.</summary>
     public double[] Matrix { get; }
 
     /// <summary>Cholesky factor (lower) of the precision of hull levels and covariates.</summary>
@@ -45,28 +49,19 @@ internal sealed class ReducedGram
     public double[] Cross { get; }
 
     /// <summary>Hull levels and covariates.</summary>
-    public int FixedCount => _fixedCount;
+    public int FixedCount { get; }
 
-    /// <summary>Computes the matrix and returns the log density's part that is free of (c, κ, θ), up to a constant.</summary>
-    /// <param name="outingSpread">τ, percent.</param>
-    /// <param name="pieceSpread">σ, percent.</param>
-    /// <param name="weights">Heavy-tail weight of each piece.</param>
-    public double Compute(double outingSpread, double pieceSpread, double[] weights)
-    {
-        Array.Clear(FixedBlock);
-        Array.Clear(Cross);
-        Array.Clear(Matrix);
-        double logDeterminant = 0;
-        for (int j = 0; j < _table.OutingHull.Length; j++)
-            logDeterminant += AddOuting(j, outingSpread * outingSpread, pieceSpread * pieceSpread, weights);
-        return -0.5 * (logDeterminant + Reduce());
-    }
+    /// <summary>The log density's part that is free of (c, κ, θ, g), up to a constant.</summary>
+    public double LogDensity { get; }
+
+    /// <summary>Room for one outing's sums, used again for each.</summary>
+    private readonly record struct Working(double[] Local, double[] Along, int[] GlobalOf);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private double AddOuting(int outing, double outingVariance, double pieceVariance, double[] weights)
+    private double AddOuting(int outing, double outingVariance, double pieceVariance, double[] weights, Working working)
     {
         int width = _table.Width, from = _table.OutingStart[outing], to = _table.OutingStart[outing + 1];
-        double[] local = _local, along = _along, rows = _table.Rows, direction = _table.Direction;
+        double[] local = working.Local, along = working.Along, rows = _table.Rows, direction = _table.Direction;
         Array.Clear(local);
         Array.Clear(along);
         double logDeterminant = 0, alongSquares = 0;
@@ -105,46 +100,47 @@ internal sealed class ReducedGram
             logDeterminant += Math.Log(_alongCourseVariance * alongPrecision);
         }
 
-        Map(_table.OutingHull[outing]);
+        int[] globalOf = working.GlobalOf;
+        Map(_table.OutingHull[outing], globalOf);
         int fixedColumns = 1 + _table.Covariates.Count;
         for (int a = 0; a < width; a++)
         {
             double level = local[a] / levelPrecision, slope = oneWay ? (along[a] - tilt * local[a]) / alongPrecision : 0;
-            int rowOf = _globalOf[a];
+            int rowOf = globalOf[a];
             for (int b = a; b < width; b++)
             {
                 double value = local[a * width + b] - level * local[b];
                 if (oneWay)
                     value -= slope * (along[b] - tilt * local[b]);
-                int columnOf = _globalOf[b];
+                int columnOf = globalOf[b];
                 if (b < fixedColumns)
-                    FixedBlock[columnOf * _fixedCount + rowOf] += value;
+                    FixedBlock[columnOf * FixedCount + rowOf] += value;
                 else if (a < fixedColumns)
-                    Cross[rowOf * _responseCount + columnOf] += value;
+                    Cross[rowOf * Size + columnOf] += value;
                 else
-                    Matrix[rowOf * _responseCount + columnOf] += value;
+                    Matrix[rowOf * Size + columnOf] += value;
             }
         }
 
         return logDeterminant;
     }
 
-    private void Map(int hull)
+    private void Map(int hull, int[] globalOf)
     {
         int covariates = _table.Covariates.Count, response = 1 + covariates;
-        _globalOf[0] = hull;
+        globalOf[0] = hull;
         for (int k = 0; k < covariates; k++)
-            _globalOf[1 + k] = _table.HullsWithPieces + k;
-        _globalOf[response] = 0;
+            globalOf[1 + k] = _table.HullsWithPieces + k;
+        globalOf[response] = 0;
         for (int k = 1; k <= PieceTable.HullColumns; k++)
-            _globalOf[response + k] = PieceTable.HullColumns * hull + k;
-        _globalOf[response + PieceTable.HullColumns + 1] = _responseCount - 1;
+            globalOf[response + k] = PieceTable.HullColumns * hull + k;
+        globalOf[response + PieceTable.HullColumns + 1] = Size - 1;
     }
 
     /// <summary>Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision.</summary>
     private double Reduce()
     {
-        int n = _fixedCount, m = _responseCount;
+        int n = FixedCount, m = Size;
         for (int k = 0; k < _table.Covariates.Count; k++)
         {
             int at = _table.HullsWithPieces + k;

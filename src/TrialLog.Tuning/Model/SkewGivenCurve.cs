@@ -18,6 +18,25 @@ internal readonly record struct SkewGivenCurve(double Top, double PriorPrecision
         return new(0, 1 / (spread * spread), 0, 0, 0, 0);
     }
 
+    /// <summary>What is known in the hull asked for, from a Gram matrix computed at the mode.</summary>
+    public static SkewGivenCurve Of(PieceTable table, TuningSettings settings, ReducedGram gram, double credit)
+    {
+        int hull = table.AskedHull;
+        if (hull >= table.HullsWithPieces)
+            return Before(settings);
+        int size = gram.Size, last = size - 1, at = PieceTable.HullColumns * hull;
+        double share = table.Share[hull];
+        double[] matrix = gram.Matrix;
+        return Before(settings) with
+        {
+            Top = table.Tops[hull],
+            Response = credit * matrix[last],
+            Plain = credit * share * matrix[(at + 1) * size + last],
+            Slope = -2 * credit * share * matrix[(at + 2) * size + last],
+            Square = credit * matrix[last * size + last],
+        };
+    }
+
     /// <summary>Mean of c g.</summary>
     public double Coefficient(double c, double best) => -c * c * (Response + c * (Plain + best * Slope)) / (PriorPrecision + c * c * Square);
 

@@ -1,8 +1,8 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;
@@ -22,61 +22,28 @@ internal sealed record PlannedLengths(IReadOnlyList<Length> Lengths, double Valu
 /// </summary>
 internal static class CardPlanner
 {
-    /// <summary>No two lengths of a card stand closer than this, inches: a finer difference cannot be told in an outing.</summary>
-    private const double Finest = 0.2;
-
-    /// <summary>Length points for each curvature in the cloud that cards are tried on.</summary>
-    private const int CloudLengths = 15;
-
     /// <summary>Plans the next outing.</summary>
-    public static PlannedLengths Plan(AnalysisInput question, Fit fit, AllowedSettings reach, HabitualLength habitual)
+    public static PlannedLengths Plan(AssessedFit assessed)
     {
-        TuningSettings settings = question.Settings;
-        List<Length> candidates = Candidates(reach, habitual, settings);
+        (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
+        TuningSettings settings = input.Settings;
+        TrialValue value = TrialValue.Of(input, fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches);
         int pieces = Math.Max(4, settings.CardPieces / 4 * 4);
-        if (candidates.Count == 1)
-            return new([.. Enumerable.Repeat(candidates[0], pieces)], 0);
-
-        double[] aligned = new double[candidates.Count];
-        for (int k = 0; k < aligned.Length; k++)
-            aligned[k] = fit.Alignment.Align(candidates[k], question.Hull, question.Paddle.Blade);
-        ExpectedValueOfInformation value = new(PlanningCloud.Of(fit.Posterior, CloudLengths), fit.Skew);
-        double pieceVariance = PieceVariance(fit.Posterior, settings);
-        return question.Paddler.SwapsOnWater
-            ? Mirrored(candidates, aligned, value, 4 * pieceVariance / pieces, pieces, fit, settings, question.Paddler.WorthwhilePercent ?? settings.WorthwhilePercent)
-            : OneLength(candidates, aligned, value, pieceVariance / pieces, pieces, question, fit, habitual);
+        return value.Candidates.Count == 1 ? new([.. Enumerable.Repeat(value.Candidates[0], pieces)], 0)
+            : input.Paddler.SwapsOnWater ? Mirrored(value, pieces, fit, settings, assessed.Says.WorthwhilePercent)
+            : OneLength(value, TrialValue.PieceVariance(fit.Posterior, settings) / pieces, pieces, input, fit, assessed.Habitual);
     }
 
-    /// <summary>
-    /// What a piece's noise amounts to for a contrast, percent squared: heavy tails lose (ν + 3)/(ν + 1) of the information
-    /// (Fisher information of Student's t about its centre).
-    /// </summary>
-    public static double PieceVariance(Posterior posterior, TuningSettings settings)
+    private static PlannedLengths Mirrored(TrialValue value, int pieces, Fit fit, TuningSettings settings, double worthwhile)
     {
-        double nu = settings.DegreesOfFreedom, tails = double.IsPositiveInfinity(nu) ? 1 : (nu + 3) / (nu + 1);
-        return tails * posterior.LogPiece.Mean(static log => Math.Exp(2 * log));
-    }
-
-    private static PlannedLengths Mirrored(List<Length> candidates, double[] aligned, ExpectedValueOfInformation value, double variance, int pieces, Fit fit,
-        TuningSettings settings, double worthwhile)
-    {
-        List<(int Short, int Long, CardWorth Worth)> tried = [];
-        double best = 0;
-        for (int a = 0; a < aligned.Length; a++)
-            for (int b = a + 1; b < aligned.Length; b++)
-            {
-                if (aligned[b] - aligned[a] > settings.CardWidthInches + 1e-6)
-                    continue;
-                CardWorth worth = value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], fit.Skew.Column(aligned[a]) - fit.Skew.Column(aligned[b]), variance);
-                tried.Add((a, b, worth));
-                best = Math.Max(best, worth.Score);
-            }
+        (IReadOnlyList<Length> candidates, double[] aligned) = (value.Candidates, value.Aligned);
+        double best = value.Pairs.Max(static pair => pair.Worth.Score);
 
         // Once there is next to nothing left to win, cards are all alike, and the steps come down to the finest.
         double enough = best * (1 - settings.CardTolerance) - settings.CardIndifference * worthwhile;
-        (int Short, int Long, CardWorth Worth) chosen = default;
+        Pair chosen = default;
         double narrowest = double.PositiveInfinity;
-        foreach ((int Short, int Long, CardWorth Worth) pair in tried)
+        foreach (Pair pair in value.Pairs)
         {
             double width = aligned[pair.Long] - aligned[pair.Short];
             if (pair.Worth.Score < enough)
@@ -101,9 +68,9 @@ internal static class CardPlanner
     /// One length for the whole outing: its contrast is with the outings before. Before any, the first of the best two outings
     /// to come.
     /// </summary>
-    private static PlannedLengths OneLength(List<Length> candidates, double[] aligned, ExpectedValueOfInformation value, double meanVariance, int pieces,
-        AnalysisInput question, Fit fit, HabitualLength habitual)
+    private static PlannedLengths OneLength(TrialValue value, double meanVariance, int pieces, AnalysisInput question, Fit fit, HabitualLength habitual)
     {
+        (IReadOnlyList<Length> candidates, double[] aligned) = (value.Candidates, value.Aligned);
         double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + meanVariance;
         (int outings, double mean, double meanSquare, double meanSkew) = Before(question, fit);
         int chosen = 0;
@@ -113,13 +80,13 @@ internal static class CardPlanner
             double away = Math.Abs(candidates[a].Inches - habitual.UsedToInches);
             if (outings > 0)
             {
-                Consider(a, value.Of(aligned[a] * aligned[a] - meanSquare, aligned[a] - mean, fit.Skew.Column(aligned[a]) - meanSkew, outingVariance * (1 + 1.0 / outings)).Value, away);
+                Consider(a, value.Contrast(aligned[a], mean, meanSquare, meanSkew, outingVariance * (1 + 1.0 / outings)).Value, away);
                 continue;
             }
 
             for (int b = 0; b < aligned.Length; b++)
                 if (b != a)
-                    Consider(a, value.Of(aligned[a] * aligned[a] - aligned[b] * aligned[b], aligned[a] - aligned[b], fit.Skew.Column(aligned[a]) - fit.Skew.Column(aligned[b]), 2 * outingVariance).Value, away);
+                    Consider(a, value.Contrast(aligned[a], aligned[b], 2 * outingVariance).Value, away);
         }
 
         return new([.. Enumerable.Repeat(candidates[chosen], pieces)], Math.Max(0, best));
@@ -151,17 +118,5 @@ internal static class CardPlanner
         }
 
         return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, skew / outings);
-    }
-
-    private static List<Length> Candidates(AllowedSettings reach, HabitualLength habitual, TuningSettings settings)
-    {
-        double limit = settings.StepLimitInches;
-        List<Length> near = [];
-        foreach (Length setting in reach.Settings)
-            if (Math.Abs(setting.Inches - habitual.UsedToInches) <= limit + 1e-6 && (near.Count == 0 || setting.InchesMoreThan(near[^1]) >= Finest))
-                near.Add(setting);
-        if (near.Count == 0)
-            near.Add(reach.Nearest(habitual.UsedToInches));
-        return near;
     }
 }

@@ -13,8 +13,9 @@ internal static class CardWriter
     private const double UsualMetres = 1000, UsualEffort = 6, ShortestMetres = 250, LongestRestSeconds = 300, ShortestRestSeconds = 120;
 
     /// <summary>The card.</summary>
-    public static TrialCard Of(AnalysisInput question, Fit fit, PlannedLengths planned, Assessment assessment)
+    public static TrialCard Of(AssessedFit assessed, PlannedLengths planned)
     {
+        (AnalysisInput question, Fit fit) = (assessed.Input, assessed.Fit);
         Distance distance = UsualDistance(question, fit.Table);
         return new()
         {
@@ -22,7 +23,7 @@ internal static class CardWriter
             Distance = distance,
             Effort = UsualEffortOf(fit.Table),
             Rest = Rest(fit),
-            Reason = Reason(question, planned, assessment),
+            Reason = Reason(question, planned, assessed),
         };
     }
 
@@ -55,12 +56,12 @@ internal static class CardWriter
         return PieceTime.FromSeconds(Math.Round(seconds / 30) * 30);
     }
 
-    private static string Reason(AnalysisInput question, PlannedLengths planned, Assessment assessment)
+    private static string Reason(AnalysisInput question, PlannedLengths planned, AssessedFit assessed)
     {
-        (SorenessCeiling soreness, Length best, bool stop) = (assessment.Soreness, assessment.Best.Length, assessment.Stop);
+        (SorenessCeiling soreness, Length best, bool stop) = (assessed.Soreness, assessed.Says.Best.Length, assessed.Says.DiminishingReturns);
         LengthUnit unit = question.Paddler.Unit;
-        if (!assessment.Allowed.IsOpen)
-            return $"Do not paddle this card while it hurts: even {Say.Setting(assessment.Allowed.Shortest, unit)}, the shortest setting of {question.Paddle.Name}, is longer than what did not hurt. Rest, and see a clinician if it stays.";
+        if (!assessed.Allowed.IsOpen)
+            return $"Do not paddle this card while it hurts: even {Say.Setting(assessed.Allowed.Shortest, unit)}, the shortest setting of {question.Paddle.Name}, is longer than what did not hurt. Rest, and see a clinician if it stays.";
         string first = Say.Setting(planned.Lengths.Min(), unit), last = Say.Setting(planned.Lengths.Max(), unit);
         string held = soreness.Length is null ? "" : soreness.EverywhereSore ? " Rest first; then only what is shorter than all that hurt." : " Rest first; then only lengths that did not hurt.";
         if (planned.Spread == 0)

@@ -1,5 +1,6 @@
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Planning;

@@ -228,7 +228,9 @@ public class LoggingTests
         string sore = program.Must("next");
         Assert.InRange(sore.IndexOf("Caution: You have been sore", StringComparison.Ordinal), 0, sore.IndexOf("When it no longer hurts", StringComparison.Ordinal));
         Assert.DoesNotContain("Next outing", sore);
-        program.Clock.Pass(TimeSpan.FromDays(29));
+        program.Clock.Pass(TimeSpan.FromDays(290));
+        Assert.DoesNotContain("Next outing", program.Must("next"));
+        program.Must(["log", .. Pieces, "--soreness", "0"]);
         Assert.Contains("\nNext outing\n", program.Must("next").ReplaceLineEndings("\n"));
     }
 

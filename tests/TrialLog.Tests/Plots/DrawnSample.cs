@@ -43,7 +43,12 @@ internal static class DrawnSample
             WorthwhilePercent = 0.3,
             ProbabilityWorthwhileLeft = 0.12,
             Standing = Standing.Testing,
-            DiminishingReturns = false,
+            Why = [StandingReason.ChanceTooHigh],
+            Ideal = new IdealLength(best, 0.62, 0.04),
+            PiecesInHull = pieces,
+            PricePercent = 0.005,
+            Soreness = null,
+            SorenessLimit = null,
             Flat = false,
             OutingsToGo = new OutingsToGo(2, 1, 4),
             Card = new TrialCard
@@ -79,10 +84,33 @@ internal static class DrawnSample
         {
             double half = 1.3 / Math.Sqrt(1 + outing);
             return new ProgressPoint(outing == 0 ? null : Guid.Empty, outing == 0 ? null : new DateOnly(2026, 5, 1).AddDays(7 * outing), outing,
-                Length.FromInches(49.75 + Math.Round(3 / (1.0 + outing) * (outing % 2 == 0 ? 1 : -0.5)) / 4),
-                Length.FromInches(49.8 - half), Length.FromInches(49.8 + half), 0.25 / (1 + outing), 0.5 / (1 + outing), outing > 6);
+                Then(Length.FromInches(49.75 + Math.Round(3 / (1.0 + outing) * (outing % 2 == 0 ? 1 : -0.5)) / 4),
+                    Length.FromInches(49.8 - half), Length.FromInches(49.8 + half), 0.25 / (1 + outing), 0.5 / (1 + outing), outing > 6));
         }),
     ];
+
+    /// <summary>What a log may mean at some time, for a point of progress or a carried length.</summary>
+    public static Assessment Then(Length best, Length low, Length high, double gainLeft, double chance, bool stop, Hull? hull = null, Paddle? paddle = null, int pieces = 0)
+    {
+        Analysis drawn = Of();
+        return new()
+        {
+            Hull = hull ?? drawn.Hull,
+            Paddle = paddle ?? drawn.Paddle,
+            Best = new BestLength(best, low, high, 0.9, 0.5, []),
+            Ideal = new IdealLength(best, 0.5, gainLeft),
+            PiecesInHull = pieces,
+            GainLeftPercent = gainLeft,
+            WorthwhilePercent = 0.3,
+            ProbabilityWorthwhileLeft = chance,
+            PricePercent = 0.005,
+            Standing = stop ? Standing.Settled : Standing.Testing,
+            Why = [stop ? StandingReason.NothingWorthwhileLeft : StandingReason.ChanceTooHigh],
+            Flat = false,
+            Soreness = null,
+            SorenessLimit = null,
+        };
+    }
 
     private static double Bell(double inches) => Math.Exp(-inches * inches / (2 * 0.3 * 0.3)) * 0.33;
 }

@@ -65,7 +65,7 @@ public class ReportTextTests
     public void Every_diamond_lies_within_its_picture_though_soreness_holds_the_best_length_below_its_range()
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
-        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Best = point.LikelyLow.PlusInches(-2), GainLeftPercent = 0 })];
+        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Then = point.Then with { Best = point.Then.Best with { Length = point.LikelyLow.PlusInches(-2) }, GainLeftPercent = 0 } })];
         foreach (Picture picture in new[] { plain, sore }.SelectMany(progress => new[] { ProgressPictures.BestLength(progress, new Said(LengthUnit.Inches)), ProgressPictures.GainLeft(progress, 0.3) }))
         {
             (double top, double height) = picture.Svg.Descendants().Where(element => element.Name.LocalName == "clipPath")

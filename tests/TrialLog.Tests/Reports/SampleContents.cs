@@ -6,6 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
 using TrialLog.Study.Recordings.Simulation;
+using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Wording;
@@ -56,9 +57,9 @@ internal static class SampleContents
             Cards = cards,
             Carried =
             [
-                new(Solo, paddle, Inches(49.75), Inches(49.25), Inches(50.4), 0.66, 4 * outings, true, 0.04, outings > 3),
-                new(Six, paddle, Inches(50.75), Inches(49.9), Inches(51.6), 0.41, 0, true, 0.09, false),
-                new(Six, Long, Inches(52.75), Inches(51.9), Inches(53.6), 0.41, 0, false, 0.09, false),
+                DrawnSample.Then(Inches(49.75), Inches(49.25), Inches(50.4), 0.04, 0.03, outings > 3, Solo, paddle, 4 * outings),
+                DrawnSample.Then(Inches(50.75), Inches(49.9), Inches(51.6), 0.09, 0.2, false, Six, paddle),
+                DrawnSample.Then(Inches(52.75), Inches(51.9), Inches(53.6), 0.09, 0.2, false, Six, Long),
             ],
             Classical = new(4 * outings, outings, [new("intercept", 133.2, 1.1), new("length", 0.21, 0.2), new("length squared", -0.35, 0.16)], 50.1, 2.41, 0.98,
                 50.4, new FiellerInterval(FiellerShape.Bounded, 49.1, 52.9, 0.9), "Without a prior the best length is 50.4 in, 90 % interval 49.1 to 52.9 in."),
@@ -127,8 +128,8 @@ internal static class SampleContents
 
     private static ProgressPoint ProgressOf(int at, List<Outing> log) => new(
         at == 0 ? null : log[at - 1].Id, at == 0 ? null : log[at - 1].Date, at,
-        Inches(at < 2 ? 50 : 49.75), Inches(50 - 1.3 / Math.Sqrt(at + 1)), Inches(50 + 1.3 / Math.Sqrt(at + 1)),
-        0.22 / (at + 1), 0.4 / (at + 1), at > 4);
+        DrawnSample.Then(Inches(at < 2 ? 50 : 49.75), Inches(50 - 1.3 / Math.Sqrt(at + 1)), Inches(50 + 1.3 / Math.Sqrt(at + 1)),
+            0.22 / (at + 1), 0.4 / (at + 1), at > 4));
 
     private static Analysis AnalysisOf(Paddler paddler, Paddle paddle, List<Outing> log) => new()
     {
@@ -150,7 +151,12 @@ internal static class SampleContents
         WorthwhilePercent = 0.3,
         ProbabilityWorthwhileLeft = 0.03,
         Standing = log.Count > 4 ? Standing.Settled : Standing.Testing,
-        DiminishingReturns = log.Count > 4,
+        Why = [log.Count > 4 ? StandingReason.NothingWorthwhileLeft : StandingReason.ChanceTooHigh],
+        Ideal = new IdealLength(Inches(49.75), 0.62, 0.04),
+        PiecesInHull = 4 * log.Count,
+        PricePercent = 0.005,
+        Soreness = null,
+        SorenessLimit = null,
         Flat = false,
         OutingsToGo = log.Count > 4 ? new(0, 0, 1) : new(2, 1, 4),
         Card = Card(49.25, 50.75, 50.75, 49.25),

@@ -73,12 +73,12 @@ public class SquadSheetTests(Browser browser)
 
     [Fact]
     public void Soreness_counts_on_the_days_and_from_the_points_on_which_it_limits_the_lengths() =>
-        Gen.Select(Gen.Int[-2, 40], Gen.Int[0, 20]).Sample((ago, halves) =>
+        Gen.Select(Gen.Int[-2, 400], Gen.Int[0, 20]).Sample((ago, halves) =>
         {
             ReportContents contents = SampleContents.Of(1);
             Outing[] outings = [.. contents.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(halves / 2.0) })] })];
             DateOnly today = outings[0].Date.AddDays(ago);
-            CarriedLength limited = Tuner.Carry(new AnalysisInput
+            Assessment limited = Tuner.Carry(new AnalysisInput
             {
                 Paddler = contents.Analysis.Paddler,
                 Hull = contents.Analysis.Hull,
@@ -89,7 +89,7 @@ public class SquadSheetTests(Browser browser)
                 TechniqueChecks = [],
                 Today = today,
             }, [contents.Analysis.Hull], [contents.Analysis.Paddle])[0];
-            Assert.Equal(limited.SorenessCeiling is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
+            Assert.Equal(limited.SorenessLimit is not null, RecentSoreness.Hurts(RecentSoreness.Worst(outings, today)));
         }, iter: 60);
 
     [Fact]

@@ -6,7 +6,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Screens;
@@ -120,7 +119,7 @@ public sealed class OutingTests : IDisposable
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = new(Logbook, analyses: SampleLog.Known with
         {
-            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessCeiling = Length.FromInches(49.25) })],
+            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessLimit = Length.FromInches(49.25) })],
         });
         terminal.Shows("Paddle these 4, in this order").Press(Key.Enter).Type("5:34").Press(Key.Enter, Key.Enter);
         foreach (string time in new[] { "5:35", "5:33", "5:36" })

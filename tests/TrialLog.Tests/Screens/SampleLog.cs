@@ -6,7 +6,6 @@ using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Tests.Plots;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 
@@ -32,7 +31,7 @@ internal static class SampleLog
             .. question.Hulls.Select(hull =>
             {
                 Length best = Length.FromInches(49.75 + SeatHeightRule.ByCrewInches(hull.Crew));
-                return new CarriedLength(hull, question.Paddle, best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.5, hull.Name == "OC1" ? 22 : 0, true, 0.05, false);
+                return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, question.Paddle, hull.Name == "OC1" ? 22 : 0);
             }),
         ]);
 

@@ -6,6 +6,7 @@ using TrialLog.Reports.Documents;
 using TrialLog.Study.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
@@ -162,7 +163,6 @@ public class HardLogsTests
         Analysis analysis = Sensible(question with { Paddle = fixedPaddle });
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
         Assert.All(analysis.Card.Lengths, length => Assert.Equal(Length.FromInches(50), length));
-        Assert.Equal(0, analysis.ProbabilityWorthwhileLeft);
     }
 
     [Fact]
@@ -204,13 +204,6 @@ public class HardLogsTests
         Analysis analysis = Sensible(Sore(_ => 5));
         Assert.All(analysis.Card.Lengths, length => Assert.True(length < Length.FromInches(49)));
         Assert.Contains(analysis.Cautions, caution => caution.Contains("every length") && caution.Contains("clinician"));
-    }
-
-    [Fact]
-    public void Soreness_of_long_ago_sets_no_limit()
-    {
-        AnalysisInput question = Sore(_ => 8);
-        Assert.DoesNotContain(Sensible(question with { Today = question.Today.AddDays(60) }).Cautions, caution => caution.Contains("sore"));
     }
 
     [Fact]
@@ -258,16 +251,23 @@ public class HardLogsTests
     }
 
     [Fact]
-    public void Where_only_outings_differ_in_length_the_search_ends_five_times_surer()
+    public void Whoever_cannot_swap_stops_five_times_surer_and_whoever_could_is_told_to_swap()
     {
         List<Analysis> seasons = [];
         for (int outings = 4; outings <= 56; outings += 4)
-            seasons.Add(Sensible(LogOf.Rows(from outing in Enumerable.Range(0, outings)
-                                            let inches = outing % 2 == 0 ? 49.0 : 51
-                                            from at in Enumerable.Range(0, 4)
-                                            select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)))));
-        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft is > 0.01 and < 0.05);
-        Assert.All(seasons, season => Assert.Equal(season.ProbabilityWorthwhileLeft < 0.01, season.DiminishingReturns));
+        {
+            AnalysisInput question = LogOf.Rows(from outing in Enumerable.Range(0, outings)
+                                                let inches = outing % 2 == 0 ? 49.0 : 51
+                                                from at in Enumerable.Range(0, 4)
+                                                select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)));
+            Assert.Equal(Standing.CannotTell, Sensible(question).Standing);
+            seasons.Add(Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } }));
+        }
+
+        double surer = TuningSettings.Default.StopBelow * TuningSettings.Default.StopBetweenOutings;
+        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft > surer && season.ProbabilityWorthwhileLeft < TuningSettings.Default.StopBelow);
+        Assert.Contains(seasons, season => season.DiminishingReturns);
+        Assert.All(seasons, season => Assert.False(season.DiminishingReturns && season.ProbabilityWorthwhileLeft >= surer));
     }
 
     [Fact]

@@ -10,7 +10,7 @@ namespace TrialLog.Screens.Base;
 internal sealed record Analyses(
     Func<AnalysisInput, Analysis> Analyse,
     Func<AnalysisInput, IReadOnlyList<ProgressPoint>> Progress,
-    Func<AnalysisInput, IReadOnlyList<CarriedLength>> Carry)
+    Func<AnalysisInput, IReadOnlyList<Assessment>> Carry)
 {
     /// <summary>Those of the tuning.</summary>
     public static readonly Analyses OfTheTuning = new(

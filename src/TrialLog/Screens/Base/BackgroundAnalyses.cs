@@ -52,7 +52,7 @@ internal sealed class BackgroundAnalyses : IDisposable
     public IReadOnlyList<ProgressPoint>? Progress(Chosen chosen) => Known<IReadOnlyList<ProgressPoint>>(chosen, FindingKind.Progress);
 
     /// <summary>The best length in every hull and for every blade; null until it was found.</summary>
-    public IReadOnlyList<CarriedLength>? Carried(Chosen chosen) => Known<IReadOnlyList<CarriedLength>>(chosen, FindingKind.Carried);
+    public IReadOnlyList<Assessment>? Carried(Chosen chosen) => Known<IReadOnlyList<Assessment>>(chosen, FindingKind.Carried);
 
     /// <summary>Begins to work it out, unless it is known, begun, or the user stopped it.</summary>
     public void Want(AnalysisInput input, FindingKind kind)

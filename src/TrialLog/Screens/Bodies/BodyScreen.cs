@@ -63,7 +63,7 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         bool two = brush.Columns >= TwoColumnsFrom;
         int width = two ? (brush.Columns - 6) / 2 : brush.Columns - 2;
         var body = new BodyText(Session, chosen, width);
-        IReadOnlyList<CarriedLength>? carried = Session.Found.Carried(chosen);
+        IReadOnlyList<Assessment>? carried = Session.Found.Carried(chosen);
         List<(string Text, Tone Tone)> left = [.. body.StartLength(), .. body.Technique()];
         List<(string Text, Tone Tone)> right = [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()];
         if (!two)

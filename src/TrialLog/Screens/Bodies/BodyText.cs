@@ -50,7 +50,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         yield return ("", Tone.Plain);
     }
 
-    public IEnumerable<(string Text, Tone Tone)> Everywhere(IReadOnlyList<CarriedLength>? carried)
+    public IEnumerable<(string Text, Tone Tone)> Everywhere(IReadOnlyList<Assessment>? carried)
     {
         yield return ("In every hull, for every blade", Tone.Title);
         if (carried is null)
@@ -60,23 +60,23 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield break;
         }
 
-        if (carried.Any(length => length.SorenessCeiling is not null))
+        if (carried.Any(length => length.SorenessLimit is not null))
         {
             foreach (string line in WordWrap.Lines("! You have been sore of late. Rest first; nothing longer than each line's ceiling until it no longer hurts.", width))
                 yield return (line, Tone.Caution);
         }
 
-        foreach (IGrouping<Guid, CarriedLength> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
+        foreach (IGrouping<Guid, Assessment> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
         {
             Paddle paddle = ofPaddle.First().Paddle;
             yield return ($"{Name(paddle.Name, 24)}  blade {Spoken.ToQuarter(paddle.Blade, Unit)}, "
                 + (paddle.IsFixed ? $"fixed at {Spoken.ToQuarter(paddle.Shortest, Unit)}" : $"set to {LengthWords.SayRange(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
-            foreach (CarriedLength length in ofPaddle)
+            foreach (Assessment length in ofPaddle)
             {
-                string rests = length.Pieces == 0 ? "by rule" : length.Pieces == 1 ? "tuned, 1 piece" : $"tuned, {length.Pieces} pieces";
-                string held = length.SorenessCeiling is { } ceiling ? $"! max {ceiling.Say(Unit)}; " : "";
-                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Best.Say(Unit),-9} likely {LengthWords.SayRange(length.LikelyLow, length.LikelyHigh, Unit),-18} {held}{rests}";
-                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange || length.Best > length.SorenessCeiling ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
+                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece" : $"tuned, {length.PiecesInHull} pieces";
+                string held = length.SorenessLimit is { } ceiling ? $"! max {ceiling.Say(Unit)}; " : "";
+                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Ideal.Length.Say(Unit),-9} likely {LengthWords.SayRange(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
+                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange || length.Ideal.Length > length.SorenessLimit ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
             }
         }
 

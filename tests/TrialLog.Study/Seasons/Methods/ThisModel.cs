@@ -5,7 +5,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 
 namespace TrialLog.Study.Seasons.Methods;
@@ -18,8 +17,7 @@ internal sealed class ThisModel : ISearchMethod
     private readonly Paddle _paddle;
     private readonly List<Outing> _outings = [];
     private readonly TuningSettings _settings;
-    private Fit _fit = null!;
-    private Assessment _findings = null!;
+    private AssessedFit _assessed = null!;
 
     public ThisModel(World world, TuningSettings settings)
     {
@@ -43,7 +41,7 @@ internal sealed class ThisModel : ISearchMethod
         Look();
     }
 
-    public IReadOnlyList<Length> Plan() => CardPlanner.Plan(Question(), _fit, _findings.Allowed, _findings.Habitual).Lengths;
+    public IReadOnlyList<Length> Plan() => CardPlanner.Plan(_assessed).Lengths;
 
     public void Learn(Outing outing)
     {
@@ -51,17 +49,15 @@ internal sealed class ThisModel : ISearchMethod
         Look();
     }
 
-    public Recommendation Recommend() =>
-        new(_findings.Best.Length.Inches, _findings.Stop, _findings.Best.LikelyLow.Inches, _findings.Best.LikelyHigh.Inches);
-
-    private void Look()
+    public Recommendation Recommend()
     {
-        AnalysisInput question = Question();
-        _fit = Fit.Of(question);
-        _findings = Assessment.Of(question, _fit);
+        Assessment says = _assessed.Says;
+        return new(says.Best.Length.Inches, says.DiminishingReturns, says.Best.LikelyLow.Inches, says.Best.LikelyHigh.Inches);
     }
 
-    private AnalysisInput Question() => new()
+    private void Look() => _assessed = AssessedFit.Of(Input());
+
+    private AnalysisInput Input() => new()
     {
         Paddler = _paddler,
         Hull = Canoe,

@@ -1,7 +1,7 @@
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tuning.Planning;
+namespace TrialLog.Tuning.Information;
 
 /// <summary>
 /// The posterior as weighted points (curvature, best length at the card's duration, expected best length at the goal's

@@ -3,7 +3,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
 
-namespace TrialLog.Tuning.Planning;
+namespace TrialLog.Tuning.Information;
 
 /// <summary>What a card is worth.</summary>
 /// <param name="Value">Expected fall of the expected loss, percent of speed.</param>
@@ -28,11 +28,13 @@ internal readonly record struct CardWorth(double Value, double LogCurvature)
 internal sealed class ExpectedValueOfInformation
 {
     private const int Bins = 240;
+    private const int Features = 3;
     private const double FarthestInSpreads = 40, KernelInSpreads = 4.5;
     private readonly PlanningCloud _cloud;
     private readonly SkewGivenCurve _skew;
     private readonly double _baseline, _meanCurvature;
     private readonly double[] _logCurvature;
+    private readonly double[] _featureMean = new double[Features], _featureCovariance = new double[Features * Features], _withGoal = new double[Features];
     private readonly double[] _place, _density, _curvature, _pull, _log, _kernel = new double[Bins];
 
     public ExpectedValueOfInformation(PlanningCloud cloud, SkewGivenCurve skew)
@@ -60,6 +62,54 @@ internal sealed class ExpectedValueOfInformation
 
         _baseline = pull * pull / curvature;
         _meanCurvature = curvature;
+        SumFeatures(pull / curvature);
+    }
+
+    /// <summary>
+    /// Moments of what a contrast answers to (c, −2 c θ, c g) under the posterior weighed by the curvature, under which the value of an
+    /// outcome is the variance that it takes from the goal's best length, times s E[c].
+    /// </summary>
+    private void SumFeatures(double meanGoal)
+    {
+        Span<double> feature = stackalloc double[Features];
+        double[] square = new double[Features * Features];
+        for (int k = 0; k < _cloud.Probability.Length; k++)
+        {
+            double c = _cloud.Curvature[k], weight = _cloud.Probability[k] * c / _meanCurvature;
+            feature[0] = c;
+            feature[1] = -2 * c * _cloud.Card[k];
+            feature[2] = _skew.Coefficient(c, _cloud.Card[k]);
+            for (int a = 0; a < Features; a++)
+            {
+                _featureMean[a] += weight * feature[a];
+                _withGoal[a] += weight * feature[a] * (_cloud.Goal[k] - meanGoal);
+                for (int b = 0; b < Features; b++)
+                    square[a * Features + b] += weight * feature[a] * feature[b];
+            }
+        }
+
+        for (int a = 0; a < Features; a++)
+            for (int b = 0; b < Features; b++)
+                _featureCovariance[a * Features + b] = square[a * Features + b] - _featureMean[a] * _featureMean[b];
+    }
+
+    /// <summary>What a contrast is worth at the least: what the best straight line through its outcomes makes of it.</summary>
+    /// <param name="squares">As in <see cref="Of"/>.</param>
+    /// <param name="lengths">As in <see cref="Of"/>.</param>
+    /// <param name="lopsided">As in <see cref="Of"/>.</param>
+    /// <param name="variance">As in <see cref="Of"/>.</param>
+    public double AtLeast(double squares, double lengths, double lopsided, double variance)
+    {
+        ReadOnlySpan<double> row = [squares, lengths, lopsided];
+        double share = _cloud.Share, spread = variance + share * share * lopsided * lopsided * _skew.Variance(_meanCurvature), with = 0;
+        for (int a = 0; a < Features; a++)
+        {
+            with += row[a] * _withGoal[a];
+            for (int b = 0; b < Features; b++)
+                spread += share * share * row[a] * row[b] * _featureCovariance[a * Features + b];
+        }
+
+        return share * _meanCurvature * share * share * with * with / spread;
     }
 
     /// <summary>

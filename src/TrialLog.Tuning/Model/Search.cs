@@ -1,0 +1,96 @@
+using TrialLog.Domain.Values;
+
+namespace TrialLog.Tuning.Model;
+
+/// <summary>
+/// Finds where the posterior lies, by turns: the most probable spreads, the heavy tails' weights, the top that the lopsided part
+/// stands around, and the range of curvatures. Each turn makes a new state out of the last; nothing is changed in place.
+/// </summary>
+/// <param name="Table">The pieces, with the lopsided part around the top found.</param>
+/// <param name="Prior">What is believed of the best lengths.</param>
+/// <param name="Settings">The other priors.</param>
+/// <param name="Tails">What the weights follow from.</param>
+/// <param name="Mode">The most probable spreads.</param>
+/// <param name="Axes">Where curvature and duration effect have their mass.</param>
+internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSettings Settings, HeavyTails Tails, NoiseMode Mode, CurveAxes Axes)
+{
+    private const int MostTurns = 25;
+
+    /// <summary>How far the heavy tails let each piece count, at the most probable spreads.</summary>
+    public double[] Weights => Tails.At(Math.Exp(Mode.LogPiece)).Weights;
+
+    /// <summary>What is known of the lopsidedness given the curve, at the most probable spreads.</summary>
+    public SkewGivenCurve Skew => SkewGivenCurve.Of(Table, Settings, At(Mode.LogOuting, Mode.LogPiece).Gram, Tails.Credit);
+
+    /// <summary>Searches until nothing moves.</summary>
+    public static Search Of(PieceTable table, BestLengthPrior prior, TuningSettings settings)
+    {
+        Search state = new(table, prior, settings, HeavyTails.Before(table, settings), NoiseMode.Before(settings), CurveAxes.Before(settings));
+        for (int turn = 0; turn < MostTurns; turn++)
+        {
+            (state, bool settled) = state.Next();
+            if (settled)
+                break;
+        }
+
+        return state;
+    }
+
+    /// <summary>Adds the posterior up over the grid of spreads.</summary>
+    /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
+    /// <param name="card">The same for the next card's pieces.</param>
+    public PosteriorSum Integrate(double goal, double card)
+    {
+        double[] outings = Mode.Axis(LogDensity, outing: true), pieces = Mode.Axis(LogDensity, outing: false);
+        PosteriorSum sum = new(Table, Axes, Prior, outings, pieces, goal, card, LogDensity(Mode.LogOuting, Mode.LogPiece));
+        for (int a = 0; a < outings.Length; a++)
+            for (int b = 0; b < pieces.Length; b++)
+            {
+                // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
+                Reduced reduced = At(outings[a], pieces[b]);
+                CurveNodes whole = Nodes(reduced, 1);
+                if (Tails.Credit < 1)
+                {
+                    CurveNodes credited = Nodes(reduced, Tails.Credit);
+                    sum.Add(a, b, credited, whole.LogSum - credited.LogSum);
+                }
+                else
+                {
+                    sum.Add(a, b, whole, 0);
+                }
+            }
+
+        return sum;
+    }
+
+    private (Search Next, bool Settled) Next()
+    {
+        Reduced reduced = At(Mode.LogOuting, Mode.LogPiece);
+        Search placed = this with { Axes = CurveAxes.Place(Table, Prior, Settings, reduced.Gram, reduced.LogDensity, Tails.Credit) };
+        NoiseMode mode = Mode.Step(placed.LogDensity, Settings);
+        Reduced atMode = At(mode.LogOuting, mode.LogPiece);
+        CurveNodes nodes = placed.Nodes(atMode, 1);
+        (HeavyTails tails, double changed) = Tails.After(Table, atMode.Gram, nodes, atMode.Weights, Math.Exp(mode.LogOuting), Math.Exp(mode.LogPiece));
+        double[] tops = CurveMoments.Tops(nodes, Table);
+        double shifted = 0;
+        for (int h = 0; h < tops.Length; h++)
+            shifted = Math.Max(shifted, Math.Abs(tops[h] - Table.Tops[h]));
+        return (placed with { Mode = mode, Tails = tails, Table = Table.WithTops(tops) }, mode.Moved < 0.05 && changed < 0.003 && shifted < 0.01);
+    }
+
+    private double LogDensity(double logOuting, double logPiece) => Nodes(At(logOuting, logPiece), 1).LogSum;
+
+    private CurveNodes Nodes(Reduced reduced, double credit) => new(Table, Prior, Settings, Axes, reduced.Gram, reduced.LogDensity, credit);
+
+    private Reduced At(double logOuting, double logPiece)
+    {
+        double outing = (logOuting - Math.Log(Settings.OutingMedian)) / Settings.OutingLogSpread;
+        double piece = (logPiece - Math.Log(Settings.PieceMedian)) / Settings.PieceLogSpread;
+        PieceWeights weights = Tails.At(Math.Exp(logPiece));
+        ReducedGram gram = new(Table, Settings, Math.Exp(logOuting), Math.Exp(logPiece), weights.Weights);
+        return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece), weights.Weights);
+    }
+
+    /// <summary>The log at one pair of spreads.</summary>
+    private readonly record struct Reduced(ReducedGram Gram, double LogDensity, double[] Weights);
+}
