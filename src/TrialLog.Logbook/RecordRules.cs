@@ -17,9 +17,6 @@ internal static class RecordRules
         Range(paddler.WorthwhilePercent, above: 0, upTo: 5, "A worthwhile change lies above 0 and up to 5 %.");
         if (paddler.Goal is { Distance: null, Time: null })
             throw new InvalidValueException("A goal event needs a distance or a time.");
-        CheckMade(paddler.Goal?.Distance);
-        CheckMade(paddler.Goal?.Time);
-        CheckMade(paddler.Trials.Distance);
         if (paddler.Trials.Pieces is int pieces && (pieces is < 4 or > 16 || pieces % 2 != 0))
             throw new InvalidValueException("A trial outing has an even number of pieces, from 4 to 16.");
         if (paddler.Trials.Minutes is < 15 or > 300)
@@ -61,8 +58,6 @@ internal static class RecordRules
         {
             if (piece.Order < 1 || !orders.Add(piece.Order) || !ids.Add(piece.Id))
                 throw new InvalidValueException("The pieces of an outing have ids and numbers of their own, from 1.");
-            CheckMade(piece.Distance);
-            CheckMade(piece.Time);
             if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
                 throw new InvalidValueException(problem);
             Range(piece.FadePercent, above: -1000, upTo: 1000, "A fade lies between -1,000 and 1,000 %.");
@@ -80,8 +75,6 @@ internal static class RecordRules
             throw new InvalidValueException($"A trial card has 1 to {MostCardLengths} pieces.");
         if (card.LikelyLow > card.LikelyHigh || card.Outings < 0 || card.Pieces < 0 || card.AsOfChange < 0)
             throw new InvalidValueException("A trial card's range runs from low to high, and its counts are not negative.");
-        CheckMade(card.Card.Distance);
-        CheckMade(card.Card.Rest);
         Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
         Text(card.Card.Reason, LongestText, "reason of a trial card");
         if (card.OwnLengths.Count > MostCardLengths || card.OutingsToGo is { } toGo && (toGo.Low < 0 || toGo.Low > toGo.Median || toGo.Median > toGo.High))
@@ -146,9 +139,4 @@ internal static class RecordRules
         if (number is double value && !(value > above && value <= upTo))
             throw new InvalidValueException(otherwise);
     }
-
-    // The default of a value type is made without its factory, and may lie outside the range that the factory guards.
-    private static void CheckMade(Distance? distance) => _ = distance is Distance d ? Distance.FromMicrometres(d.Micrometres) : default;
-
-    private static void CheckMade(PieceTime? time) => _ = time is PieceTime t ? PieceTime.FromMilliseconds(t.Milliseconds) : default;
 }

@@ -1,5 +1,6 @@
 using TrialLog.Application.Coaching;
 using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
@@ -23,11 +24,15 @@ internal static class PrepareReport
             Paddles = question.Paddles,
             Progress = Tuner.Progress(question),
             Cards = cards,
-            Carried = Tuner.Carry(question, question.Hulls, question.Paddles),
+            Carried = Tuner.Carry(question, With(OwnGear.Hulls(workspace, chosen.Paddler, question.Outings), chosen.Hull),
+                With(OwnGear.Paddles(workspace, chosen.Paddler, question.Outings), chosen.Paddle)),
             Classical = ClassicalAnalysis.Fit(question),
             Notes = withNotes ? CoachNotes.About(workspace, chosen.Paddler) : [],
             Date = workspace.Today,
             Version = ProgramVersion.Text,
         };
     }
+
+    // What is reported on is on the list even where it is not theirs: the coach named it.
+    private static IReadOnlyList<T> With<T>(IReadOnlyList<T> own, T chosen) => own.Contains(chosen) ? own : [chosen, .. own];
 }

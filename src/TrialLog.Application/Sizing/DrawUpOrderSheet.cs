@@ -39,7 +39,7 @@ internal static class DrawUpOrderSheet
         return OrderSheet.Of(
             paddler.Name, workspace.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit, goalSeconds)),
             from hull in steered
-            from paddle in workspace.Logbook.Paddles()
+            from paddle in paddleName is null ? OwnGear.Paddles(workspace, paddler, workspace.Logbook.Outings(paddler.Id)) : workspace.Logbook.Paddles()
             where paddle.Steering && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
             select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)));
     }

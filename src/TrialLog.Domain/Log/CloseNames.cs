@@ -62,8 +62,7 @@ public sealed class CloseNames(IEnumerable<string> known)
     private static string PlainOf(string name)
     {
         var plain = new StringBuilder(name.Length);
-        // Through runes first, since a half of a surrogate pair cannot be normalized.
-        foreach (Rune rune in string.Concat(name.EnumerateRunes()).Normalize(NormalizationForm.FormD).EnumerateRunes())
+        foreach (Rune rune in Accents.Decompose(name).EnumerateRunes())
         {
             // Marks of scripts other than Latin are vowels and tones: they stay.
             if (Rune.IsLetterOrDigit(rune) || (Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark && rune.Value is < 0x300 or > 0x36F))

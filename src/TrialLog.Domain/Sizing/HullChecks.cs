@@ -9,15 +9,6 @@ public static class HullChecks
     /// <summary>From how far off the crew rule a measured hull is asked about, inches: the rule allows for two. Common practice, no source.</summary>
     private const double FarOffInches = 2.5;
 
-    /// <summary>Seat heights that cannot be, as sentences. Empty where all is well.</summary>
-    public static IReadOnlyList<string> Problems(IEnumerable<Hull> hulls) =>
-    [
-        .. from hull in hulls
-           let problem = hull.SeatHeight is { } height ? Plausible.ProblemWithSeatHeight(height) : null
-           where problem is not null
-           select $"{Quoted.Brief(hull.Name)}: {problem}",
-    ];
-
     /// <summary>Seat heights that put a hull far from where the crew rule would, as questions. The order of hulls does not matter.</summary>
     public static IReadOnlyList<string> Questions(IEnumerable<Hull> hulls, LengthUnit unit)
     {

@@ -13,10 +13,13 @@ public readonly partial record struct Distance : IComparable<Distance>
     private const long MicrometresPerMetre = 1_000_000;
     private const long MicrometresPerMile = 1_609_344_000;
 
-    private Distance(long micrometres) => Micrometres = micrometres;
+    // Counted from the shortest distance, so that one that was never set is 1 m and not impossible.
+    private readonly long _beyondShortest;
+
+    private Distance(long micrometres) => _beyondShortest = micrometres - MicrometresPerMetre;
 
     /// <summary>The distance in micrometres.</summary>
-    public long Micrometres { get; }
+    public long Micrometres => _beyondShortest + MicrometresPerMetre;
 
     /// <summary>The distance in metres.</summary>
     public double Metres => (double)Micrometres / MicrometresPerMetre;

@@ -72,13 +72,14 @@ internal static partial class LengthText
             nanometres += (decimal)perUnit * over / under;
         }
 
+        nanometres = Math.Round(nanometres, MidpointRounding.AwayFromZero);
         if (nanometres > Length.Longest.Nanometres)
         {
             problem = $"“{Quoted.Brief(text)}” is longer than 10 m; check the unit.";
             return false;
         }
 
-        length = Length.FromNanometres((long)Math.Round(nanometres, MidpointRounding.AwayFromZero));
+        length = Length.FromNanometres((long)nanometres);
         problem = null;
         return true;
     }

@@ -7,12 +7,15 @@ namespace TrialLog.Domain.Values;
 /// <summary>How long a piece or an event took: 1 s to 48 h, held as whole milliseconds.</summary>
 public readonly partial record struct PieceTime : IComparable<PieceTime>
 {
-    private const long Longest = 48L * 3600 * 1000;
+    private const long Shortest = 1000, Longest = 48L * 3600 * 1000;
 
-    private PieceTime(long milliseconds) => Milliseconds = milliseconds;
+    // Counted from the shortest time, so that one that was never set is 1 s and not impossible.
+    private readonly long _beyondShortest;
+
+    private PieceTime(long milliseconds) => _beyondShortest = milliseconds - Shortest;
 
     /// <summary>The time in milliseconds, 1,000 to 172,800,000.</summary>
-    public long Milliseconds { get; }
+    public long Milliseconds => _beyondShortest + Shortest;
 
     /// <summary>The time in seconds.</summary>
     public double Seconds => Milliseconds / 1000.0;
@@ -20,7 +23,7 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
     /// <summary>A time of so many milliseconds.</summary>
     /// <exception cref="InvalidValueException">Not between 1 s and 48 h.</exception>
     public static PieceTime FromMilliseconds(long milliseconds) =>
-        milliseconds is < 1000 or > Longest
+        milliseconds is < Shortest or > Longest
             ? throw new InvalidValueException("A time lies between 1 second and 48 hours.")
             : new PieceTime(milliseconds);
 
@@ -68,7 +71,7 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
         }
 
         decimal milliseconds = ((hours * 60 + minutes) * 60 + seconds) * 1000;
-        if (milliseconds is < 1000 or > Longest)
+        if (milliseconds is < Shortest or > Longest)
         {
             problem = $"“{Quoted.Brief(text)}” is not between 1 second and 48 hours.";
             return false;

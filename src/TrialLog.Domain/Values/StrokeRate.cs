@@ -6,10 +6,15 @@ namespace TrialLog.Domain.Values;
 /// <summary>Stroke rate, 5 to 150 strokes a minute, held in tenths.</summary>
 public readonly record struct StrokeRate
 {
-    private StrokeRate(int tenths) => Tenths = tenths;
+    private const int LowestTenths = 50;
+
+    // Counted from the lowest, so that one that was never set is not impossible.
+    private readonly int _aboveLowest;
+
+    private StrokeRate(int tenths) => _aboveLowest = tenths - LowestTenths;
 
     /// <summary>Strokes a minute in tenths, 50 to 1500.</summary>
-    public int Tenths { get; }
+    public int Tenths => _aboveLowest + LowestTenths;
 
     /// <summary>Strokes a minute.</summary>
     public double StrokesPerMinute => Tenths / 10.0;

@@ -11,7 +11,14 @@ namespace TrialLog.Reports.Documents;
 /// <param name="Subtitle">A line below the title.</param>
 /// <param name="Sections">What follows, in order.</param>
 /// <param name="Footer">The last line: version and date.</param>
-internal sealed record Document(string Title, string Subtitle, IReadOnlyList<Section> Sections, string Footer);
+internal sealed record Document(string Title, string Subtitle, IReadOnlyList<Section> Sections, string Footer)
+{
+    /// <summary>What is only looked up: folded on a screen, on sheets of its own on paper, and named in a list before it.</summary>
+    public IReadOnlyList<Section> Appendices { get; init; } = [];
+
+    /// <summary>The sections and the appendices, for formats that fold nothing.</summary>
+    public IEnumerable<Section> All => Sections.Concat(Appendices);
+}
 
 /// <summary>A part of a page under its own heading.</summary>
 internal sealed record Section(string Heading, params IReadOnlyList<Block> Blocks);

@@ -34,6 +34,8 @@ internal static partial class Html
         page.Append("<main>\n");
         for (int i = 0; i < document.Sections.Count; i++)
             AppendSection(page, document.Sections[i], $"section-{i + 1}");
+        if (document.Appendices.Count > 0)
+            AppendAppendices(page, document.Appendices);
         page.Append("</main>\n");
         Append(page, new XElement("footer", Text("p", document.Footer)));
         return page.Append("</body>\n</html>\n").ToString();
@@ -43,18 +45,41 @@ internal static partial class Html
     {
         page.Append("<section aria-labelledby=\"").Append(name).Append("\">\n");
         Append(page, Text("h2", section.Heading, new XAttribute("id", name)));
+        AppendBlocks(page, section, name);
+        page.Append("</section>\n");
+    }
+
+    private static void AppendBlocks(StringBuilder page, Section section, string name)
+    {
         int table = 0;
         foreach (Block block in section.Blocks)
             Append(page, Of(block, $"{name}-table-{(block is Table ? ++table : table)}"));
-        page.Append("</section>\n");
+    }
+
+    // Closed on a screen; the style opens them on paper. A browser opens one that a link of the contents leads into.
+    private static void AppendAppendices(StringBuilder page, IReadOnlyList<Section> appendices)
+    {
+        Append(page, new XElement("nav", Class("contents"), new XAttribute("aria-labelledby", "contents"),
+            Text("h2", "Contents", new XAttribute("id", "contents")),
+            new XElement("ol", appendices.Select((section, at) => new XElement("li", Text("a", section.Heading, new XAttribute("href", $"#appendix-{at + 1}")))))));
+        for (int i = 0; i < appendices.Count; i++)
+        {
+            string name = $"appendix-{i + 1}";
+            page.Append("<details class=\"appendix\">\n");
+            Append(page, new XElement("summary", Text("h2", appendices[i].Heading, new XAttribute("id", name))));
+            AppendBlocks(page, appendices[i], name);
+            page.Append("</details>\n");
+        }
     }
 
     private static XElement Of(Block block, string name) => block switch
     {
         Paragraph paragraph => Text("p", paragraph.Text, paragraph.Answers ? Class("answer") : null),
         Subheading subheading => Text("h3", subheading.Text),
-        Facts facts => new XElement("dl", facts.Items.Select(fact => new XElement("div", Text("dt", fact.Label), Text("dd", fact.Value),
-            fact.Meaning is { } meaning ? Text("dd", meaning, Class("meaning")) : null))),
+        Facts facts => new XElement("table", Class("facts"),
+            Text("caption", "In figures", Class("unseen")),
+            new XElement("tbody", facts.Items.Select(fact => new XElement("tr", Text("th", fact.Label, new XAttribute("scope", "row")), Text("td", fact.Value, Class("figure")),
+                Text("td", fact.Meaning ?? "", Class("meaning")))))),
         Bullets bullets => new XElement("ul", bullets.Warn ? Class("warn") : null, bullets.Items.Select(item => Text("li", item))),
         Table rows => Of(rows, name),
         Figure figure => new XElement("figure", figure.Picture.Svg,

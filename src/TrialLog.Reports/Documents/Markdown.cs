@@ -15,7 +15,7 @@ internal static class Markdown
     {
         var page = new StringBuilder();
         page.Append("# ").Append(OneLine(document.Title)).Append("\n\n").Append(Escaped(document.Subtitle)).Append('\n');
-        foreach (Section section in document.Sections)
+        foreach (Section section in document.All)
         {
             page.Append("\n## ").Append(OneLine(section.Heading)).Append('\n');
             foreach (Block block in section.Blocks.SelectMany(block => block.OneByOne))

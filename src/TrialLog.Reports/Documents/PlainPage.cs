@@ -16,7 +16,7 @@ internal static class PlainPage
     {
         var page = new StringBuilder();
         page.Append(Wrapped(document.Title)).Append(Wrapped(document.Subtitle));
-        foreach (Section section in document.Sections)
+        foreach (Section section in document.All)
         {
             page.Append('\n').Append(Clean(section.Heading).ToUpperInvariant()).Append('\n');
             foreach (Block block in section.Blocks.SelectMany(block => block.OneByOne))

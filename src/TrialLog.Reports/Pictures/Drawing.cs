@@ -13,7 +13,8 @@ namespace TrialLog.Reports.Pictures;
 /// </summary>
 internal static class Drawing
 {
-    private const int Width = 480, Height = 320;
+    // So small that on a phone a picture is as wide as it was drawn, and its text as tall: 12 px and more.
+    private const int Width = 360, Height = 270;
     private static readonly double[] Steps = [0.25, 0.5, 1, 2, 5, 10, 20, 50];
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
@@ -23,6 +24,9 @@ internal static class Drawing
     public static readonly OxyColor Band = OxyColor.Parse("#d5e6e6");
     public static readonly OxyColor Mark = OxyColor.Parse("#9a3b12");
     public static readonly OxyColor Rule = OxyColor.Parse("#e3e8ea");
+
+    private static readonly (OxyColor Colour, string Name)[] PageColours =
+        [(Ink, "ink"), (Quiet, "quiet"), (Line, "line"), (Band, "band"), (Mark, "mark"), (Rule, "rule"), (OxyColors.White, "paper")];
 
     public static PlotModel Plot() => new()
     {
@@ -84,6 +88,17 @@ internal static class Drawing
                 attribute.Value = $"url(#{name}-{attribute.Value[5..]}";
             else if (attribute.Name.LocalName == "font-family")
                 attribute.Value = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+            else if (attribute.Name.LocalName == "style")
+                attribute.Value = OfThePage(attribute.Value);
+        }
+
+        // Only a style may name a colour of the page.
+        foreach (XElement element in drawn.DescendantsAndSelf().ToList())
+        {
+            if (element.Attribute("fill") is not { } fill)
+                continue;
+            element.SetAttributeValue("style", $"fill:{OfThePage(fill.Value)};{element.Attribute("style")?.Value}");
+            fill.Remove();
         }
 
         drawn.ReplaceAttributes(
@@ -95,6 +110,18 @@ internal static class Drawing
             new XElement(Svg + "title", new XAttribute("id", $"{name}-title"), PlainText.Permitted(title)),
             new XElement(Svg + "desc", new XAttribute("id", $"{name}-desc"), PlainText.Permitted(description)));
         return drawn;
+    }
+
+    // The page's own colours, dark or light; where the drawing stands elsewhere, those it was drawn in.
+    private static string OfThePage(string style)
+    {
+        foreach ((OxyColor colour, string name) in PageColours)
+        {
+            string rgb = $"rgb({colour.R},{colour.G},{colour.B})";
+            style = style.Replace(rgb, $"var(--{name},{rgb})", StringComparison.Ordinal);
+        }
+
+        return style;
     }
 
     /// <summary>An axis of overall lengths in the paddler's unit, marked in fractions of an inch or in centimetres.</summary>

@@ -17,7 +17,7 @@ internal static class ProgressPictures
         // While sore, the best length proposed can lie below the likely range for speed.
         double low = progress.Min(point => Math.Min(said.OnAxis(point.LikelyLow), said.OnAxis(point.Best)));
         double high = progress.Max(point => Math.Max(said.OnAxis(point.LikelyHigh), said.OnAxis(point.Best)));
-        double room = 0.06 * (high - low) + 0.05;
+        double room = 0.1 * (high - low) + 0.05;
         plot.Axes.Add(OutingAxis(progress));
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Left, "Best length", low - room, high + room, said));
 
@@ -47,7 +47,7 @@ internal static class ProgressPictures
         PlotModel plot = Drawing.Plot();
         double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
         plot.Axes.Add(OutingAxis(progress));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.03 * top, 1.12 * top));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.05 * top, 1.12 * top));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "", LineStyle.Dash, Drawing.Mark));
         var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
         line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));

@@ -198,6 +198,20 @@ public class CoachCommandTests
     }
 
     [Fact]
+    public void Nobody_is_shown_or_sold_anothers_paddle()
+    {
+        using TestProgram program = WithOutings(2);
+        program.Must("paddler", "add", "Bram Okello", "--reach", "52in");
+        program.Must("paddle", "add", "Bram's own", "--blade", "20in", "--range", "49in..55in");
+        program.Must("log", "51in,1km,5:30,6", "53in,1km,5:30,6", "--paddler", "Bram Okello", "--paddle", "Bram's own");
+        foreach (string[] command in new[] { ["report", "--out", "-", "--format", "md"], new[] { "order-sheet" }, ["transfer"] })
+        {
+            Assert.DoesNotContain("Bram", program.Must([.. command, "--paddler", "Ilse Maro"]));
+            Assert.Contains("Bram's own", program.Must([.. command, "--paddler", "Bram Okello"]).Replace("\\", ""));
+        }
+    }
+
+    [Fact]
     public void A_squad_of_a_hundred_with_twenty_outings_each_is_told_within_ten_seconds_and_the_same_each_time()
     {
         using TestProgram program = TestProgram.WithIlse();

@@ -28,6 +28,14 @@ public class ParsingLaws
             Length.Parse(length.ToText(unit), bare) == length && Length.Parse(length.ToDecimalInches()) == length);
 
     [Fact]
+    public void The_longest_and_the_shortest_length_are_printed_as_what_is_accepted() =>
+        Assert.All([Length.Longest, Length.FromNanometres(9_999_999_999), Length.FromNanometres(1), default], length =>
+        {
+            Assert.Equal(length, Length.Parse(length.ToText()));
+            Assert.Equal(length, Length.Parse(length.ToDecimalInches()));
+        });
+
+    [Fact]
     public void A_distance_printed_reads_as_itself() =>
         Distances.Sample(distance => Distance.Parse(distance.ToString()) == distance && Distance.Parse(distance.ToDecimalMetres()) == distance);
 
