@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 
 namespace TrialLog.Screens.Base;
 
@@ -108,11 +109,11 @@ internal sealed class LogbookQueue : IDisposable
     }
 
     /// <summary>Work whose answer is taken either by the key that waits or, if that gave up, by a later pass of the screens.</summary>
+    [SuppressMessage("Reliability", "CA1001", Justification = "The other thread may be about to set the event, and it holds no handle unless one is asked for.")]
     private sealed class Job<T>(Func<T> work)
     {
         private const int Running = 0, Done = 1, GivenUp = 2;
 
-        // Not disposed: the other thread may be about to set it, and it holds no handle unless one is asked for.
         private readonly ManualResetEventSlim _done = new();
         private int _state = Running;
 
