@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Study.OddLogs;
 using TrialLog.Study.Recordings;
 using TrialLog.Study.Samples;
 using TrialLog.Study.Screens;
@@ -10,6 +11,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     SeasonsCommand.Create(),
     BenchCommand.Create(),
     SensitivityCommand.Create(),
+    OddLogsCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),
     RecordingCommands.Fuzz(),

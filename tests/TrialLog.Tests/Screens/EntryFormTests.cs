@@ -63,7 +63,7 @@ public sealed class EntryFormTests : IDisposable
                 : record;
             Assert.Equal(record, draft);
         },
-        seed: "0000KTkCWJR5", iter: 12, threads: 1);
+        iter: 12);
 
     [Fact]
     public void A_new_outing_and_two_changes_are_kept_apart_also_over_a_crash()

@@ -1,12 +1,12 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Wording;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 
@@ -114,18 +114,23 @@ public sealed class OutingTests : IDisposable
     }
 
     [Fact]
-    public void While_sore_the_next_card_waits_and_every_length_has_its_ceiling()
+    public void While_it_hurts_rest_comes_first_the_card_is_behind_a_key_and_a_word_that_it_is_gone_ends_it()
     {
         SampleLog.Write(Logbook);
+        // As the tuning does: sore as long as the log says so and nobody has said that it is gone.
         using AtTheTerminal terminal = new(Logbook, analyses: SampleLog.Known with
         {
-            Carry = question => [.. SampleLog.Known.Carry(question).Select(length => length with { SorenessLimit = Length.FromInches(49.25) })],
+            Analyse = question => StandingSoreness.Of(question.Outings, question.SorenessClearances, question.Today) is { } soreness
+                ? SampleLog.Sore(SampleLog.Known.Analyse(question), soreness)
+                : SampleLog.Known.Analyse(question),
         });
-        terminal.Shows("Paddle these 4, in this order").Press(Key.Enter).Type("5:34").Press(Key.Enter, Key.Enter);
+        terminal.Shows("Next outing").Press(Key.Enter).Type("5:34").Press(Key.Enter, Key.Enter);
         foreach (string time in new[] { "5:35", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
-        terminal.Type("5").Press(Key.S.WithCtrl).Shows("! Rest first. When it no longer hurts:").ShowsNot("in this order");
-        terminal.Type("6").Press(Key.Space).Shows("! max 49 ¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
+        terminal.Type("5").Press(Key.S.WithCtrl).Shows("Rest first: you logged soreness of 5").ShowsNot("4 pieces of").ShowsNot("┠");
+        terminal.Type("c").Shows("When it no longer hurts").Press(Key.Esc).Type("z").Shows("Who says that the soreness is gone?").Type("Dr Vale").Press(Key.Enter);
+        terminal.Shows("Next outing").ShowsNot("Rest first");
+        terminal.Type("3").Type("u").Type("1").Shows("Rest first");
     }
 
     [Fact]

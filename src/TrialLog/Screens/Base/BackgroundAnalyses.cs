@@ -43,7 +43,7 @@ internal sealed class BackgroundAnalyses : IDisposable
     /// <summary>What is being worked out, and for how long; empty when nothing is.</summary>
     public string Working => _failure.Length > 0 && !IsWorking ? _failure
         : IsWorking ? $"Working it out from the log … {_since.Elapsed.TotalSeconds:0.0} s   Esc stops"
-        : Stopped ? "Stopped. r works it out after all" : "";
+        : Stopped ? "Stopped. F5 works it out after all" : "";
 
     /// <summary>What the log says; null until it was found.</summary>
     public Analysis? Analysis(Chosen chosen) => Known<Analysis>(chosen, FindingKind.Analysis);

@@ -17,9 +17,9 @@ internal static class Choosing
         if (session.Chosen is not { } chosen)
             yield break;
         yield return new KeyHint('h', "hull", () => Hull(session, chosen));
-        yield return new KeyHint('b', "blade", () => Paddle(session, chosen));
+        yield return new KeyHint('p', "paddle", () => Paddle(session, chosen));
         if (session.State.Paddlers is { Count: > 1 } paddlers)
-            yield return new KeyHint('p', "paddler", () => Paddler(session, chosen, paddlers));
+            yield return new KeyHint('l', "whose log", () => Paddler(session, chosen, paddlers));
     }
 
     /// <summary>What stops or resumes the working out, whichever makes sense now.</summary>
@@ -28,7 +28,7 @@ internal static class Choosing
         if (session.Found.IsWorking)
             yield return new KeyHint(Key.Esc, "Esc", "stop working it out", session.Found.Stop);
         else if (session.Found.Stopped)
-            yield return new KeyHint('r', "work it out", session.Found.Resume);
+            yield return new KeyHint(Key.F5, "F5", "work it out", session.Found.Resume);
     }
 
     private static void Hull(Session session, Chosen chosen)

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
+using TrialLog.Application.Wording;
 
 namespace TrialLog.Screens.Base;
 

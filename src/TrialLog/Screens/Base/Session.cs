@@ -1,5 +1,6 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;

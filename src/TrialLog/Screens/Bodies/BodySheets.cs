@@ -1,18 +1,18 @@
 using System.Globalization;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Bodies;
 
@@ -80,7 +80,7 @@ internal static class BodySheets
             lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Workspace.Today);
 
         string Says(TechniqueAnswer answer) =>
-            $"By this check alone the length would be {Spoken.ToQuarter(answer.PointsTo, unit)}, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
+            $"By this check alone the length would be {Say.Quarter(answer.PointsTo, unit)}, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
             + (answer.Implied.Overhead ? " ! " + TechniqueRule.ShoulderCaution : "");
     }
 
@@ -136,6 +136,41 @@ internal static class BodySheets
         session.Ask(
             workspace => OrderSheetText.Plain(DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
             text => session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", text, asWritten: true)));
+    }
+
+    /// <summary>Notes that the best length is raced from now on.</summary>
+    public static void Race(Session session, Analysis analysis)
+    {
+        Length length = analysis.Best.Length;
+        var decision = new Decision
+        {
+            Id = Guid.CreateVersion7(session.Workspace.Now),
+            PaddlerId = analysis.Paddler.Id,
+            HullId = analysis.Hull.Id,
+            PaddleId = analysis.Paddle.Id,
+            Length = length,
+            Kind = DecisionKind.Raced,
+            Date = session.Today,
+        };
+        string said = Say.Length(length, analysis.Paddler.Unit);
+        session.Change(
+            workspace => workspace.Logbook.Change($"Decided to race {said} in {analysis.Hull.Name}", log => log.Put(decision)),
+            () => session.Shell.Say($"Noted: {analysis.Paddler.Name} races {said} in {analysis.Hull.Name} from today. In the logbook, u undoes it.", Paint.Tone.Best));
+    }
+
+    /// <summary>Takes the word that soreness is gone, and whose word it is.</summary>
+    public static void ClearSoreness(Session session)
+    {
+        Paddler paddler = session.Chosen!.Paddler;
+        session.Shell.Lay(new QuestionSheet(
+            session.Look, session.Shell, "Who says that the soreness is gone?",
+            $"Your name, your coach's or your clinician's. {Cautions.Pain} What was told until today then no longer holds your lengths down.", "",
+            text => NameRule.TryCheck(text, "person", out _, out string? problem) ? null : problem,
+            text => session.Change(
+                workspace => workspace.Logbook.Change(
+                    $"Cleared {paddler.Name}'s soreness, on the word of {text.Trim()}",
+                    log => log.Put(new SorenessClearance { Id = Guid.CreateVersion7(workspace.Now), PaddlerId = paddler.Id, Date = workspace.Today, By = text.Trim() })),
+                () => session.Shell.Say("Noted that it is gone. In the logbook, u undoes it. If it comes back, stop.", Paint.Tone.Best))));
     }
 
     private static void Change(Session session, Action<Workspace> change, string done) => session.Change(change, () =>

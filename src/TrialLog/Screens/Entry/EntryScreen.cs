@@ -2,17 +2,16 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Entry;
 
@@ -36,7 +35,7 @@ internal sealed class EntryScreen : Screen
         _form.Edited += SaveDraft;
         _form.Done += Save;
         // A field would take these for itself.
-        _form.KeyFirst = key => key.IsCtrl && Answer(key);
+        _form.KeyFirst = key => key.IsCtrl && Heed(key);
         Add(_form);
     }
 

@@ -40,7 +40,7 @@ internal sealed class OutingForm : Canvas
             Y = Pos.Func(_ => Roomy ? 4 : 3),
             Height = Dim.Func(_ => Math.Clamp(_typed?.Draft.Pieces.Count ?? 1, 1, Math.Max(1, Viewport.Height - (Roomy ? 9 : 6)))),
         };
-        _below = new View { CanFocus = true, X = 12, Y = Pos.Bottom(_pieces) + Pos.Func(_ => Roomy ? 1 : 0), Width = Dim.Fill(2), Height = 2 };
+        _below = new BelowView(look) { X = 0, Y = Pos.Bottom(_pieces) + Pos.Func(_ => Roomy ? 1 : 0), Width = Dim.Fill(), Height = 2 };
         SubViewsLaidOut += (_, _) => KeepInSight();
     }
 
@@ -123,9 +123,6 @@ internal sealed class OutingForm : Canvas
         if (count > shown)
             brush.TextTo(brush.Columns - 1, _pieces.Frame.Y - 1, $"pieces {_pieces.Top + 1} to {Math.Min(count, _pieces.Top + shown)} of {count}", Tone.Dim);
         int below = _below.Frame.Y;
-        brush.Text(1, below, "soreness", Tone.Dim);
-        brush.Text(19, below, "shoulder, elbow, back: 0 none to 10 worst", Tone.Dim);
-        brush.Text(1, below + 1, "notes", Tone.Dim);
         if (WorstProblem() is { } problem)
             brush.Words(1, below + 2, brush.Columns - 2, "✗ " + problem, Tone.Problem, most: Math.Max(1, Math.Min(2, brush.Rows - below - 2)));
     }
@@ -148,7 +145,7 @@ internal sealed class OutingForm : Canvas
         RemoveAll();
         AddTo(this, OutingPart.Date, new Field { X = 8, Y = 0, Width = 11 });
         AddTo(this, OutingPart.Hull, new ChoiceField(Look, [.. _context.Hulls.Select(hull => Quoted.Visible(hull.Name))]) { X = 27, Y = 0, Width = 18 });
-        AddTo(this, OutingPart.Paddle, new ChoiceField(Look, [.. _context.Paddles.Select(paddle => Quoted.Visible(paddle.Name))]) { X = 55, Y = 0, Width = Dim.Fill(1) });
+        AddTo(this, OutingPart.Paddle, new ChoiceField(Look, [.. _context.Paddles.Select(paddle => Quoted.Visible(paddle.Name))]) { X = 55, Y = 0, Width = RestAfter(56) });
         AddTo(this, OutingPart.Wind, new Field { X = 8, Y = 1, Width = 4 });
         AddTo(this, OutingPart.Label, new Field { X = 29, Y = 1, Width = 16 });
         Add(_pieces, _below);
@@ -158,9 +155,12 @@ internal sealed class OutingForm : Canvas
                 AddTo(_pieces, part, new Field { X = column, Y = _pieces.RowOf(piece), Width = width }, piece);
         }
 
-        AddTo(_below, OutingPart.Soreness, new Field { X = 0, Y = 0, Width = 5 });
-        AddTo(_below, OutingPart.Notes, new Field { X = 0, Y = 1, Width = Dim.Fill() });
+        AddTo(_below, OutingPart.Soreness, new Field { X = 12, Y = 0, Width = 5 });
+        AddTo(_below, OutingPart.Notes, new Field { X = 12, Y = 1, Width = RestAfter(14) });
     }
+
+    // Even where it is out of sight a field keeps a width, or the cursor could not go there.
+    private Dim RestAfter(int columns) => Dim.Func(_ => Math.Max(8, Viewport.Width - columns));
 
     private void AddTo(View where, OutingPart part, View input, int piece = -1)
     {
@@ -239,7 +239,7 @@ internal sealed class OutingForm : Canvas
     }
 
     private string PaceAndDoubt(PieceEntry entry) =>
-        _typed.Doubt(entry, _context) is { } doubt ? $"? {PieceSaying.Pace(entry)}, {doubt}" : PieceSaying.Pace(entry);
+        _typed.Doubt(entry, _context) is { } doubt ? $"? {Say.Pace(entry)}, {doubt}" : Say.Pace(entry);
 
     // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.
     private static string Shortened(string problem)
@@ -250,6 +250,23 @@ internal sealed class OutingForm : Canvas
 
     private string? WorstProblem() => _typed.Spots.OrderByDescending(spot => spot == Here)
         .Select(spot => _typed.Typo(spot, _context)).FirstOrDefault(typo => typo is not null);
+
+    /// <summary>What is asked once, below the pieces.</summary>
+    private sealed class BelowView : Canvas
+    {
+        public BelowView(Look look)
+            : base(look)
+        {
+            CanFocus = true;
+        }
+
+        protected override void Paint(Brush brush)
+        {
+            brush.Text(1, 0, "soreness", Tone.Dim);
+            brush.Text(19, 0, "shoulder, elbow, back: 0 none to 10 worst", Tone.Dim);
+            brush.Text(1, 1, "notes", Tone.Dim);
+        }
+    }
 
     /// <summary>The rows of the pieces, of which some may be out of sight.</summary>
     private sealed class PiecesView : Canvas

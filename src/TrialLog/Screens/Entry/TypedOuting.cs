@@ -4,7 +4,6 @@ using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Screens.Entry;

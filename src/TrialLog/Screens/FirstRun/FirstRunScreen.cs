@@ -40,7 +40,7 @@ internal sealed class FirstRunScreen : Screen
                 SetNeedsDraw();
             };
             form.Done += Next;
-            form.KeyFirst = key => key.IsCtrl && Answer(key);
+            form.KeyFirst = key => key.IsCtrl && Heed(key);
             Add(form);
         }
 

@@ -29,7 +29,7 @@ internal sealed class FormSheet : Sheet
         form.Height = form.NeededRows;
         form.Done += Finish;
         // A field would take these for itself.
-        form.KeyFirst = key => key.IsCtrl && Answer(key);
+        form.KeyFirst = key => key.IsCtrl && Heed(key);
         form.Edited += SetNeedsDraw;
         Add(form);
     }

@@ -1,5 +1,6 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
@@ -7,7 +8,6 @@ using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

@@ -2,16 +2,15 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Imports;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Log;
 
@@ -55,7 +54,7 @@ internal sealed class LogbookScreen : Screen
         new('f', "filter", Filter),
         new('s', "sort", Sort),
         new('n', "new", Session.Shell.TypeOuting),
-        .. Choosing.Keys(Session).Where(hint => hint.What == "paddler"),
+        .. Choosing.Keys(Session).Where(hint => hint.What == "whose log"),
     ];
 
     public override string Explanation =>

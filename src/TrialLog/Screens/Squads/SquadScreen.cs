@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -33,7 +34,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         new(Key.CursorDown, "↓", "next", () => Move(1)),
         new(Key.CursorUp, "↑", "before", () => Move(-1)),
         .. Choosing.Work(Session),
-        new('c', "checks", Checks),
+        new('w', "why", Checks),
     ];
 
     public override string Explanation =>
@@ -45,7 +46,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         "# to win\n" +
         "What the usual length costs on average against the true best length, over their race.\n\n" +
         "# warnings\n" +
-        "How many things may be wrong with the trials themselves; c lists them.";
+        "How many things may be wrong with the trials themselves; w lists them.";
 
     public override void Refresh()
     {
@@ -133,7 +134,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     {
         if (_at >= _lines.Count || _lines[_at].Analysis is not { } analysis)
             return;
-        string text = analysis.Checks.Count == 0 ? "Nothing stands out." : string.Join("\n\n", analysis.Checks.Select(check => "! " + check.Says));
+        string text = analysis.Checks.Count == 0 ? Warnings.None : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(analysis.Paddler.Name)}: the experiment itself", text));
     }
 }
