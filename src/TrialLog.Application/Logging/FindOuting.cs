@@ -23,7 +23,7 @@ internal static class FindOuting
         if (name.Equals("last", StringComparison.OrdinalIgnoreCase))
             return all[^1];
         int colon = name.IndexOf(':', StringComparison.Ordinal);
-        DateOnly date = Date(colon < 0 ? name : name[..colon], workspace.Today);
+        DateOnly date = TextForms.Date(workspace.Today).Read(colon < 0 ? name : name[..colon]);
         string? label = colon < 0 ? null : name[(colon + 1)..].Trim();
         List<Outing> found = [.. all.Where(outing => outing.Date == date
             && (label is null || string.Equals(outing.Label, label, StringComparison.OrdinalIgnoreCase)))];
@@ -39,7 +39,4 @@ internal static class FindOuting
     /// <summary>The piece of that number in the outing.</summary>
     public static Piece Piece(Outing outing, int order) => outing.Pieces.FirstOrDefault(piece => piece.Order == order)
         ?? throw new RequestException($"The outing {NameOf(outing)} has no piece {order}; its pieces are {string.Join(", ", outing.Pieces.Select(piece => piece.Order))}.");
-
-    /// <summary>Reads a day, as <see cref="DayText.Parse"/>.</summary>
-    public static DateOnly Date(string text, DateOnly today) => DayText.Parse(text, today);
 }

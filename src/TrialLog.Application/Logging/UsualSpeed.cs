@@ -34,9 +34,6 @@ internal sealed class UsualSpeed
         return new(Median([.. speeds[true]]) ?? Median([.. speeds[true], .. speeds[false]]));
     }
 
-    /// <summary>Whether enough pieces tell.</summary>
-    public bool IsKnown => _usual is not null;
-
     /// <summary>How far that piece is off, in words: <c>10 times slower</c>; null where nothing is odd.</summary>
     public string? Doubt(Distance distance, PieceTime time)
     {
@@ -46,6 +43,9 @@ internal sealed class UsualSpeed
         return times < Questionable ? null
             : $"{times.ToString(times < 3 ? "0.0" : "0", CultureInfo.InvariantCulture)} times {(faster > 1 ? "faster" : "slower")}";
     }
+
+    /// <summary>Whether nothing is odd about that piece.</summary>
+    public bool Fits(Distance distance, PieceTime time) => Doubt(distance, time) is null;
 
     private static double Log(Distance distance, PieceTime time) => Math.Log(distance.Metres / time.Seconds) + Fading * Math.Log(distance.Metres);
 

@@ -23,7 +23,7 @@ public class TypedOutingTests
     private static readonly Paddle Heron = Reed with { Id = new Guid(2, 0, 0, new byte[8]), Name = "Heron" };
 
     private static readonly TypingContext Context = new(
-        new Paddler { Id = new Guid(3, 0, 0, new byte[8]), Name = "Ilse Maro" }, StandardHulls.All, [Reed, Heron], [], new DateOnly(2026, 11, 25));
+        new Paddler { Id = new Guid(3, 0, 0, new byte[8]), Name = "Ilse Maro" }, StandardHulls.All, [Reed, Heron], [Logged()], new DateOnly(2026, 11, 25));
 
     private static readonly OutingDraft Card = TypedOuting.OfCard(
         new TrialCard
@@ -196,7 +196,7 @@ public class TypedOutingTests
     private static Outing Logged() => new()
     {
         Id = new Guid(9, 0, 0, new byte[8]),
-        PaddlerId = Context.Paddler.Id,
+        PaddlerId = new Guid(3, 0, 0, new byte[8]),
         HullId = StandardHulls.All[0].Id,
         Date = new DateOnly(2026, 11, 20),
         Pieces =

@@ -3,7 +3,6 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
-using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -239,7 +238,7 @@ internal sealed class OutingForm : Canvas
     }
 
     private string PaceAndDoubt(PieceEntry entry) =>
-        _typed.Doubt(entry, _context) is { } doubt ? $"? {Say.Pace(entry)}, {doubt}" : Say.Pace(entry);
+        _typed.Doubt(entry, _context) is { } doubt ? $"? {Say.Pace(entry.Distance.Metres / entry.Time.Seconds)}, {doubt}" : Say.Pace(entry.Distance.Metres / entry.Time.Seconds);
 
     // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.
     private static string Shortened(string problem)

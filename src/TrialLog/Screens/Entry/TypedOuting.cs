@@ -1,10 +1,11 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
-using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Screens.Entry;
 
@@ -74,19 +75,19 @@ internal sealed class TypedOuting
 
     /// <summary>The draft that an outing of the log makes.</summary>
     public static OutingDraft OfLogged(Outing outing, LengthUnit unit) => new(
-        outing.PaddlerId, outing.Id, DayText.Of(outing.Date), outing.HullId.ToString(), outing.Pieces.Count > 0 ? outing.Pieces[0].PaddleId.ToString() : "",
+        outing.PaddlerId, outing.Id, DateText.Write(outing.Date), outing.HullId.ToString(), outing.Pieces.Count > 0 ? outing.Pieces[0].PaddleId.ToString() : "",
         outing.Wind?.ToString() ?? "", outing.Label,
         // The worst that was told: it must not be played down by looking at it.
         outing.Pieces.Select(piece => piece.Soreness).Where(sore => sore is not null).MaxBy(sore => sore!.Value.Halves)?.ToString() ?? "",
         outing.Notes ?? "",
-        [.. outing.Pieces.Select(piece => new PieceDraft(piece.Id, piece.Length.Typed(unit), piece.Distance.ToString(), piece.Time.ToString(), piece.Effort?.ToString() ?? ""))]);
+        [.. outing.Pieces.Select(piece => new PieceDraft(piece.Id, TextForms.Length(unit).Write(piece.Length), piece.Distance.ToString(), piece.Time.ToString(), piece.Effort?.ToString() ?? ""))]);
 
     /// <summary>The draft of a card that is to be paddled, or of one piece where there is none.</summary>
     public static OutingDraft OfCard(TrialCard? card, Paddler paddler, Hull hull, Paddle paddle, DateOnly today) => new(
-        paddler.Id, null, DayText.Of(today), hull.Id.ToString(), paddle.Id.ToString(), "", "", "", "",
+        paddler.Id, null, DateText.Write(today), hull.Id.ToString(), paddle.Id.ToString(), "", "", "", "",
         card is null
             ? [new PieceDraft(null, "", "1 km", "", "")]
-            : [.. card.Lengths.Select(length => new PieceDraft(null, length.Typed(paddler.Unit), card.Distance.ToString(), "", ""))]);
+            : [.. card.Lengths.Select(length => new PieceDraft(null, TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
 
     /// <summary>Goes on with what was kept of it.</summary>
     public void Resume(OutingDraft draft)
@@ -228,37 +229,36 @@ internal sealed class TypedOuting
 
     private Reading<DateOnly> Date(TypingContext context) => Reading<DateOnly>.Of(Draft.Date, text =>
     {
-        DateOnly day = DayText.Parse(text, context.Today);
+        DateOnly day = TextForms.Date(context.Today).Read(text);
         return Plausible.ProblemWithDate(day, context.Today) is { } problem ? throw new InvalidValueException(problem) : day;
     });
 
-    private Reading<Beaufort?> Wind() => Optional<Beaufort?>(Draft.Wind, text =>
-        Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem));
+    private Reading<Beaufort?> Wind() => Optional<Beaufort?>(Draft.Wind, text => TextForms.Wind.Read(text));
 
     private Reading<string> Label() => Optional(Draft.Label, text => NameRule.Checked(text, "label"));
 
-    private Reading<Soreness?> Soreness() => Optional<Soreness?>(Draft.Soreness, text => Domain.Values.Soreness.Parse(text));
+    private Reading<Soreness?> Soreness() => Optional<Soreness?>(Draft.Soreness, text => TextForms.Soreness.Read(text));
 
     private Reading<string> Notes() => Optional(Draft.Notes, text =>
         NoteRule.TryCheck(text.Trim(), "note", out string? note, out string? problem) ? note! : throw new InvalidValueException(problem));
 
     private Reading<Length> Length(int piece, TypingContext context) => Reading<Length>.Of(Draft.Pieces[piece].Length, text =>
     {
-        Length length = Domain.Values.Length.Parse(text, context.Unit);
-        return LogOuting.ProblemWithLength(PaddleOf(context, piece), length) is { } problem ? throw new InvalidValueException(problem) : length;
+        Length length = TextForms.Length(context.Unit).Read(text);
+        return OutingProblems.OfLength(PaddleOf(context, piece), length) is { } problem ? throw new InvalidValueException(problem) : length;
     });
 
-    private Reading<Distance> Distance(int piece) => Reading<Distance>.Of(Draft.Pieces[piece].Distance, text => Domain.Values.Distance.Parse(text));
+    private Reading<Distance> Distance(int piece) => Reading<Distance>.Of(Draft.Pieces[piece].Distance, text => TextForms.Distance.Read(text));
 
     private Reading<PieceTime> Time(int piece, TypingContext context) => Reading<PieceTime>.Of(Draft.Pieces[piece].Time, text =>
     {
         Reading<Distance> distance = Distance(piece);
         Distance? over = distance.Problem is null ? distance.Value : null;
-        PieceTime time = TimeByHand.Parse(text, over, context.Usual(Hull(context).Id, Draft.Editing));
+        PieceTime time = TimeText.Read(text, over, context.Usual(Hull(context).Id, Draft.Editing).Fits);
         return over is { } known && Domain.Log.Piece.ProblemWithSpeed(known, time) is { } problem ? throw new InvalidValueException(problem) : time;
     });
 
-    private Reading<Effort?> Effort(int piece) => Optional<Effort?>(Draft.Pieces[piece].Effort, text => Domain.Values.Effort.Parse(text));
+    private Reading<Effort?> Effort(int piece) => Optional<Effort?>(Draft.Pieces[piece].Effort, text => TextForms.Effort.Read(text));
 
     private static Reading<T> Optional<T>(string text, Func<string, T> parse) =>
         string.IsNullOrWhiteSpace(text) ? default : Reading<T>.Of(text, parse);

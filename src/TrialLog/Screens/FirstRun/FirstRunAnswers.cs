@@ -37,7 +37,7 @@ internal sealed class FirstRunAnswers
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);
         _length = new Field("", CheckLength, "Measure and type it, or choose “I cannot measure now”.");
         _hull = new ChoiceField(look, [.. _hulls.Select(hull => hull.Name)]);
-        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_hulls[_hull!.At], text)));
+        _goal = new Field("", text => Problem(() => GoalText.Read($"{_hulls[_hull!.At].Name}, {text}", _ => _hulls[_hull.At])));
         _paddle = new Field("My paddle", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name.");
         _kind = new ChoiceField(look, ["adjustable", "fixed"]);
         _blade = new Field("", CheckLength, "Measure the blade from its tip to the throat.");
@@ -129,7 +129,7 @@ internal sealed class FirstRunAnswers
             SeatedReach = body.SeatedReach,
             Stature = body.Stature,
             KnownLength = Known(),
-            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(hull, _goal.Text),
+            Goal = _goal.IsEmpty ? null : GoalText.Read($"{hull.Name}, {_goal.Text}", _ => hull),
         };
         Length shortest = _shortest.AsLength(Unit)!.Value;
         var paddle = new PaddleDetails

@@ -1,4 +1,5 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
@@ -31,13 +32,13 @@ internal static class FilterSheet
                 To = Day(to),
             }));
 
-        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, today);
+        DateOnly? Day(Field field) => field.IsEmpty ? null : TextForms.Date(today).Read(field.Text);
 
         string? Problem(string text)
         {
             try
             {
-                FindOuting.Date(text, today);
+                TextForms.Date(today).Read(text);
                 return null;
             }
             catch (InvalidValueException wrong)
