@@ -85,7 +85,7 @@ internal sealed class TypedOuting
     /// <summary>The draft of a card that is to be paddled, or of one piece where there is none.</summary>
     public static OutingDraft OfCard(TrialCard? card, Paddler paddler, Hull hull, Paddle paddle, DateOnly today) => new(
         paddler.Id, null, DateText.Write(today), hull.Id.ToString(), paddle.Id.ToString(), "", "", "", "",
-        card is null
+        card is null or { Lengths.Count: 0 }
             ? [new PieceDraft(null, "", "1 km", "", "")]
             : [.. card.Lengths.Select(length => new PieceDraft(null, TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
 

@@ -27,6 +27,8 @@ internal static class CardPicture
     {
         bool large = rows >= 4 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48 && !blind;
         brush.Text(1, top, heading + (blind ? ", blind: your partner sets the paddle" : ""), Tone.Title);
+        if (card.Lengths.Count == 0)
+            return;
         Length shortest = card.Lengths.Min();
         double spread = Math.Max(0.01, card.Lengths.Max().InchesMoreThan(shortest));
         int shaftColumn = large ? 26 : 17, longestShaft = Math.Max(ShortestShaft + 1, Math.Min(width - shaftColumn - 7, 22));

@@ -34,7 +34,7 @@ internal sealed record HomeText(
             Cautions.Own(analysis),
             [.. Verdict.Notes(analysis), .. Warnings.BesideTheVerdict(analysis).Select(warning => "Warning: " + warning)],
             [.. Answer.Figures(analysis)],
-            analysis.Standing == Standing.Testing && !analysis.Paddle.IsFixed,
+            analysis.Standing == Standing.Testing && !analysis.Paddle.IsFixed && analysis.Card.Lengths.Count > 0,
             races || analysis.Standing == Standing.CannotTell ? Say.Length(analysis.Best.Length, analysis.Paddler.Unit) : null);
     }
 
@@ -73,7 +73,7 @@ internal sealed record HomeText(
         return Paragraphs(lines);
     }
 
-    private static IEnumerable<string> Card(Analysis analysis) =>
+    private static IEnumerable<string> Card(Analysis analysis) => analysis.Card.Lengths.Count == 0 ? [] :
         [$"{Answer.Plan(analysis.Card)}: {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}.", CardReason.Of(analysis)];
 
     private static string Paragraphs(IEnumerable<string> lines) =>
