@@ -1,4 +1,5 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Next;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
@@ -14,13 +15,24 @@ namespace TrialLog.Screens.Imports;
 /// <summary>A recording that is being looked at: its pieces as corrected so far, and what was answered.</summary>
 internal sealed class RecordingInHand(Session session, RecordedOuting recording)
 {
+    private TrialCard? _card;
+    private IReadOnlyList<Length>? _typed;
+
     public RecordedOuting Recording { get; set; } = recording;
 
     /// <summary>Which piece is pointed at, from 0.</summary>
     public int At { get; set; } = recording.Proposals.TakeWhile(piece => !piece.Kept).Count() is var first && first < recording.Proposals.Count ? first : 0;
 
     /// <summary>Lengths that were typed; null where the card's hold.</summary>
-    public IReadOnlyList<Length>? Typed { get; set; }
+    public IReadOnlyList<Length>? Typed
+    {
+        get => _typed;
+        set
+        {
+            _typed = value;
+            Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
+        }
+    }
 
     public Effort? Effort { get; set; }
 
@@ -31,7 +43,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     public string? Place { get; set; }
 
     /// <summary>The lengths of the pieces that count, in order, as far as they are known.</summary>
-    public IReadOnlyList<Length> Lengths => Typed ?? OfCard ?? [];
+    public IReadOnlyList<Length> Lengths => Typed ?? _card?.Lengths ?? [];
 
     /// <summary>The piece that is pointed at; null where there is none.</summary>
     public PieceProposal? Here => At < Recording.Proposals.Count ? Recording.Proposals[At] : null;
@@ -48,15 +60,19 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
                 return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
                 return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Say.Count(kept, "piece")}: l";
-            return Recording.QuestionFor(Lengths.Count);
+            return Recording.Questions is [var question, ..] ? question.Says : null;
         }
     }
 
-    /// <summary>The lengths of the open card; null where none is open.</summary>
-    public IReadOnlyList<Length>? OfCard { get; set; }
-
     /// <summary>Looks which card is open.</summary>
-    public IReadOnlyList<Length>? CardLengths(Workspace workspace) => ImportRecording.CardLengths(workspace, session.Chosen!, Recording.Date);
+    public TrialCard? OpenCard(Workspace workspace) => ImportRecording.Card(workspace, session.Chosen!, Recording.Date);
+
+    /// <summary>Takes the card that is open.</summary>
+    public void TakeCard(TrialCard? card)
+    {
+        _card = card;
+        Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
+    }
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
     public Length? LengthOf(int piece)

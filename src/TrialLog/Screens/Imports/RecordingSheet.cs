@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Next;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
@@ -36,9 +37,9 @@ internal sealed class RecordingSheet : Sheet
         : base(session.Look)
     {
         (_session, _hand, _done) = (session, hand, done);
-        session.Ask(hand.CardLengths, lengths =>
+        session.Ask(hand.OpenCard, card =>
         {
-            hand.OfCard = lengths;
+            hand.TakeCard(card);
             Changed();
         });
     }
@@ -46,7 +47,7 @@ internal sealed class RecordingSheet : Sheet
     // Digits and q must not take a half corrected recording away.
     public override bool Typing => true;
 
-    public override (string Title, string Text)? Explanation => ("Pieces found in a recording", RecordingWords.Explanation);
+    public override (string Title, string Text)? Explanation => ("Pieces found in a recording", ImportExplanation.Explanation);
 
     public override IReadOnlyList<KeyHint> Keys => _field is not null
         ? [new(Key.Enter, "Enter", "do it", () => { }), new(Key.Esc, "Esc", "leave it", EndAsking)]

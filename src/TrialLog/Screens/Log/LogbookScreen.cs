@@ -15,7 +15,7 @@ using TrialLog.Screens.Paint;
 namespace TrialLog.Screens.Log;
 
 /// <summary>What did I do? Every outing, opened to its pieces; filtered, sorted, mended.</summary>
-internal sealed class LogbookScreen : Screen
+internal sealed class LogbookScreen : Screen, ISearched
 {
     private static readonly string[] OrderNames = ["latest first", "oldest first", "longest paddle first", "fastest piece first"];
 
@@ -130,6 +130,20 @@ internal sealed class LogbookScreen : Screen
         brush.Text(0, 1, LogbookRows.Headings(brush.Columns >= 100), Tone.Dim);
         if (_outings == 0)
             brush.Text(2, 3, _selection.IsNarrowed ? "No outing is like that. f changes the filter." : "No outing yet. n types the first one.", Tone.Strong);
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        if (_rows is not { Count: > 0 } rows)
+            return false;
+        int line = Searching.Line(rows.Count, _list.SelectedItem ?? 0, text, next, rows.WordsOf);
+        if (line < 0)
+            return false;
+        _list.SelectedItem = line;
+        _list.EnsureSelectedItemVisible();
+        SetNeedsDraw();
+        return true;
     }
 
     private void OpenOrClose()

@@ -56,7 +56,9 @@ internal static class CardPicture
             row += large ? LargeFigures.Rows + 1 : 1;
         }
 
+        if (top + rows - row > 2)
+            row++;
         if (row < top + rows)
-            brush.Words(1, row + (row + 1 < top + rows ? 1 : 0), width - 3, Answer.Plan(card), Tone.Plain, most: Math.Max(1, top + rows - row - 1));
+            brush.Words(1, row, width - 3, Answer.Plan(card), Tone.Plain, most: top + rows - row);
     }
 }

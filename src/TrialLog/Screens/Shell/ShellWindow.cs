@@ -27,6 +27,7 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly Header _header;
     private readonly MessageLine _messageLine;
     private readonly KeyLine _keyLine;
+    private readonly Finder _finder;
     private Screen? _up;
     private Sheet? _sheet;
     private Sheet? _explained;
@@ -42,7 +43,13 @@ internal sealed class ShellWindow : Runnable, IShell
         _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
         _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim)) { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
-        Add(_header, _messageLine, _keyLine);
+        _finder = new Finder(session.Look) { Y = Pos.AnchorEnd(2) };
+        _finder.Closed += () =>
+        {
+            ((View?)_sheet ?? _up)?.SetFocus();
+            Redraw();
+        };
+        Add(_header, _messageLine, _keyLine, _finder);
         foreach (Screen screen in _screens.Append(_firstRun))
         {
             screen.Y = 2;
@@ -168,9 +175,21 @@ internal sealed class ShellWindow : Runnable, IShell
             return true;
         }
 
-        if (key == Key.F1)
+        if (key == Key.F1 || (key == new Key('?') && !TypingNow))
         {
             Explain();
+            return true;
+        }
+
+        if (key == Key.F2)
+        {
+            ListActions();
+            return true;
+        }
+
+        if (key == new Key('/') && !TypingNow)
+        {
+            Find();
             return true;
         }
 
@@ -184,7 +203,7 @@ internal sealed class ShellWindow : Runnable, IShell
         return key == Key.Esc;
     }
 
-    private bool TypingNow => _sheet?.Typing ?? _up?.Typing ?? false;
+    private bool TypingNow => _finder.Visible || (_sheet?.Typing ?? _up?.Typing ?? false);
 
     private string Waiting() => _session.Queue.IsAwaited ? "The logbook is busy: another program is writing. Your change waits its turn …" : _session.Found.Working;
 
@@ -196,6 +215,8 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private List<KeyHint> ScreenKeys()
     {
+        if (_finder.Visible)
+            return [.. _finder.Keys];
         List<KeyHint> hints = [.. _sheet?.Keys ?? _up!.Keys];
         if (_sheet is null && !Welcoming)
             hints.Add(new KeyHint(Key.Empty, TypingNow ? "Alt+1…7" : "1…7", "screens", () => { }));
@@ -205,6 +226,8 @@ internal sealed class ShellWindow : Runnable, IShell
     private List<KeyHint> LastKeys()
     {
         List<KeyHint> hints = [];
+        if (_sheet is null)
+            hints.Add(new KeyHint(Key.F2, "F2", "all keys", ListActions));
         if (_sheet is not TextSheet)
             hints.Add(new KeyHint(Key.F1, "F1", "help", Explain));
         if (_sheet is null)
@@ -225,6 +248,30 @@ internal sealed class ShellWindow : Runnable, IShell
         }
 
         Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{HelpWords.KeysEverywhere}"));
+    }
+
+    private void Find()
+    {
+        if ((_sheet as ISearched ?? _up as ISearched) is { } searched)
+            _finder.Open(searched);
+        else
+            Say("There is no list to search here.");
+    }
+
+    // Every action by name, with its key; letters narrow the list.
+    private void ListActions()
+    {
+        if (_sheet is not null)
+            return;
+        List<KeyHint> actions =
+        [
+            .. _up!.Keys.Where(hint => hint.What.Length > 0),
+            .. Welcoming ? [] : _screens.Select((screen, index) => new KeyHint(Key.Empty, $"{index + 1}", "go to " + screen.Names.Wide, () => Open((Place)index))),
+            .. _up is ISearched ? [new KeyHint(Key.Empty, "/", "find on this screen", Find)] : Array.Empty<KeyHint>(),
+            new(Key.F1, "F1", "help on this screen", Explain),
+            new(Key.Empty, TypingNow ? "Ctrl+Q" : "q", "quit", Quit),
+        ];
+        Lay(new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0, index => actions[index].Do()));
     }
 
     private void Show(Screen screen)

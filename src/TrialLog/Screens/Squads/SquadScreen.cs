@@ -16,7 +16,7 @@ using TrialLog.Tuning.Assessments;
 namespace TrialLog.Screens.Squads;
 
 /// <summary>The coach's view: who is converging, who is sore, who has not been out.</summary>
-internal sealed class SquadScreen(Session session) : Screen(session)
+internal sealed class SquadScreen(Session session) : Screen(session), ISearched
 {
     private const int NameWidth = 14, HullWidth = 6, DoWidth = 23, BestWidth = 15, LikelyWidth = 12, WinWidth = 8, LastWidth = 7;
 
@@ -35,6 +35,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         new(Key.CursorUp, "↑", "before", () => Move(-1)),
         .. Choosing.Work(Session),
         new('w', "why", Checks),
+        new('v', "in words", Words),
     ];
 
     public override string Explanation =>
@@ -113,6 +114,26 @@ internal sealed class SquadScreen(Session session) : Screen(session)
             + brush.Cell(SquadWords.Last(line, Session.Today), LastWidth - 1) + " "
             + (wide ? SquadWords.Warnings(line) : analysis.Checks.Count > 0 && !line.IsSore ? "!" : "");
         brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.IsSore ? Tone.Caution : line.IsFinished ? Tone.Best : Tone.Plain);
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        int line = Searching.Line(_lines.Count, _at, text, next, at =>
+            $"{_lines[at].Paddler.Name} {_lines[at].Hull?.Name} {_lines[at].Paddle?.Name} {SquadWords.StandingAndThisWeek(_lines[at])} {SquadWords.Warnings(_lines[at])}");
+        if (line < 0)
+            return false;
+        _at = line;
+        SetNeedsDraw();
+        return true;
+    }
+
+    private void Words()
+    {
+        IEnumerable<string> said = _lines.Select(line =>
+            $"{line.Paddler.Name}{(line.Hull is { } hull ? $" in {hull.Name}" : "")}: {SquadWords.StandingAndThisWeek(line)}. Usual to best length {SquadWords.NowToBest(line)}, "
+            + $"likely {SquadWords.Likely(line)}; to win {SquadWords.ToWin(line)}; last outing {SquadWords.Last(line, Session.Today)}. {SquadWords.Warnings(line)}");
+        Session.Shell.Lay(new TextSheet(Look, Session.Shell, "The squad in words", SquadWords.Order + "\n\n" + string.Join("\n\n", said)));
     }
 
     private void Move(int by)
