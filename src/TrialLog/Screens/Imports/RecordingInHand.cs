@@ -1,4 +1,5 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
@@ -63,10 +64,13 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
         }
     }
 
-    /// <summary>Looks again which card is open.</summary>
-    public void TakeCard()
+    /// <summary>Looks which card is open.</summary>
+    public TrialCard? OpenCard(Workspace workspace) => ImportRecording.Card(workspace, session.Chosen!, Recording.Date);
+
+    /// <summary>Takes the card that is open.</summary>
+    public void TakeCard(TrialCard? card)
     {
-        _card = ImportRecording.Card(session.Workspace, session.Chosen!, Recording.Date);
+        _card = card;
         Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
     }
 
