@@ -96,6 +96,22 @@ public static class Tuner
     }
 
     /// <summary>
+    /// What so many more outings of the input's hull and paddle should win, percent of speed: the first figure is for none, 0, and it
+    /// never falls. For planning who tests; how it is worked out is in docs/model.md.
+    /// </summary>
+    /// <param name="input">The log, and the hull and paddle to test with.</param>
+    /// <param name="most">The most outings to look ahead.</param>
+    public static IReadOnlyList<double> ValueOfOutings(AnalysisInput input, int most)
+    {
+        AssessedFit assessed = AssessedFit.Of(input);
+        TrialValue value = TrialValue.Of(input, assessed.Fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches);
+        double[] won = new double[most + 1];
+        for (int outings = 1; outings <= most; outings++)
+            won[outings] = Math.Max(won[outings - 1], value.Of(outings));
+        return won;
+    }
+
+    /// <summary>
     /// The state of the search before the first outing and after each one, by the calendar. In a log of more than
     /// 80 outings some are left out, never the last.
     /// </summary>

@@ -10,6 +10,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     SeasonsCommand.Create(),
     BenchCommand.Create(),
     SensitivityCommand.Create(),
+    TrialLog.Study.Squads.SquadWeeksCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),
     RecordingCommands.Fuzz(),

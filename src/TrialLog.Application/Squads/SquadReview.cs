@@ -36,7 +36,7 @@ internal static class SquadReview
             }
             catch (RequestException)
             {
-                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Today));
+                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Logbook.SorenessClearances(paddler.Id), workspace.Today));
             }
         }
 
@@ -56,11 +56,12 @@ internal static class SquadReview
     public static IReadOnlyList<SquadRow> Listed(Workspace workspace, Func<Paddler, IReadOnlyList<Outing>> outingsOf, Func<Chosen, Analysis?> analysisOf)
     {
         List<SquadRow> rows = [];
+        ILookup<Guid, SorenessClearance> clearances = workspace.Logbook.SorenessClearances().ToLookup(clearance => clearance.PaddlerId);
         foreach (Paddler paddler in workspace.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase))
         {
             IReadOnlyList<Outing> outings = outingsOf(paddler);
             Chosen? chosen = UsualChoice.Of(workspace, paddler, outings);
-            rows.Add(SquadRow.Of(paddler, chosen?.Hull, chosen?.Paddle, chosen is null ? null : analysisOf(chosen), outings, workspace.Today));
+            rows.Add(SquadRow.Of(paddler, chosen?.Hull, chosen?.Paddle, chosen is null ? null : analysisOf(chosen), outings, clearances[paddler.Id], workspace.Today));
         }
 
         return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
