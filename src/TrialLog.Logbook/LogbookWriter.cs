@@ -106,7 +106,7 @@ public sealed class LogbookWriter
             ("id", Stored.Id(given.Id)), ("paddler_id", Stored.Id(given.PaddlerId)), ("hull_id", Stored.Id(given.HullId)),
             ("paddle_id", Stored.Id(given.PaddleId)), ("given_at", Stored.Moment(given.GivenAt)),
             ("lengths_nm", CardRow.Lengths(given.Card.Lengths)), ("distance_um", given.Card.Distance.Micrometres),
-            ("effort_halves", given.Card.Effort.Halves), ("rest_ms", given.Card.Rest.Milliseconds), ("reason", given.Card.Reason),
+            ("effort_halves", given.Card.Effort.Halves), ("rest_ms", given.Card.Rest.Milliseconds), ("reason", given.Reason),
             ("best_nm", given.Best.Nanometres), ("likely_low_nm", given.LikelyLow.Nanometres), ("likely_high_nm", given.LikelyHigh.Nanometres),
             ("gain_left_percent", given.GainLeftPercent), ("diminishing_returns", given.DiminishingReturns), ("outings", given.Outings),
             ("pieces", given.Pieces), ("as_of_change", given.AsOfChange), ("paddled_as", Stored.Id(given.PaddledAs)), ("blind", given.Blind),

@@ -76,7 +76,7 @@ internal static class RecordRules
         if (card.LikelyLow > card.LikelyHigh || card.Outings < 0 || card.Pieces < 0 || card.AsOfChange < 0)
             throw new InvalidValueException("A trial card's range runs from low to high, and its counts are not negative.");
         Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
-        Text(card.Card.Reason, LongestText, "reason of a trial card");
+        Text(card.Reason, LongestText, "reason of a trial card");
         if (card.OwnLengths.Count > MostCardLengths || card.OutingsToGo is { } toGo && (toGo.Low < 0 || toGo.Low > toGo.Median || toGo.Median > toGo.High))
             throw new InvalidValueException("The outings to go of a trial card run from low over median to high, and its own lengths are as many as it has pieces.");
         Text(card.Because, NoteRule.Longest, "coach's reason");

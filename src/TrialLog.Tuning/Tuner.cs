@@ -7,7 +7,6 @@ using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning;
 
@@ -37,13 +36,6 @@ public static class Tuner
         OutingsToGo? ifSwapping = ended || swaps ? null : ToGo(assessed, planned, swaps: true);
         ResponseCurve curve = CurveDrawing.Of(input, fit, says.Best.Length);
         double low = (1 - input.Settings.Level) / 2;
-        VerdictFacts facts = new(input, fit.Table.Count, curve.Pieces.Count, assessed.Habitual.Current, says.Best, gain, InSeconds(gain), goalSeconds,
-            says.WorthwhilePercent, says.ProbabilityWorthwhileLeft, ended, says.Flat, toGo, ifSwapping, says.Why.Contains(StandingReason.LargeCrewsOnly))
-        {
-            Sore = says.Standing == Standing.Sore,
-            BeyondPaddle = BeyondPaddle(),
-            OneOuting = fit.Table.Outings.Count == 1 && says.ProbabilityWorthwhileLeft < input.Settings.StopBelow,
-        };
         return new()
         {
             Paddler = input.Paddler,
@@ -65,25 +57,20 @@ public static class Tuner
             Outings = fit.Table.Outings.Count,
             Pieces = fit.Table.Count,
             Current = assessed.Habitual.Current,
+            CurrentIsUsual = assessed.Habitual.Paddled,
+            SoreEverywhere = assessed.Soreness.EverywhereSore,
+            TopHandOverhead = TopHandOverhead(input),
             Curvature = new(Curvature(0.5), Curvature(low), Curvature(1 - low)),
             GainFromMovingPercent = gain,
             GainFromMovingSeconds = InSeconds(gain),
             GainLeftSeconds = InSeconds(says.GainLeftPercent),
             GoalSeconds = goalSeconds,
             OutingsToGo = toGo,
+            OutingsToGoIfSwapping = ifSwapping,
             Card = CardWriter.Of(assessed, planned),
-            Verdict = Verdict.Of(facts),
             Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
-            Cautions = Cautions.Of(input, assessed.Soreness),
             Curve = curve,
         };
-
-        // On which side of the paddle's range the length of least loss lies: −1 shorter, 1 longer, 0 within.
-        int BeyondPaddle()
-        {
-            double inches = fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), slack = input.Paddle.Step.Inches / 2;
-            return inches < input.Paddle.Shortest.Inches - slack ? -1 : inches > input.Paddle.Longest.Inches + slack ? 1 : 0;
-        }
 
         double Curvature(double share) => Math.Exp(posterior.LogCurvature.Quantile(share));
         // y = 100 ln(speed): a gain of g percent shortens the time by the factor e^(−g/100).
@@ -94,6 +81,10 @@ public static class Tuner
             return other.Alignment.LengthInches(other.Posterior.LeastLoss, input.Hull, input.Paddle.Blade);
         }
     }
+
+    private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks
+        .Where(check => check.HullId == input.Hull.Id && check.PaddleId == input.Paddle.Id)
+        .OrderBy(check => check.Date).LastOrDefault() is { } latest && TechniqueRule.Implied(latest).Overhead;
 
     /// <summary>
     /// What so many more outings of the input's hull and paddle should win, percent of speed: the first figure is for none, 0, and it
@@ -152,7 +143,7 @@ public static class Tuner
                 if (paddle.Steering)
                     continue;
                 AnalysisInput asked = input with { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
-                fit ??= Fit.Of(asked);
+                fit = fit?.For(paddle, input.Settings) ?? Fit.Of(asked);
                 carried.Add(AssessedFit.Of(asked, fit).Says);
             }
         }

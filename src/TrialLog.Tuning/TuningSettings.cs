@@ -45,6 +45,9 @@ public sealed record TuningSettings
     /// <summary>Standard deviation of the logarithm of the curvature; 0.7. Chosen, no source.</summary>
     public double CurvatureLogSpread { get; init; } = 0.7;
 
+    /// <summary>Degrees of freedom of Student's t that the logarithm of the curvature follows; infinite makes it normal. Chosen, no source.</summary>
+    public double CurvatureDegreesOfFreedom { get; init; } = double.PositiveInfinity;
+
     /// <summary>
     /// Share of paddlers for whom length hardly matters; 0.16. Chosen, no source: without them a curve that is flat would be
     /// thought sharp, and the range too narrow.
@@ -74,6 +77,15 @@ public sealed record TuningSettings
 
     /// <summary>Spread between hulls of the best length once the seat height is allowed for, inches; 0.35. Chosen, no source.</summary>
     public double HullSpreadInches { get; init; } = SeatHeightRule.SpreadInches;
+
+    /// <summary>
+    /// How many times wider that is for a hull that was never paddled, while others were; 2. A range carried over on an unsourced figure
+    /// should hold though the figure were twice too small. Chosen.
+    /// </summary>
+    public double UnpaddledHullFactor { get; init; } = 2;
+
+    /// <summary>Spread of the best length for each inch that the blade asked for differs from those paddled, inches; 0.25, as in <see cref="ExposedShaftRule"/>.</summary>
+    public double BladeSpreadPerInch { get; init; } = ExposedShaftRule.SpreadPerInch;
 
     /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
     public double OutingMedian { get; init; } = 2.5;

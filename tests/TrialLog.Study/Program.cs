@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Study.OddLogs;
 using TrialLog.Study.Recordings;
 using TrialLog.Study.Samples;
 using TrialLog.Study.Screens;
@@ -11,6 +12,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     BenchCommand.Create(),
     SensitivityCommand.Create(),
     TrialLog.Study.Squads.SquadWeeksCommand.Create(),
+    OddLogsCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),
     RecordingCommands.Fuzz(),

@@ -43,9 +43,9 @@ internal sealed record Rederived(NumberedAdvice Given, Analysis Again)
             ("lengths", Lengths(given.Card), Lengths(again.Card), given.Card.Lengths.SequenceEqual(again.Card.Lengths)),
             ("distance, effort and rest", Plan(given.Card), Plan(again.Card), (given.Card.Distance, given.Card.Effort, given.Card.Rest) == (again.Card.Distance, again.Card.Effort, again.Card.Rest)),
             ("best length", given.Best.ToText(unit), again.Best.Length.ToText(unit), given.Best == again.Best.Length),
-            ("likely range", Saying.Range(given.LikelyLow, given.LikelyHigh, unit), Saying.Range(again.Best.LikelyLow, again.Best.LikelyHigh, unit),
+            ("likely range", Say.Range(given.LikelyLow, given.LikelyHigh, unit), Say.Range(again.Best.LikelyLow, again.Best.LikelyHigh, unit),
                 (given.LikelyLow, given.LikelyHigh) == (again.Best.LikelyLow, again.Best.LikelyHigh)),
-            ("gain left", Saying.Percent(given.GainLeftPercent), Saying.Percent(again.GainLeftPercent), Math.Abs(given.GainLeftPercent - again.GainLeftPercent) < PercentToldTo),
+            ("gain left", Say.Percent(given.GainLeftPercent), Say.Percent(again.GainLeftPercent), Math.Abs(given.GainLeftPercent - again.GainLeftPercent) < PercentToldTo),
             ("diminishing returns", given.DiminishingReturns ? "yes" : "no", again.DiminishingReturns ? "yes" : "no", given.DiminishingReturns == again.DiminishingReturns),
             ("data", $"{given.Outings} outings, {given.Pieces} pieces", $"{again.Outings} outings, {again.Pieces} pieces", (given.Outings, given.Pieces) == (again.Outings, again.Pieces)),
         };

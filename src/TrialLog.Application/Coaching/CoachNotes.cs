@@ -1,9 +1,9 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Application.Coaching;
 

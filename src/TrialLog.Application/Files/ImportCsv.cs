@@ -1,10 +1,12 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Application.Files;
 
@@ -34,7 +36,7 @@ internal static class ImportCsv
                     writer.Put(paddle);
                 foreach (Outing outing in additions.NewOutings.Concat(additions.GrownOutings))
                     writer.Put(outing);
-                // A file of which rows were left out may come again, mended.
+                // A file of which rows were left out may come again, put right.
                 if (additions.RefusedRows == 0)
                     writer.RememberImport(contents.FileHash, fileName);
             });
@@ -50,7 +52,7 @@ internal static class ImportCsv
         const int shown = 20;
         IEnumerable<string> lines = additions.Problems.Take(shown).Select(problem => problem.ToString());
         string more = additions.Problems.Count > shown ? $"{Environment.NewLine}… and more." : "";
-        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, so nothing was imported. Mend them, or take the rest with --skip-bad."
+        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, so nothing was imported. Fix them, or import the others with --skip-bad."
             + Environment.NewLine + string.Join(Environment.NewLine, lines) + more;
     }
 }

@@ -23,7 +23,7 @@ internal static class OutingDoubts
                where piece.ExcludedBecause is null && !asked.Contains(Timed(piece))
                let doubt = usual.Doubt(piece.Distance, piece.Time)
                where doubt is not null
-               select $"Piece {piece.Order}, {Saying.Distance(piece.Distance)} in {Saying.Time(piece.Time)}, is {doubt} than the others; is it right?",
+               select $"Piece {piece.Order}, {Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, is {doubt} than the others; is it right?",
         ];
         if ((before is null || !Same(before, outing)) && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
             doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
@@ -47,7 +47,7 @@ internal static class OutingDoubts
             foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
             {
                 if (speed.Doubt(piece.Distance, piece.Time) is { } doubt && odd++ == 0)
-                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Saying.Distance(piece.Distance)} in {Saying.Time(piece.Time)}, {doubt}";
+                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, {doubt}";
             }
         }
 
@@ -55,7 +55,7 @@ internal static class OutingDoubts
         {
             0 => null,
             1 => $"1 piece is far off the paddler's others: {first}; is it right?",
-            _ => $"{Counted.Of(odd, "piece")} are far off their paddler's others, the first {first}; are they right?",
+            _ => $"{Say.Count(odd, "piece")} are far off their paddler's others, the first {first}; are they right?",
         };
     }
 

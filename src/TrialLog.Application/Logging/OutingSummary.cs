@@ -19,10 +19,10 @@ internal sealed record OutingSummary(string Lengths, int Pieces, int LeftOut, st
             return new("", 0, 0, "", null);
         Piece fastest = outing.Pieces.MaxBy(piece => piece.MetresPerSecond)!;
         return new(
-            Saying.Range(outing.Pieces.Min(piece => piece.Length), outing.Pieces.Max(piece => piece.Length), unit),
+            Say.Lengths(outing.Pieces.Min(piece => piece.Length), outing.Pieces.Max(piece => piece.Length), unit),
             outing.Pieces.Count,
             outing.Pieces.Count(piece => piece.ExcludedBecause is not null),
-            Saying.Pace(fastest),
+            Say.Pace(fastest),
             outing.Pieces.Where(piece => piece.Soreness is not null).Select(piece => piece.Soreness).MaxBy(sore => sore!.Value.Halves));
     }
 }

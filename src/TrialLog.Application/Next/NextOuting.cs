@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -48,6 +49,7 @@ internal static class NextOuting
         PaddleId = analysis.Paddle.Id,
         GivenAt = workspace.Now,
         Card = analysis.Card,
+        Reason = CardReason.Of(analysis),
         Best = analysis.Best.Length,
         LikelyLow = analysis.Best.LikelyLow,
         LikelyHigh = analysis.Best.LikelyHigh,

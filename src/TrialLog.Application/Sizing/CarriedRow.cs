@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -55,13 +56,13 @@ internal sealed record CarriedRow
     private string Count => Pieces == 1 ? "1 piece" : $"{Pieces} pieces";
 
     private static string Signed(double inches, LengthUnit unit) =>
-        Math.Abs(inches) < 0.03 ? "0" : (inches > 0 ? "+" : "−") + Spoken.Fraction(Math.Abs(inches), unit);
+        Math.Abs(inches) < 0.03 ? "0" : (inches > 0 ? "+" : "−") + Say.Fraction(Math.Abs(inches), unit);
 
     /// <summary>How far the paddle falls short of it or cannot be made short enough, as a phrase; null where it can be set so.</summary>
     public string? OutOfRange(LengthUnit unit) => InRange ? null
         : Best > Paddle.Longest
-            ? $"{(Paddle.IsFixed ? "the paddle" : "its longest")} is {Spoken.ToQuarter(Paddle.Longest, unit)}, {Spoken.Fraction(Best.InchesMoreThan(Paddle.Longest), unit)} too short"
-            : $"{(Paddle.IsFixed ? "the paddle" : "its shortest")} is {Spoken.ToQuarter(Paddle.Shortest, unit)}, {Spoken.Fraction(Paddle.Shortest.InchesMoreThan(Best), unit)} too long";
+            ? $"{(Paddle.IsFixed ? "the paddle" : "its longest")} is {Say.Quarter(Paddle.Longest, unit)}, {Say.Fraction(Best.InchesMoreThan(Paddle.Longest), unit)} too short"
+            : $"{(Paddle.IsFixed ? "the paddle" : "its shortest")} is {Say.Quarter(Paddle.Shortest, unit)}, {Say.Fraction(Paddle.Shortest.InchesMoreThan(Best), unit)} too long";
 }
 
 /// <summary>What a carried length rests on, weakest first.</summary>

@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
@@ -31,7 +32,7 @@ internal sealed record StartLengthAnswer(BodyMeasures Body, Length? Known, Lengt
         _ => null,
     };
 
-    private string Difference => $"{Spoken.Amount(Math.Abs(HullOffsetInches), Unit)} {(HullOffsetInches < 0 ? "lower" : "higher")}";
+    private string Difference => $"{Say.Amount(Math.Abs(HullOffsetInches), Unit)} {(HullOffsetInches < 0 ? "lower" : "higher")}";
 
     /// <summary>What it rests on.</summary>
     public string Explanation => StartLengthAdvice.Explain(Body, Known, Unit);

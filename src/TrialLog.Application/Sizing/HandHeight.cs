@@ -1,5 +1,5 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Application.Sizing;
 
@@ -39,11 +39,11 @@ internal static class HandHeight
 
     /// <summary>That a hand so far from the eye is not believed.</summary>
     public static string TooFar(double inches) =>
-        $"A top hand {Spoken.Amount(Math.Abs(inches), LengthUnit.Inches)} {(inches < 0 ? "below" : "above")} the eye is not believable (up to {MostInches:0} in); check the number and its unit.";
+        $"A top hand {Say.Amount(Math.Abs(inches), LengthUnit.Inches)} {(inches < 0 ? "below" : "above")} the eye is not believable (up to {MostInches:0} in); check the number and its unit.";
 
     /// <summary><c>2 in above the eye</c>, <c>level with the eye</c>.</summary>
-    public static string Say(double inches, LengthUnit unit) => inches == 0 ? "level with the eye"
-        : $"{Spoken.Amount(Math.Abs(inches), unit)} {(inches > 0 ? "above" : "below")} the eye";
+    public static string InWords(double inches, LengthUnit unit) => inches == 0 ? "level with the eye"
+        : $"{Say.Amount(Math.Abs(inches), unit)} {(inches > 0 ? "above" : "below")} the eye";
 
     private static bool Cut(ref string text, string ending)
     {

@@ -64,8 +64,12 @@ public sealed record SquadRow(Paddler Paddler, Hull? Hull, Paddle? Paddle, Analy
     /// <summary>Whether it is time to stop: nothing to test, and no card.</summary>
     public bool IsFinished => Analysis?.Standing is Standing.Settled or Standing.Flat || Analysis?.Paddle.IsFixed == true;
 
-    /// <summary>Whether a card is handed out this week: there is something to win, and this log can tell it.</summary>
-    public bool Tests => Analysis?.Standing == Standing.Testing && !IsSore && !IsFinished;
+    /// <summary>Whether a card is handed out this week: there is something to win, and trials in this hull can tell it.</summary>
+    public bool Tests => Analysis is not null && CanTest(Analysis);
+
+    /// <summary>Whether a card of that analysis is worth handing out: not while it hurts, nor when it is time to stop, nor where a large crew hides what one paddle does.</summary>
+    public static bool CanTest(Analysis analysis) =>
+        analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
 
     /// <summary>What the usual length costs on average against the true best length, percent of speed: gained partly by going to the best length, partly by more testing.</summary>
     public double ToWinPercent => Analysis is null ? 0 : Analysis.GainFromMovingPercent + Analysis.GainLeftPercent;

@@ -14,19 +14,19 @@ public static class SquadWords
     public static string NowToBest(SquadRow row)
     {
         if (row.Analysis is not { } analysis)
-            return Said.Nothing;
-        var said = new Said(row.Paddler.Unit);
-        string now = said.Setting(analysis.Current), best = said.Setting(analysis.Best.Length);
+            return Say.Nothing;
+        LengthUnit unit = row.Paddler.Unit;
+        string now = Say.Length(analysis.Current, unit), best = Say.Length(analysis.Best.Length, unit);
         return row.IsSore || analysis.Current == analysis.Best.Length ? now : $"{WithoutUnit(now)} → {best}";
     }
 
     /// <summary>The likely range without its unit, which stands beside it: <c>48¼–50¾</c>; nothing while sore.</summary>
-    public static string Likely(SquadRow row) => row.Analysis is not { } analysis || row.IsSore ? Said.Nothing
-        : WithoutUnit(new Said(row.Paddler.Unit).Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh)).Replace(" to ", "–", StringComparison.Ordinal);
+    public static string Likely(SquadRow row) => row.Analysis is not { } analysis || row.IsSore ? Say.Nothing
+        : WithoutUnit(Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, row.Paddler.Unit)).Replace(" to ", "–", StringComparison.Ordinal);
 
     /// <summary>What the usual length costs on average against the true best length, over their race: <c>12 s</c>; nothing while sore.</summary>
-    public static string ToWin(SquadRow row) => row.Analysis is null || row.IsSore ? Said.Nothing
-        : Said.Seconds(row.ToWinSeconds).Replace("about ", "", StringComparison.Ordinal);
+    public static string ToWin(SquadRow row) => row.Analysis is null || row.IsSore ? Say.Nothing
+        : Say.Seconds(row.ToWinSeconds);
 
     /// <summary>How long ago the last outing was: <c>today</c>, <c>3 d</c>, <c>5 wk</c>; <c>never</c>.</summary>
     public static string Last(SquadRow row, DateOnly today) => row.LastOuting is not { } day ? "never" : (today.DayNumber - day.DayNumber) switch
@@ -64,13 +64,13 @@ public static class SquadWords
             return "choose one";
         if (row.Analysis is not { } analysis)
             return "…";
-        var said = new Said(row.Paddler.Unit);
+        LengthUnit unit = row.Paddler.Unit;
         if (analysis.Paddle.IsFixed)
             return "keep it";
         if (row.IsFinished)
-            return $"race {WithoutUnit(said.Setting(analysis.Best.Length))}";
-        return analysis.Standing == Tuning.Assessments.Standing.CannotTell ? "try a solo hull"
-            : $"test {WithoutUnit(said.Order(analysis.Card.Lengths.Distinct().Order()))}";
+            return $"race {WithoutUnit(Say.Length(analysis.Best.Length, unit))}";
+        return !row.Tests ? "try a solo hull"
+            : $"test {WithoutUnit(Say.Order(analysis.Card.Lengths.Distinct().Order(), unit))}";
     }
 
     /// <summary>Standing and what to do in one cell: <c>settled: race 49¼</c>, <c>sore 5: rest first</c>; while testing, the card's lengths say so.</summary>
@@ -78,7 +78,7 @@ public static class SquadWords
 
     /// <summary>Warnings about the trials in a few words each; empty for none, and while sore.</summary>
     public static string Warnings(SquadRow row) =>
-        row.Analysis is not { } analysis || row.IsSore ? "" : string.Join(", ", analysis.Checks.Select(check => CheckWords.Of(check.Name)));
+        row.Analysis is not { } analysis || row.IsSore ? "" : string.Join(", ", analysis.Checks.Select(check => Wording.Warnings.Brief(check.Name)));
 
     /// <summary>How the list is ordered.</summary>
     public const string Order = "Who needs you first: hurt and silent since, sore, then most to win; who is done stands last.";

@@ -23,6 +23,9 @@ public sealed record GivenCard
     /// <summary>The card.</summary>
     public required TrialCard Card { get; init; }
 
+    /// <summary>Why these lengths, as it was said then; empty where nothing was said.</summary>
+    public string Reason { get; init; } = "";
+
     /// <summary>Best length known then.</summary>
     public required Length Best { get; init; }
 

@@ -16,7 +16,4 @@ public sealed record TrialCard
 
     /// <summary>Easy paddling or rest between pieces.</summary>
     public required PieceTime Rest { get; init; }
-
-    /// <summary>Why these lengths, in a plain sentence.</summary>
-    public required string Reason { get; init; }
 }

@@ -101,7 +101,7 @@ internal static partial class LengthText
             (over, under) = (over / 2, under / 2);
         int vulgar = Array.IndexOf(VulgarValues, ((int)over, (int)under));
         string fraction = vulgar >= 0 ? Vulgar[vulgar].ToString() : $"{over}/{under}";
-        return whole == 0 ? $"{fraction} in" : $"{whole} {fraction} in";
+        return whole == 0 ? $"{fraction} in" : vulgar >= 0 ? $"{whole}{fraction} in" : $"{whole} {fraction} in";
     }
 
     private static string Decimals(long nanometres, long perUnit) =>

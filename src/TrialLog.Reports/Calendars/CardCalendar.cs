@@ -12,7 +12,6 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 using Calendar = Ical.Net.Calendar;
 
 namespace TrialLog.Reports.Calendars;
@@ -74,9 +73,9 @@ public static class CardCalendar
 
     private static bool PutOne(Calendar calendar, CalendarCard card, DateTimeOffset now)
     {
-        var said = new Said(card.Analysis.Paddler.Unit);
-        string title = PlainText.Permitted($"{(card.Sore ? "Rest first; paddle trial when it no longer hurts" : "Paddle trial")}: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {said.Order(card.Analysis.Card.Lengths)}");
-        string text = Text(card, said);
+        LengthUnit unit = card.Analysis.Paddler.Unit;
+        string title = PlainText.Permitted($"{(card.Sore ? "Rest first; paddle trial when it no longer hurts" : "Paddle trial")}: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {Say.Order(card.Analysis.Card.Lengths, unit)}");
+        string text = Text(card, unit);
         CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
         var day = new CalDateTime(card.Day ?? card.Today);
         if (entry is not null && entry.Summary == title && entry.Description == text && (card.Day is null || day.Equals(entry.Start)))
@@ -103,16 +102,16 @@ public static class CardCalendar
         return true;
     }
 
-    private static string Text(CalendarCard card, Said said)
+    private static string Text(CalendarCard card, LengthUnit unit)
     {
         TrialCard trial = card.Analysis.Card;
         List<string> lines =
         [
-            PlainText.Line(card.Analysis.Verdict),
+            PlainText.Line(Verdict.Of(card.Analysis)),
             $"Trial card, {PlainText.Line(card.Analysis.Hull.Name)} with {PlainText.Line(card.Analysis.Paddle.Name)}",
-            CardWords.Plan(trial),
-            .. trial.Lengths.Select((length, at) => $"{at + 1}. {said.Setting(length)}"),
-            PlainText.Line(trial.Reason),
+            Answer.Plan(trial),
+            .. trial.Lengths.Select((length, at) => $"{at + 1}. {Say.Length(length, unit)}"),
+            PlainText.Line(CardReason.Of(card.Analysis)),
             .. CautionsSection.For(card.Analysis),
         ];
         return PlainText.Permitted(string.Join('\n', lines));

@@ -9,7 +9,7 @@ namespace TrialLog.Reports.Coach;
 /// <summary>The classical view: a mixed model without a prior, for the coach who wants to see it beside.</summary>
 internal static class ClassicalSection
 {
-    public static Section? Of(ClassicalFit? fit, Said said)
+    public static Section? Of(ClassicalFit? fit, LengthUnit unit)
     {
         if (fit is null)
             return null;
@@ -21,11 +21,11 @@ internal static class ClassicalSection
         if (fit.Coefficients.Count > 0)
         {
             blocks.Add(new Facts([
-                new("Vertex", fit.VertexInches is { } vertex ? said.EstimateInches(vertex) : "none", Interval(fit.Vertex, said)),
-                new("Between outings", Said.Percent(fit.OutingSd), "standard deviation"),
-                new("Between pieces of an outing", Said.Percent(fit.PieceSd), "standard deviation"),
+                new("Vertex", fit.VertexInches is { } vertex ? Say.Quarter(vertex, unit) : "none", Interval(fit.Vertex, unit)),
+                new("Between outings", Say.Percent(fit.OutingSd), "standard deviation"),
+                new("Between pieces of an outing", Say.Percent(fit.PieceSd), "standard deviation"),
             ]));
-            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Spoken.Count(fit.Pieces, "piece")} in {Spoken.Count(fit.Outings, "outing")}",
+            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Say.Count(fit.Pieces, "piece")} in {Say.Count(fit.Outings, "outing")}",
                 [new("Effect"), new("Estimate", true), new("Standard error", true)],
                 [.. fit.Coefficients.Select(effect => (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
         }
@@ -33,12 +33,12 @@ internal static class ClassicalSection
         return new("The classical view", [.. blocks]);
     }
 
-    private static string Interval(FiellerInterval? interval, Said said) => interval?.Shape switch
+    private static string Interval(FiellerInterval? interval, LengthUnit unit) => interval?.Shape switch
     {
         null => "no interval",
-        FiellerShape.Bounded => $"{Spoken.Chance(interval.Level)} interval (Fieller): {said.EstimateInches(interval.Low)} to {said.EstimateInches(interval.High)}",
-        FiellerShape.Outside => $"{Spoken.Chance(interval.Level)} set (Fieller), open-ended: below {said.EstimateInches(interval.Low)} or above {said.EstimateInches(interval.High)}",
-        _ => $"{Spoken.Chance(interval.Level)} set (Fieller): any length at all",
+        FiellerShape.Bounded => $"{Say.Chance(interval.Level)} interval (Fieller): {Say.Quarter(interval.Low, unit)} to {Say.Quarter(interval.High, unit)}",
+        FiellerShape.Outside => $"{Say.Chance(interval.Level)} set (Fieller), open-ended: below {Say.Quarter(interval.Low, unit)} or above {Say.Quarter(interval.High, unit)}",
+        _ => $"{Say.Chance(interval.Level)} set (Fieller): any length at all",
     };
 
     private static string Figure(double value) => value.ToString("0.000").Replace('-', '\u2212');

@@ -17,8 +17,8 @@ internal sealed class Names(ReportContents contents)
     public string Paddle(Guid id) => _paddles.GetValueOrDefault(id, "unknown paddle");
 
     /// <summary>As <see cref="Of"/>, on two lines for a table.</summary>
-    public static string OnTwoLines(Outing outing) => outing.Label.Length == 0 ? Said.Day(outing.Date) : $"{Said.Day(outing.Date)}\n{PlainText.Line(outing.Label)}";
+    public static string OnTwoLines(Outing outing) => outing.Label.Length == 0 ? Say.Day(outing.Date) : $"{Say.Day(outing.Date)}\n{PlainText.Line(outing.Label)}";
 
     /// <summary>The outing's date, and its label where it has one.</summary>
-    public static string Of(Outing outing) => outing.Label.Length == 0 ? Said.Day(outing.Date) : $"{Said.Day(outing.Date)}, {PlainText.Line(outing.Label)}";
+    public static string Of(Outing outing) => outing.Label.Length == 0 ? Say.Day(outing.Date) : $"{Say.Day(outing.Date)}, {PlainText.Line(outing.Label)}";
 }

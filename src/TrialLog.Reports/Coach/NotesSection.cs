@@ -24,7 +24,7 @@ internal static class NotesSection
             ? $"the outing of {Names.Of(outing)}"
             : "an outing no longer in the log",
         NoteSubject.Card => contents.Cards.FirstOrDefault(card => card.Id == note.AboutId) is { } card
-            ? $"the card for {names.Hull(card.HullId)} of {Said.Day(DateOnly.FromDateTime(card.GivenAt.UtcDateTime))}"
+            ? $"the card for {names.Hull(card.HullId)} of {Say.Day(DateOnly.FromDateTime(card.GivenAt.UtcDateTime))}"
             : "a card no longer in the log",
         _ => PlainText.Line(contents.Analysis.Paddler.Name),
     };

@@ -41,7 +41,7 @@ internal static class PiecesCsv
                 {
                     AdjustedPiece? found = adjusted.GetValueOrDefault(piece.Id);
                     Row(csv,
-                        Said.Day(outing.Date), Typed(outing.Label), Typed(names.Hull(outing.HullId)), Typed(names.Paddle(piece.PaddleId)), $"{piece.Order}",
+                        Say.Day(outing.Date), Typed(outing.Label), Typed(names.Hull(outing.HullId)), Typed(names.Paddle(piece.PaddleId)), $"{piece.Order}",
                         piece.Order >= 1 && piece.Order <= suggested.Count ? suggested[piece.Order - 1].ToDecimalInches() : "",
                         piece.Length.ToDecimalInches(), piece.Distance.ToDecimalMetres(), piece.Time.Seconds.ToString("0.###"),
                         piece.Effort?.ToString() ?? "", piece.Soreness?.ToString() ?? "",

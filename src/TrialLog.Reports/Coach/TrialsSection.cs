@@ -13,22 +13,28 @@ namespace TrialLog.Reports.Coach;
 /// <summary>What was suggested, what was paddled, and every piece.</summary>
 internal static class TrialsSection
 {
-    public static Section Of(ReportContents contents, IReadOnlyList<Advice> advice, Names names, Said said)
+    /// <summary>The outings and what was suggested for them, and the cards that nobody followed.</summary>
+    public static Section Outings(ReportContents contents, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
-        List<Outing> outings = [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
-            .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+        List<Outing> outings = InOrder(contents);
         if (outings.Count == 0 && advice.Count == 0)
-            return new("Trials", new Paragraph("No outing is logged yet."));
-
-        var blocks = new List<Block> { Outings(contents, outings, advice, names, said) };
-        if (advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
-            blocks.Add(Open(open, names, said));
+            return new("Outings", new Paragraph("No outing is logged yet."));
+        var blocks = new List<Block>();
         if (outings.Count > 0)
-            blocks.Add(Pieces(contents.Analysis, outings, names, said));
-        return new("Trials", [.. blocks]);
+            blocks.Add(OutingRows(contents, outings, advice, names, unit));
+        if (advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
+            blocks.Add(Open(open, names, unit));
+        return new("Outings", [.. blocks]);
     }
 
-    private static Table Outings(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, Said said)
+    /// <summary>Every piece; null where there is none.</summary>
+    public static Section? Pieces(ReportContents contents, Names names, LengthUnit unit) =>
+        InOrder(contents) is { Count: > 0 } outings ? new("Pieces", PieceRows(contents.Analysis, outings, names, unit)) : null;
+
+    private static List<Outing> InOrder(ReportContents contents) => [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
+        .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+
+    private static Table OutingRows(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
         Dictionary<Guid, Advice> followed = advice.Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
         Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
@@ -38,15 +44,15 @@ internal static class TrialsSection
             [.. outings.Select(outing => (IReadOnlyList<string>)
             [
                 Names.OnTwoLines(outing), names.Hull(outing.HullId), Conditions(outing),
-                followed.TryGetValue(outing.Id, out Advice? given) ? said.Order(given.Card.Card.Lengths) : Said.Nothing,
-                Paddled(outing, given, said),
-                after.TryGetValue(outing.Id, out ProgressPoint? point) ? $"{said.Setting(point.Best)}\n({said.Range(point.LikelyLow, point.LikelyHigh)})" : Said.Nothing,
+                followed.TryGetValue(outing.Id, out Advice? given) ? Say.Order(given.Card.Card.Lengths, unit) : Say.Nothing,
+                Paddled(outing, given, unit),
+                after.TryGetValue(outing.Id, out ProgressPoint? point) ? $"{Say.Length(point.Best, unit)}\n({Say.Range(point.LikelyLow, point.LikelyHigh, unit)})" : Say.Nothing,
             ])]);
     }
 
-    private static string Paddled(Outing outing, Advice? given, Said said)
+    private static string Paddled(Outing outing, Advice? given, LengthUnit unit)
     {
-        string lengths = said.Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length));
+        string lengths = Say.Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), unit);
         return given is null ? lengths : $"{lengths}\n({given.MatchInWords})";
     }
 
@@ -59,18 +65,18 @@ internal static class TrialsSection
             words.Add(PlainText.Line(outing.Water));
         if (!string.IsNullOrWhiteSpace(outing.Place))
             words.Add(PlainText.Line(outing.Place));
-        return words.Count == 0 ? Said.Nothing : string.Join(", ", words);
+        return words.Count == 0 ? Say.Nothing : string.Join(", ", words);
     }
 
-    private static Table Open(List<Advice> open, Names names, Said said) => new("Cards given that no outing has followed",
+    private static Table Open(List<Advice> open, Names names, LengthUnit unit) => new("Cards given that no outing has followed",
         [new("Given (UTC)"), new("Hull"), new("Paddle"), new("Lengths"), new("Best length then", true)],
         [.. open.Select(given => (IReadOnlyList<string>)
         [
-            Said.Day(DateOnly.FromDateTime(given.Card.GivenAt.UtcDateTime)), names.Hull(given.Card.HullId), names.Paddle(given.Card.PaddleId),
-            said.Order(given.Card.Card.Lengths), said.Setting(given.Card.Best),
+            Say.Day(DateOnly.FromDateTime(given.Card.GivenAt.UtcDateTime)), names.Hull(given.Card.HullId), names.Paddle(given.Card.PaddleId),
+            Say.Order(given.Card.Card.Lengths, unit), Say.Length(given.Card.Best, unit),
         ])]);
 
-    private static Table Pieces(Analysis analysis, List<Outing> outings, Names names, Said said)
+    private static Table PieceRows(Analysis analysis, List<Outing> outings, Names names, LengthUnit unit)
     {
         Dictionary<Guid, AdjustedPiece> adjusted = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
         return new Table("Every piece. Adjusted: speed against the best length, all but length taken out, where the piece is on the curve above",
@@ -80,9 +86,9 @@ internal static class TrialsSection
                 let found = adjusted.GetValueOrDefault(piece.Id)
                 select (IReadOnlyList<string>)
                 [
-                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), said.Setting(piece.Length), piece.Distance.ToString(),
-                    piece.Time.ToString(), Said.Pace(piece), piece.Effort?.ToString() ?? Said.Nothing, piece.Soreness?.ToString() ?? Said.Nothing,
-                    found is null ? Said.Nothing : Said.Deviation(found.Percent), Counts(piece, found),
+                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit), piece.Distance.ToString(),
+                    piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing, piece.Soreness?.ToString() ?? Say.Nothing,
+                    found is null ? Say.Nothing : Say.Difference(found.Percent) + "%", Counts(piece, found),
                 ]]);
     }
 
@@ -90,7 +96,7 @@ internal static class TrialsSection
         ? $"no: {PlainText.Line(reason)}"
         : adjusted switch
         {
-            { Weight: < ResponsePicture.LittleWeight } => $"little, {Spoken.Chance(adjusted.Weight)}: far off the rest",
+            { Weight: < ResponsePicture.LittleWeight } => $"little, {Say.Chance(adjusted.Weight)}: far off the rest",
             _ => "yes",
         };
 }

@@ -35,9 +35,10 @@ internal static partial class Html
         for (int i = 0; i < document.Sections.Count; i++)
             AppendSection(page, document.Sections[i], $"section-{i + 1}");
         if (document.Appendices.Count > 0)
-            AppendAppendices(page, document.Appendices);
+            AppendAppendices(page, document.Appendices, document.Footer);
         page.Append("</main>\n");
-        Append(page, new XElement("footer", Text("p", document.Footer)));
+        if (document.Appendices.Count == 0)
+            Append(page, new XElement("footer", Text("p", document.Footer)));
         return page.Append("</body>\n</html>\n").ToString();
     }
 
@@ -57,7 +58,7 @@ internal static partial class Html
     }
 
     // Closed on a screen; the style opens them on paper. A browser opens one that a link of the contents leads into.
-    private static void AppendAppendices(StringBuilder page, IReadOnlyList<Section> appendices)
+    private static void AppendAppendices(StringBuilder page, IReadOnlyList<Section> appendices, string last)
     {
         Append(page, new XElement("nav", Class("contents"), new XAttribute("aria-labelledby", "contents"),
             Text("h2", "Contents", new XAttribute("id", "contents")),
@@ -65,10 +66,16 @@ internal static partial class Html
         for (int i = 0; i < appendices.Count; i++)
         {
             string name = $"appendix-{i + 1}";
+            bool end = i == appendices.Count - 1;
+            page.Append(end ? "<div class=\"end\">\n" : "");
             page.Append("<details class=\"appendix\">\n");
             Append(page, new XElement("summary", Text("h2", appendices[i].Heading, new XAttribute("id", name))));
             AppendBlocks(page, appendices[i], name);
             page.Append("</details>\n");
+            // On paper the page's last line stays with what is before it: no sheet for a single line.
+            if (end)
+                Append(page, Text("p", last, Class("version")));
+            page.Append(end ? "</div>\n" : "");
         }
     }
 
@@ -79,7 +86,7 @@ internal static partial class Html
         Facts facts => new XElement("table", Class("facts"),
             Text("caption", "In figures", Class("unseen")),
             new XElement("tbody", facts.Items.Select(fact => new XElement("tr", Text("th", fact.Label, new XAttribute("scope", "row")), Text("td", fact.Value, Class("figure")),
-                Text("td", fact.Meaning ?? "", Class("meaning")))))),
+                facts.Items.All(one => one.Meaning is null) ? null : Text("td", fact.Meaning ?? "", Class("meaning")))))),
         Bullets bullets => new XElement("ul", bullets.Warn ? Class("warn") : null, bullets.Items.Select(item => Text("li", item))),
         Table rows => Of(rows, name),
         Figure figure => new XElement("figure", figure.Picture.Svg,

@@ -60,7 +60,7 @@ internal static class PlainPage
         foreach (string[] row in rows)
         {
             text.Append(Beside(row, widths, table.Columns));
-            if (lastBelow && row[^1] != Said.Nothing)
+            if (lastBelow && row[^1] != Say.Nothing)
                 text.Append(Wrapped($"{headings[^1]}: {row[^1]}", "    "));
         }
 
@@ -106,7 +106,7 @@ internal static class PlainPage
     private static List<string> Lines(string text, int width)
     {
         List<string> lines = [""];
-        foreach (string word in Spoken.Unbroken(Clean(text)).SelectMany(word => Broken(word, width)))
+        foreach (string word in Application.Wording.Lines.Words(Clean(text)).SelectMany(word => Broken(word, width)))
         {
             if (lines[^1].Length > 0 && Cells(lines[^1]) + 1 + Cells(word) > width)
                 lines.Add("");

@@ -3,6 +3,7 @@ using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Reports.Pictures;
 
@@ -53,6 +54,22 @@ internal static class Drawing
         MajorGridlineColor = Rule,
         AxisTitleDistance = position == AxisPosition.Left ? 20 : 8,
         IntervalLength = position == AxisPosition.Left ? 40 : 70,
+    };
+
+    /// <summary>An upright axis on which each step is ten times the one below.</summary>
+    public static LogarithmicAxis TenthsAxis(string title, double low, double high) => new()
+    {
+        LabelFormatter = value => value.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture),
+        Position = AxisPosition.Left,
+        Title = title,
+        Minimum = low,
+        Maximum = high,
+        TickStyle = TickStyle.Outside,
+        TicklineColor = Quiet,
+        MinorTickSize = 0,
+        MajorGridlineStyle = LineStyle.Solid,
+        MajorGridlineColor = Rule,
+        AxisTitleDistance = 20,
     };
 
     /// <summary>A straight line across the plot with words beside it.</summary>
@@ -125,11 +142,11 @@ internal static class Drawing
     }
 
     /// <summary>An axis of overall lengths in the paddler's unit, marked in fractions of an inch or in centimetres.</summary>
-    public static LinearAxis LengthAxis(AxisPosition position, string title, double low, double high, Said said)
+    public static LinearAxis LengthAxis(AxisPosition position, string title, double low, double high, LengthUnit unit)
     {
-        LinearAxis axis = Axis(position, $"{title}, {said.UnitSymbol}", low, high);
+        LinearAxis axis = Axis(position, $"{title}, {Say.Symbol(unit)}", low, high);
         axis.MajorStep = Steps.FirstOrDefault(step => (high - low) / step <= 7, Steps[^1]);
-        axis.LabelFormatter = said.OnAxisLabel;
+        axis.LabelFormatter = value => Say.OnAxisLabel(value, unit);
         if (position == AxisPosition.Left)
             axis.AxisTitleDistance = 26; // The library's measure of text takes a vulgar fraction for nothing.
         return axis;

@@ -16,12 +16,11 @@ internal static class ResponsePicture
     public const double LittleWeight = 0.5;
 
     /// <param name="analysis">What the log says.</param>
-    /// <param name="said">The paddler's unit.</param>
-    /// <param name="sore">Whether soreness of late limits the lengths, so that the one proposed need not be the best for speed.</param>
-    public static Picture Of(Analysis analysis, Said said, bool sore)
+    /// <param name="unit">The paddler's unit.</param>
+    public static Picture Of(Analysis analysis, LengthUnit unit)
     {
-        (double left, double right) = Window(analysis, said);
-        List<CurvePoint> points = [.. analysis.Curve.Points.Where(point => said.OnAxis(point.Length) >= left && said.OnAxis(point.Length) <= right)];
+        (double left, double right) = Window(analysis, unit);
+        List<CurvePoint> points = [.. analysis.Curve.Points.Where(point => Say.OnAxis(point.Length, unit) >= left && Say.OnAxis(point.Length, unit) <= right)];
         List<AdjustedPiece> pieces = [.. analysis.Curve.Pieces];
         List<double> heights =
         [
@@ -32,72 +31,72 @@ internal static class ResponsePicture
         (double bottom, double top) = (heights.Min() - room, heights.Max() + 2 * room);
 
         PlotModel plot = Drawing.Plot();
-        plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Bottom, "Overall length", left, right, said));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, sore ? $"Speed against {said.Setting(analysis.Best.Length)}, %" : "Speed against the best length, %", bottom, top));
-        plot.Series.Add(Band(points, said));
-        plot.Series.Add(Mean(points, said));
+        plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Bottom, "Overall length", left, right, unit));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Speed against the best length, %", bottom, top));
+        plot.Series.Add(Band(points, unit));
+        plot.Series.Add(Mean(points, unit));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
         if (analysis.Current != analysis.Best.Length)
-            plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Current), " now", LineStyle.Dash, Drawing.Quiet));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, said.OnAxis(analysis.Best.Length), sore ? " for now" : " best", LineStyle.Solid, Drawing.Mark));
+            plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Current, unit), " now", LineStyle.Dash, Drawing.Quiet));
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Best.Length, unit), " best", LineStyle.Solid, Drawing.Mark));
 
         List<AdjustedPiece> beyond = [.. pieces.Where(piece => piece.Percent < bottom || piece.Percent > top)];
         List<AdjustedPiece> within = [.. pieces.Except(beyond)];
-        plot.Series.Add(Marks(within.Where(piece => piece.Weight >= LittleWeight), MarkerType.Circle, Drawing.Ink, OxyColors.White, said));
-        plot.Series.Add(Marks(within.Where(piece => piece.Weight < LittleWeight), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, said));
+        plot.Series.Add(Marks(within.Where(piece => piece.Weight >= LittleWeight), MarkerType.Circle, Drawing.Ink, OxyColors.White, unit));
+        plot.Series.Add(Marks(within.Where(piece => piece.Weight < LittleWeight), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, unit));
         plot.Series.Add(Marks(beyond.Select(piece => piece with { Percent = piece.Percent < bottom ? bottom + room / 2 : top - room / 2 }),
-            MarkerType.Triangle, Drawing.Mark, OxyColors.Undefined, said));
+            MarkerType.Triangle, Drawing.Mark, OxyColors.Undefined, unit));
 
         string title = "Response curve";
-        string description = Description(analysis, said, beyond.Count);
-        return new Picture(title, description, Key(pieces, beyond, sore), Drawing.Of(plot, "response", title, description));
+        string description = Description(analysis, unit, beyond.Count);
+        return new Picture(title, description, Key(pieces, beyond), Drawing.Of(plot, "response", title, description));
     }
 
     // What was paddled, where the paddler is and what is likely, with an inch around, as far as the curve goes.
-    private static (double Left, double Right) Window(Analysis analysis, Said said)
+    private static (double Left, double Right) Window(Analysis analysis, LengthUnit unit)
     {
         List<Length> shown = [analysis.Current, analysis.Best.Length, analysis.Best.LikelyLow, analysis.Best.LikelyHigh,
             .. analysis.Curve.Pieces.Select(piece => piece.Length)];
-        double inch = said.Unit == LengthUnit.Centimetres ? 2.54 : 1;
-        double left = said.OnAxis(shown.Min()) - inch, right = said.OnAxis(shown.Max()) + inch;
+        double inch = unit == LengthUnit.Centimetres ? 2.54 : 1;
+        double left = Say.OnAxis(shown.Min(), unit) - inch, right = Say.OnAxis(shown.Max(), unit) + inch;
         if (analysis.Curve.Points is { Count: > 1 } points)
         {
-            left = Math.Max(left, Math.Min(said.OnAxis(points[0].Length), said.OnAxis(shown.Min()) - inch / 4));
-            right = Math.Min(right, Math.Max(said.OnAxis(points[^1].Length), said.OnAxis(shown.Max()) + inch / 4));
+            left = Math.Max(left, Math.Min(Say.OnAxis(points[0].Length, unit), Say.OnAxis(shown.Min(), unit) - inch / 4));
+            right = Math.Min(right, Math.Max(Say.OnAxis(points[^1].Length, unit), Say.OnAxis(shown.Max(), unit) + inch / 4));
         }
 
         return (left, right);
     }
 
-    private static AreaSeries Band(IEnumerable<CurvePoint> points, Said said)
+    private static AreaSeries Band(IEnumerable<CurvePoint> points, LengthUnit unit)
     {
         var band = new AreaSeries { Color = Drawing.Line, Fill = Drawing.Band, LineStyle = LineStyle.Dash, StrokeThickness = 1 };
         foreach (CurvePoint point in points)
         {
-            band.Points.Add(new DataPoint(said.OnAxis(point.Length), point.High));
-            band.Points2.Add(new DataPoint(said.OnAxis(point.Length), point.Low));
+            band.Points.Add(new DataPoint(Say.OnAxis(point.Length, unit), point.High));
+            band.Points2.Add(new DataPoint(Say.OnAxis(point.Length, unit), point.Low));
         }
 
         return band;
     }
 
-    private static LineSeries Mean(IEnumerable<CurvePoint> points, Said said)
+    private static LineSeries Mean(IEnumerable<CurvePoint> points, LengthUnit unit)
     {
         var mean = new LineSeries { Color = Drawing.Line, StrokeThickness = 2.5 };
-        mean.Points.AddRange(points.Select(point => new DataPoint(said.OnAxis(point.Length), point.Percent)));
+        mean.Points.AddRange(points.Select(point => new DataPoint(Say.OnAxis(point.Length, unit), point.Percent)));
         return mean;
     }
 
-    private static ScatterSeries Marks(IEnumerable<AdjustedPiece> pieces, MarkerType shape, OxyColor stroke, OxyColor fill, Said said)
+    private static ScatterSeries Marks(IEnumerable<AdjustedPiece> pieces, MarkerType shape, OxyColor stroke, OxyColor fill, LengthUnit unit)
     {
         var marks = new ScatterSeries { MarkerType = shape, MarkerSize = 4, MarkerStroke = stroke, MarkerStrokeThickness = 1.6, MarkerFill = fill };
-        marks.Points.AddRange(pieces.Select(piece => new ScatterPoint(said.OnAxis(piece.Length), piece.Percent)));
+        marks.Points.AddRange(pieces.Select(piece => new ScatterPoint(Say.OnAxis(piece.Length, unit), piece.Percent)));
         return marks;
     }
 
-    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond, bool sore)
+    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond)
     {
-        string key = $"Line: mean speed. Shaded between dashes: its central 90 %. Dashes and dots: a worthwhile change below the {(sore ? "length for now, which soreness limits" : "best")}.";
+        string key = "Line: mean speed. Shaded between dashes: likely there. Dashes and dots: a worthwhile change below the best.";
         if (pieces.Any(piece => piece.Weight >= LittleWeight))
             key += " Circle: a piece, adjusted for everything but length.";
         if (pieces.Except(beyond).Any(piece => piece.Weight < LittleWeight))
@@ -107,17 +106,17 @@ internal static class ResponsePicture
         return key;
     }
 
-    private static string Description(Analysis analysis, Said said, int beyond)
+    private static string Description(Analysis analysis, LengthUnit unit, int beyond)
     {
         string text = $"Speed against overall length in {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}, all else equal. "
-            + $"Best length {said.Setting(analysis.Best.Length)}, likely range {said.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh)}.";
+            + $"Best length {Say.Length(analysis.Best.Length, unit)}, likely range {Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}.";
         foreach ((double inches, string side) in new[] { (-1.0, "shorter"), (1.0, "longer") })
         {
             if (At(analysis, inches) is { } point)
-                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Said.Percent(Math.Abs(point.Percent))} (speed there against the best: {Said.Percent(point.Low)} to {Said.Percent(point.High)} with 90 %).";
+                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Say.Percent(Math.Abs(point.Percent))} (speed there against the best: {Say.Percent(point.Low)} to {Say.Percent(point.High)} with 90 %).";
         }
 
-        text += $" {Spoken.Count(analysis.Curve.Pieces.Count, "piece")} shown.";
+        text += $" {Say.Count(analysis.Curve.Pieces.Count, "piece")} shown.";
         return beyond == 0 ? text : text + $" {beyond} of them beyond the picture.";
     }
 

@@ -34,9 +34,9 @@ public static class SquadSheet
         sections.Add(CautionsSection.Of(common));
         return new Document(
             "Squad sheet",
-            $"{Spoken.Count(rows.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. {SquadWords.Order}",
+            $"{Say.Count(rows.Count, "paddler")}, week {CardCalendar.Week(contents.Date)}. {SquadWords.Order}",
             sections,
-            $"TrialLog {PlainText.Line(contents.Version)}, {Said.Day(contents.Date)}.");
+            $"TrialLog {PlainText.Line(contents.Version)}, {Say.Day(contents.Date)}.");
     }
 
     private static Section Rows(IReadOnlyList<SquadRow> rows, DateOnly today) => rows.Count == 0
@@ -47,15 +47,15 @@ public static class SquadSheet
 
     private static IReadOnlyList<string> Row(SquadRow row, DateOnly today) =>
     [
-        PlainText.Line(row.Paddler.Name), SquadWords.StandingAndThisWeek(row), row.Hull is { } hull ? PlainText.Line(hull.Name) : Said.Nothing,
+        PlainText.Line(row.Paddler.Name), SquadWords.StandingAndThisWeek(row), row.Hull is { } hull ? PlainText.Line(hull.Name) : Say.Nothing,
         SquadWords.NowToBest(row), SquadWords.Likely(row), SquadWords.ToWin(row), SquadWords.Last(row, today),
-        SquadWords.Warnings(row) is { Length: > 0 } warnings ? warnings : Said.Nothing,
+        SquadWords.Warnings(row) is { Length: > 0 } warnings ? warnings : Say.Nothing,
     ];
 
     private static CardToFill Card(Analysis analysis, IReadOnlyList<string> common)
     {
         string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}";
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
-        return CardWords.ToFill(heading, analysis.Card, new Said(analysis.Paddler.Unit), own.Count == 0 ? null : string.Join(" ", own));
+        return CardWords.ToFill(heading, analysis, own.Count == 0 ? null : string.Join(" ", own));
     }
 }

@@ -1,7 +1,7 @@
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Assessments;
 
@@ -23,6 +23,15 @@ public sealed record Analysis : Assessment
     /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
     public required Length Current { get; init; }
 
+    /// <summary>Whether <see cref="Current"/> was paddled so; false where it is the start length carried over.</summary>
+    public required bool CurrentIsUsual { get; init; }
+
+    /// <summary>Whether, while sore, no shorter length is known not to have hurt.</summary>
+    public bool SoreEverywhere { get; init; }
+
+    /// <summary>Whether the latest technique check in this hull with this paddle found the top hand above the head.</summary>
+    public bool TopHandOverhead { get; init; }
+
     /// <summary>Curvature, percent of speed lost per inch squared by a paddler alone in the hull.</summary>
     public required Interval Curvature { get; init; }
 
@@ -41,17 +50,14 @@ public sealed record Analysis : Assessment
     /// <summary>Outings until diminishing returns.</summary>
     public required OutingsToGo OutingsToGo { get; init; }
 
+    /// <summary>The same if lengths were changed on the water; null where they are, or where it is time to stop.</summary>
+    public OutingsToGo? OutingsToGoIfSwapping { get; init; }
+
     /// <summary>The next trial.</summary>
     public required TrialCard Card { get; init; }
 
-    /// <summary>The answer in one or two plain sentences.</summary>
-    public required string Verdict { get; init; }
-
     /// <summary>What is wrong with the experiment itself, if anything.</summary>
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
-
-    /// <summary>Cautions that apply: soreness, shoulder, cold water.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
 
     /// <summary>The response curve for this hull and paddle.</summary>
     public required ResponseCurve Curve { get; init; }
@@ -89,10 +95,34 @@ public sealed record OutingsToGo(int Median, int Low, int High)
     public const int Most = 30;
 }
 
-/// <summary>Something wrong with the experiment itself, in a plain sentence.</summary>
+/// <summary>Something that may mislead in the experiment itself: which check found it, and the figures that it found.</summary>
 /// <param name="Name">A short fixed name, lower case with hyphens, for programs: <c>order-tangled</c>.</param>
-/// <param name="Says">The sentence.</param>
-public sealed record HealthCheck(string Name, string Says);
+public sealed record HealthCheck(string Name)
+{
+    /// <summary>How many pieces or outings it is about; 0 where the check counts none.</summary>
+    public int Count { get; init; }
+
+    /// <summary>Of how many.</summary>
+    public int Of { get; init; }
+
+    /// <summary>A length, or a difference of lengths, inches.</summary>
+    public double Inches { get; init; }
+
+    /// <summary>A second length, inches.</summary>
+    public double OtherInches { get; init; }
+
+    /// <summary>Whether it is about the longer lengths, or goes up with time; false for the shorter, or down.</summary>
+    public bool Longer { get; init; }
+
+    /// <summary>A hull's name.</summary>
+    public string? Hull { get; init; }
+
+    /// <summary>A second hull's name.</summary>
+    public string? OtherHull { get; init; }
+
+    /// <summary>A piece: the day of its outing and its number in it.</summary>
+    public (DateOnly Day, int Order)? Piece { get; init; }
+}
 
 /// <summary>Speed against length, all else equal, in percent of the speed at the best length.</summary>
 /// <param name="Points">The curve over the paddle's range, by length.</param>

@@ -32,7 +32,7 @@ internal sealed record AssessedFit(AnalysisInput Input, Fit Fit, SorenessCeiling
     /// <summary>Fits and assesses.</summary>
     public static AssessedFit Of(AnalysisInput input) => Of(input, Fit.Of(input));
 
-    /// <summary>Assesses a fit of the same input, or of one that differs in the paddle asked for alone.</summary>
+    /// <summary>Assesses a fit of the same input.</summary>
     public static AssessedFit Of(AnalysisInput input, Fit fit)
     {
         Posterior posterior = fit.Posterior;

@@ -3,7 +3,6 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Assessments;
 
@@ -11,6 +10,8 @@ namespace TrialLog.Tuning.Assessments;
 internal static class BestSetting
 {
     private const double QuarterInch = 0.25, WorthListing = 0.005, MostInches = 390;
+
+    private static readonly Length Sixteenth = Length.FromInches(0.0625), Millimetre = Length.FromMillimetres(1);
 
     /// <summary>The setting with the least expected loss, its likely range and the probabilities of the settings.</summary>
     public static BestLength Of(AnalysisInput question, Fit fit, AllowedSettings reach)
@@ -22,8 +23,8 @@ internal static class BestSetting
         LengthUnit unit = question.Paddler.Unit;
         return new(
             best,
-            Say.Rough(Inches(posterior.Quantile((1 - level) / 2)), unit),
-            Say.Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
+            Rough(Inches(posterior.Quantile((1 - level) / 2)), unit),
+            Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
             level,
             posterior.Below(aligned + QuarterInch) - posterior.Below(aligned - QuarterInch),
             Probabilities(question, fit));
@@ -41,6 +42,10 @@ internal static class BestSetting
             ? AllowedSettings.Of(paddle, null).Nearest(inches)
             : Length.FromInches(inches).RoundedTo(Spoken.QuarterInch);
     }
+
+    /// <summary>The nearest sixteenth of an inch, or millimetre, to an uncertain length: finer it is not known.</summary>
+    private static Length Rough(double inches, LengthUnit unit) =>
+        Length.FromInches(Math.Clamp(inches, 0, MostInches)).RoundedTo(unit == LengthUnit.Centimetres ? Millimetre : Sixteenth);
 
     private static List<StepProbability> Probabilities(AnalysisInput question, Fit fit)
     {

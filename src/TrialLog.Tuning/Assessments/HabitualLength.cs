@@ -7,8 +7,9 @@ namespace TrialLog.Tuning.Assessments;
 
 /// <summary>Where the paddler is now, and what the body is used to.</summary>
 /// <param name="Current">The length most paddled of late in outings of one length, in this hull with this paddle, else the start length carried over, as a setting of the paddle.</param>
+/// <param name="Paddled">Whether it was paddled so; false where it is the start length.</param>
 /// <param name="UsedToInches">Median length of late in any hull and with any paddle, carried over, inches.</param>
-internal sealed record HabitualLength(Length Current, double UsedToInches)
+internal sealed record HabitualLength(Length Current, bool Paddled, double UsedToInches)
 {
     /// <summary>How many outings back "of late" goes.</summary>
     private const int OutingsOfLate = 5;
@@ -47,6 +48,6 @@ internal sealed record HabitualLength(Length Current, double UsedToInches)
             if (most is not { } known || count > counts[known]
                 || (count == counts[known] && Math.Abs(length.Inches - usedTo) < Math.Abs(known.Inches - usedTo) - 1e-9))
                 most = length;
-        return new(most ?? start, usedTo);
+        return new(most ?? start, most is not null, usedTo);
     }
 }

@@ -14,6 +14,6 @@ internal sealed class BladeTangled : ILogCheck
 
     public HealthCheck? Look(CheckedLog log) =>
         log.InHull.Count >= EnoughPieces && Association.BetweenShare(log.InHull, piece => piece.Piece.PaddleId) >= NearlyAll
-            ? new("blade-tangled", $"In {log.Question.Hull.Name} each paddle has had its own length, so blade and length cannot be told apart; paddle more than one length with the same blade.")
+            ? new("blade-tangled") { Hull = log.Question.Hull.Name }
             : null;
 }

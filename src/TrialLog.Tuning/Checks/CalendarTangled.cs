@@ -19,7 +19,7 @@ internal sealed class CalendarTangled : ILogCheck
         double correlation = Association.Correlation(
             [.. log.InHull.Select(piece => piece.LengthInches)], [.. log.InHull.Select(piece => (double)piece.Outing.Date.DayNumber)]);
         return Math.Abs(correlation) >= Association.Tangled
-            ? new("calendar-tangled", $"Lengths have mostly gone {(correlation > 0 ? "up" : "down")} as the season went on, so fitness and season look like length; go back to an earlier length now and then.")
+            ? new("calendar-tangled") { Longer = correlation > 0 }
             : null;
     }
 }

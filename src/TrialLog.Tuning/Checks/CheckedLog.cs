@@ -3,7 +3,6 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -47,14 +46,6 @@ internal sealed class CheckedLog
 
     /// <summary>Those in the hull asked for.</summary>
     public IReadOnlyList<CheckedPiece> InHull { get; }
-
-    /// <summary>A length as the paddler says it, to a sixteenth of an inch or a millimetre.</summary>
-    public string Say(double inches)
-    {
-        bool metric = Question.Paddler.Unit == LengthUnit.Centimetres;
-        Length step = metric ? Length.FromMillimetres(1) : Length.FromInches(1.0 / 16);
-        return Length.FromInches(Math.Clamp(inches, 0, 390)).RoundedTo(step).ToText(Question.Paddler.Unit);
-    }
 }
 
 /// <summary>A piece that counts.</summary>

@@ -1,5 +1,4 @@
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -17,7 +16,7 @@ internal sealed class CloseLengths : ILogCheck
             return null;
         double spread = log.Counted.Max(piece => piece.LengthInches) - log.Counted.Min(piece => piece.LengthInches);
         return spread is > 0.1 and < NarrowInches
-            ? new("close-lengths", $"All lengths lie within {log.Say(spread)} of each other, and so small a difference drowns in the noise of the pieces; spread them by an inch or more.")
+            ? new("close-lengths") { Inches = spread }
             : null;
     }
 }

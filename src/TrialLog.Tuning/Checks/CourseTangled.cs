@@ -15,7 +15,7 @@ internal sealed class CourseTangled : ILogCheck
             return null;
         double correlation = Association.WithinOutings(oneWay, piece => piece.Piece.Course == Course.Out ? 1 : 0);
         return Math.Abs(correlation) >= Association.Tangled
-            ? new("course-tangled", $"The {(correlation > 0 ? "longer" : "shorter")} lengths were mostly paddled outbound and the others homebound, so wind and current look like length; make each piece a round trip.")
+            ? new("course-tangled") { Longer = correlation > 0 }
             : null;
     }
 }

@@ -23,7 +23,7 @@ internal sealed class CurveUpsideDown : ILogCheck
             return null;
         IReadOnlyList<Coefficient> coefficients = ClassicalAnalysis.Fit(log.Question).Coefficients;
         return coefficients.Count > 2 && coefficients[2].Estimate > SurelyInErrors * coefficients[2].StandardError
-            ? new("curve-upside-down", "The pieces at both ends of the lengths tried were faster than those in between, which no best length explains; look for what else differed, such as effort, wind or a mistyped length, before trusting any answer.")
+            ? new("curve-upside-down")
             : null;
     }
 

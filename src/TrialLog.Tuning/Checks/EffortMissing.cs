@@ -16,7 +16,7 @@ internal sealed class EffortMissing : ILogCheck
     {
         int missing = log.Counted.Count(piece => piece.Piece.Effort is null);
         return log.Counted.Count >= EnoughPieces && missing >= Many * log.Counted.Count
-            ? new("effort-missing", $"Effort is missing for {(missing == log.Counted.Count ? "all" : $"{missing} of {log.Counted.Count}")} pieces, and a little more effort moves the pace more than an inch of paddle does; note it for every piece.")
+            ? new("effort-missing") { Count = missing, Of = log.Counted.Count }
             : null;
     }
 }

@@ -16,7 +16,7 @@ internal sealed class EffortTangled : ILogCheck
             return null;
         double correlation = Association.WithinOutings(told, piece => piece.Piece.Effort!.Value.Points);
         return Math.Abs(correlation) >= Association.Tangled
-            ? new("effort-tangled", $"The {(correlation > 0 ? "longer" : "shorter")} lengths were mostly paddled harder, so effort looks like length; hold one effort through the outing.")
+            ? new("effort-tangled") { Longer = correlation > 0 }
             : null;
     }
 }

@@ -1,6 +1,5 @@
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -17,8 +16,8 @@ internal sealed class FewLengths : ILogCheck
         double[] lengths = [.. log.Counted.Select(piece => Math.Round(piece.LengthInches, 1)).Distinct()];
         return lengths.Length switch
         {
-            1 => new("few-lengths", $"All {log.Counted.Count} pieces are at one length, {log.Say(log.Counted[0].LengthInches)}, so they cannot say how speed depends on length; paddle a longer and a shorter one."),
-            2 => new("few-lengths", "Two lengths show which way is faster, not where the best lies; paddle a third."),
+            1 => new("few-lengths") { Count = 1, Of = log.Counted.Count, Inches = log.Counted[0].LengthInches },
+            2 => new("few-lengths") { Count = 2, Of = log.Counted.Count },
             _ => null,
         };
     }

@@ -1,6 +1,5 @@
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -23,7 +22,7 @@ internal sealed class Habituated : ILogCheck
         CheckedPiece usual = log.Counted.MaxBy(piece => Near(sorted, piece))!;
         int near = Near(sorted, usual);
         return near >= NearlyAll * log.Counted.Count && near < log.Counted.Count
-            ? new("habituated", $"{near} of {log.Counted.Count} pieces are at about {log.Say(usual.LengthInches)}; a length one is used to goes better at first than it deserves, so give the others a fair share.")
+            ? new("habituated") { Count = near, Of = log.Counted.Count, Inches = usual.LengthInches }
             : null;
     }
 

@@ -2,9 +2,12 @@ using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Checks;
 
-/// <summary>What is wrong with the experiment itself, if anything: each check looks at one thing and says one sentence.</summary>
-internal static class HealthChecks
+/// <summary>What is wrong with the experiment itself, if anything: each check looks at one thing.</summary>
+public static class HealthChecks
 {
+    /// <summary>How many checks there are.</summary>
+    public static int Count => All.Count;
+
     private static readonly IReadOnlyList<ILogCheck> All =
     [
         new FewLengths(), new CloseLengths(), new OneLengthOutings(), new OnePieceCarries(), new PiecesDiscounted(),
@@ -16,7 +19,7 @@ internal static class HealthChecks
     private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled(), new CurveUpsideDown(), new HullsDisagree()];
 
     /// <summary>What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.</summary>
-    public static IReadOnlyList<HealthCheck> Doubts(AnalysisInput question)
+    internal static IReadOnlyList<HealthCheck> Doubts(AnalysisInput question)
     {
         var log = new CheckedLog(question, [], 0, null);
         return [.. Misleading.Select(check => check.Look(log)).OfType<HealthCheck>()];
@@ -29,7 +32,7 @@ internal static class HealthChecks
     /// <param name="bestWithoutInches">
     /// The same without that piece, or null where it cannot be told; asked for a few pieces only. Null to skip the check.
     /// </param>
-    public static IReadOnlyList<HealthCheck> Of(
+    internal static IReadOnlyList<HealthCheck> Of(
         AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null)
     {
         var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches);

@@ -13,6 +13,6 @@ internal sealed class HullTangled : ILogCheck
 
     public HealthCheck? Look(CheckedLog log) =>
         log.Counted.Count >= EnoughPieces && Association.BetweenShare(log.Counted, piece => piece.Outing.HullId) >= NearlyAll
-            ? new("hull-tangled", "Each hull has had its own length, so hull and length cannot be told apart; paddle more than one length in the same hull.")
+            ? new("hull-tangled")
             : null;
 }

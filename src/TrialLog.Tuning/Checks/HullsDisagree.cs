@@ -4,7 +4,6 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -39,8 +38,8 @@ internal sealed class HullsDisagree : ILogCheck
         if (from <= upTo)
             return null;
         var alignment = new Alignment(StartLength.Of(log.Question.Paddler).Length, [shorter, longer]);
-        return new("hulls-disagree", $"{shorter.Name} by itself points to about {In(shorter, least)}, {longer.Name} to about {In(longer, most)}, further apart than seats account for; check the seat-height offset, and trust neither hull's answer until its own pieces carry it.");
+        return new("hulls-disagree") { Hull = shorter.Name, Inches = In(shorter, least), OtherHull = longer.Name, OtherInches = In(longer, most) };
 
-        string In(Hull hull, double aligned) => log.Say(Math.Round(alignment.LengthInches(aligned, hull, log.Question.Paddle.Blade) * 4) / 4);
+        double In(Hull hull, double aligned) => alignment.LengthInches(aligned, hull, log.Question.Paddle.Blade);
     }
 }

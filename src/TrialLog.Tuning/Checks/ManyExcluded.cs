@@ -15,7 +15,7 @@ internal sealed class ManyExcluded : ILogCheck
         int all = log.Question.Outings.Sum(outing => outing.Pieces.Count);
         int excluded = log.Question.Outings.Sum(outing => outing.Pieces.Count(piece => piece.ExcludedBecause is not null));
         return excluded >= Few && excluded >= Many * all
-            ? new("many-excluded", $"{excluded} of {all} pieces are left out; so many that the choice of them may decide the result, so leave out only what went wrong on the water.")
+            ? new("many-excluded") { Count = excluded, Of = all }
             : null;
     }
 }

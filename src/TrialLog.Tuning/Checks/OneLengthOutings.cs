@@ -25,7 +25,7 @@ internal sealed class OneLengthOutings : ILogCheck
             .Select(outing => (outing.Min(piece => piece.LengthInches), outing.Max(piece => piece.LengthInches)))];
         List<double> single = [.. outings.Where(outing => outing.Longest - outing.Shortest < SameInches).Select(outing => outing.Shortest)];
         return outings.Count >= EnoughOutings && single.Count >= MostOutings * outings.Count && single.Max() - single.Min() >= SameInches
-            ? new("one-length-outings", $"{(single.Count == outings.Count ? $"All {single.Count}" : $"{single.Count} of {outings.Count}")} outings have one length each, so this log cannot tell length from wind, water and freshness, which move the pace by about 3 % between outings; paddle two lengths within one outing, in mirrored order, as the card says.")
+            ? new("one-length-outings") { Count = single.Count, Of = outings.Count }
             : null;
     }
 }

@@ -4,7 +4,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -37,7 +36,7 @@ internal sealed class OnePieceCarries : ILogCheck
             .FirstOrDefault();
         if (piece is null || log.InHull.FirstOrDefault(one => one.Piece.Id == piece.PieceId) is not { } carrier)
             return null;
-        return new("one-piece-carries", $"One piece carries the result: without piece {carrier.Piece.Order} of {carrier.Outing.Date:yyyy-MM-dd} the best length would be {log.Say(Math.Abs(moved))} {(moved > 0 ? "longer" : "shorter")}; paddle those lengths again before you rely on it.");
+        return new("one-piece-carries") { Piece = (carrier.Outing.Date, carrier.Piece.Order), Inches = Math.Abs(moved), Longer = moved > 0 };
     }
 
     /// <summary>

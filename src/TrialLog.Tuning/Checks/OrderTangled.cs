@@ -14,7 +14,7 @@ internal sealed class OrderTangled : ILogCheck
             return null;
         double correlation = Association.WithinOutings(log.InHull, piece => piece.Piece.Order);
         return Math.Abs(correlation) >= Association.Tangled
-            ? new("order-tangled", $"The {(correlation > 0 ? "longer" : "shorter")} lengths mostly came late in the outing, so getting tired looks like length; paddle in mirrored order, A B B A.")
+            ? new("order-tangled") { Longer = correlation > 0 }
             : null;
     }
 }

@@ -19,9 +19,6 @@ internal sealed class PiecesDiscounted : ILogCheck
         if (far.Count == 0)
             return null;
         CheckedPiece farthest = byId[far[0].PieceId];
-        string which = $"piece {farthest.Piece.Order} of {farthest.Outing.Date:yyyy-MM-dd}";
-        return new("pieces-discounted", far.Count == 1
-            ? $"{char.ToUpperInvariant(which[0])}{which[1..]} is far off the rest and hardly counts; if something went wrong there, leave it out with a reason."
-            : $"{far.Count} of {log.Adjusted.Count} pieces are far off the rest and hardly count, {which} most of all; if something went wrong there, leave them out with a reason.");
+        return new("pieces-discounted") { Count = far.Count, Of = log.Adjusted.Count, Piece = (farthest.Outing.Date, farthest.Piece.Order) };
     }
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tuning.Classical;
 

@@ -39,18 +39,27 @@ internal sealed class BestLengthPrior
         (double Share, double Factor)[] components = share > 0 ? [(1 - share, 1), (share, settings.StartOutlierFactor)] : [(1, 1)];
         int hulls = table.Hulls.Count;
         // What differs between hulls is part of the spread around the start length, not on top of it, so that each hull's best
-        // length has that spread however many hulls are in the log.
-        double own = Math.Clamp(settings.HullSpreadInches * settings.HullSpreadInches, 1e-6, 0.5 * spread * spread);
+        // length has that spread however many hulls are in the log. A hull that only others speak for has more on top.
+        double own = Math.Clamp(settings.HullSpreadInches * settings.HullSpreadInches, 1e-6, 0.5 * spread * spread), sumOfPrecisions = 0;
+        double[] owns = new double[hulls];
+        for (int h = 0; h < hulls; h++)
+        {
+            bool carried = h >= table.HullsWithPieces && table.HullsWithPieces > 0;
+            owns[h] = carried ? own * settings.UnpaddledHullFactor * settings.UnpaddledHullFactor : own;
+            sumOfPrecisions += 1 / owns[h];
+        }
+
         double[] logShares = new double[components.Length];
         double[][] precisions = new double[components.Length][];
         for (int m = 0; m < components.Length; m++)
         {
-            double common = components[m].Factor * components[m].Factor * spread * spread - own;
-            logShares[m] = Math.Log(components[m].Share) - 0.5 * Math.Log(own + hulls * common);
+            double common = components[m].Factor * components[m].Factor * spread * spread - own, one = 1 + common * sumOfPrecisions;
+            logShares[m] = Math.Log(components[m].Share) - 0.5 * Math.Log(one);
+            // Covariance common·11ᵀ + diag(own), inverted by Sherman and Morrison's formula.
             double[] precision = new double[hulls * hulls];
             for (int a = 0; a < hulls; a++)
                 for (int b = 0; b < hulls; b++)
-                    precision[a * hulls + b] = ((a == b ? 1 : 0) - common / (own + hulls * common)) / own;
+                    precision[a * hulls + b] = ((a == b ? 1 : 0) - common / owns[b] / one) / owns[a];
             precisions[m] = precision;
         }
 

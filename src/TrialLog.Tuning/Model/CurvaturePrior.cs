@@ -18,7 +18,11 @@ internal static class CurvaturePrior
         double flat = LogNormal(Math.Log(settings.CurvatureMedian * settings.FlatFactor)) + Math.Log(settings.FlatShare), most = Math.Max(curved, flat);
         return most + Math.Log(Math.Exp(curved - most) + Math.Exp(flat - most));
 
-        double LogNormal(double mean) => -0.5 * (logCurvature - mean) * (logCurvature - mean) / (settings.CurvatureLogSpread * settings.CurvatureLogSpread);
+        double LogNormal(double mean)
+        {
+            double square = (logCurvature - mean) * (logCurvature - mean) / (settings.CurvatureLogSpread * settings.CurvatureLogSpread), nu = settings.CurvatureDegreesOfFreedom;
+            return double.IsPositiveInfinity(nu) ? -0.5 * square : -0.5 * (nu + 1) * Math.Log(1 + square / nu);
+        }
     }
 
     /// <summary>The range of log curvatures that is worth looking at.</summary>

@@ -52,12 +52,13 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
         return (low, high, -reach, reach);
     }
 
-    private static CurveAxes Between(TuningSettings settings, double low, double high, double lowKappa, double highKappa)
-    {
-        double[] curvatures = Evenly(low, high, CurvatureNodes), durations = Evenly(lowKappa, highKappa, DurationNodes);
-        return new(curvatures, durations, [.. curvatures.Select(at => CurvaturePrior.LogDensity(settings, at))],
+    private static CurveAxes Between(TuningSettings settings, double low, double high, double lowKappa, double highKappa) =>
+        At(settings, Evenly(low, high, CurvatureNodes), Evenly(lowKappa, highKappa, DurationNodes));
+
+    /// <summary>Axes of those evenly spaced values.</summary>
+    public static CurveAxes At(TuningSettings settings, double[] curvatures, double[] durations) =>
+        new(curvatures, durations, [.. curvatures.Select(at => CurvaturePrior.LogDensity(settings, at))],
             [.. durations.Select(at => -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))]);
-    }
 
     private static double[] Evenly(double low, double high, int count)
     {

@@ -18,10 +18,13 @@ internal readonly record struct CurveCell(
 {
     private const double LeastVariance = 1e-8;
 
-    /// <summary>The part as a normal of the best lengths at two durations (logarithms over the reference duration) and g.</summary>
-    public PosteriorComponent At(double goal, double card)
+    /// <summary>
+    /// The part as a normal of the best lengths at two durations (logarithms over the reference duration) and g, the best lengths with
+    /// that much more variance.
+    /// </summary>
+    public PosteriorComponent At(double goal, double card, double more)
     {
-        double best = Variance(BestSquare, Best, Best), duration = Variance(DurationSquare, Duration, Duration), both = Variance(BestDuration, Best, Duration);
+        double best = Variance(BestSquare, Best, Best) + more, duration = Variance(DurationSquare, Duration, Duration), both = Variance(BestDuration, Best, Duration);
         double bestSkew = Variance(BestSkew, Best, Skew), durationSkew = Variance(DurationSkew, Duration, Skew);
         return new(Weight, Curvature,
             Best + goal * Duration, Math.Max(LeastVariance, best + goal * (2 * both + goal * duration)),

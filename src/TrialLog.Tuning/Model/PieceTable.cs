@@ -48,6 +48,9 @@ internal sealed record PieceTable
     /// <summary>Aligned length, inches.</summary>
     public required double[] Aligned { get; init; }
 
+    /// <summary>Mean blade of the pieces in the hull asked for, else of all pieces; the reference blade where there are none.</summary>
+    public required Length MeanBlade { get; init; }
+
     /// <summary>Logarithm of duration over the reference duration: the mean of the hull's pieces that are about as far.</summary>
     public required double[] LogDuration { get; init; }
 
@@ -100,7 +103,7 @@ internal sealed record PieceTable
         sorted.Sort(ByCalendar);
         List<Outing> outings = [];
         List<Piece> pieces = [];
-        List<double> aligned = [];
+        List<double> aligned = [], blades = [], bladesHere = [];
         List<int> starts = [0], outingHull = [];
         List<Hull> withPieces = [];
         foreach (Outing outing in sorted)
@@ -114,6 +117,7 @@ internal sealed record PieceTable
                     continue;
                 pieces.Add(piece);
                 aligned.Add(alignment.Align(piece.Length, hull, paddle.Blade));
+                (hull.Id == question.Hull.Id ? bladesHere : blades).Add(paddle.Blade.Inches);
             }
 
             if (pieces.Count == before)
@@ -138,21 +142,22 @@ internal sealed record PieceTable
             all.Add(question.Hull);
         }
 
-        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned]);
+        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned], MeanOf(bladesHere, blades));
     }
 
+    private static Length MeanOf(List<double> here, List<double> elsewhere) =>
+        here.Count > 0 ? Length.FromInches(here.Average()) : elsewhere.Count > 0 ? Length.FromInches(elsewhere.Average()) : ExposedShaftRule.ReferenceBlade;
+
     private static PieceTable Build(TuningSettings settings, List<Piece> pieces, List<Outing> outings, int[] starts, int[] outingHull,
-        List<Hull> hulls, int withPieces, int asked, double[] aligned)
+        List<Hull> hulls, int withPieces, int asked, double[] aligned, Length meanBlade)
     {
         int count = pieces.Count;
         double[] logDuration = LogDurations(settings, pieces, starts, outingHull), known = new double[count], direction = new double[count], logSpeed = new double[count];
         for (int i = 0; i < count; i++)
         {
             Piece piece = pieces[i];
-            double seconds = piece.Time.Seconds, metres = piece.Distance.Metres;
-            logSpeed[i] = 100 * Math.Log(metres / seconds);
-            double timing = 100 * settings.TimingErrorSeconds / seconds, placing = 100 * settings.DistanceErrorMetres / metres;
-            known[i] = timing * timing + placing * placing;
+            logSpeed[i] = 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds);
+            known[i] = KnownError.Variance(piece, settings);
             direction[i] = piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 };
         }
 
@@ -190,6 +195,7 @@ internal sealed record PieceTable
             OutingHull = outingHull,
             Share = share,
             Aligned = aligned,
+            MeanBlade = meanBlade,
             LogDuration = logDuration,
             KnownVariance = known,
             Direction = direction,

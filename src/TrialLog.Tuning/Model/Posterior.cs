@@ -10,7 +10,7 @@ namespace TrialLog.Tuning.Model;
 internal sealed class Posterior
 {
     private readonly CurveCell[] _cells;
-    private readonly double _goal, _card;
+    private readonly double _goal, _card, _carried;
     private readonly PosteriorComponent[] _components, _byCurvature;
     private readonly NormalMixture _best;
 
@@ -22,7 +22,8 @@ internal sealed class Posterior
     /// <param name="share">Share of the boat's propulsion.</param>
     /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
     /// <param name="card">The same for the card's pieces.</param>
-    internal Posterior(CurveCell[] cells, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece, double share, double goal, double card)
+    /// <param name="carried">Variance that the best length gains on its way to the blade asked for, inches squared.</param>
+    internal Posterior(CurveCell[] cells, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece, double share, double goal, double card, double carried)
     {
         _cells = cells;
         (_goal, _card) = (goal, card);
@@ -31,13 +32,17 @@ internal sealed class Posterior
         LogOuting = logOuting;
         LogPiece = logPiece;
         Share = share;
-        _components = [.. cells.Select(cell => cell.At(goal, card))];
+        _carried = carried;
+        _components = [.. cells.Select(cell => cell.At(goal, card, carried))];
         _byCurvature = ByCurvature(card);
         _best = new([.. _components.Select(part => part.Weight)], [.. _components.Select(part => part.Goal)], [.. _components.Select(part => Math.Sqrt(part.GoalVariance))]);
         foreach (PosteriorComponent part in _components)
             Mean += part.Weight * part.Goal;
         LeastLoss = FindLeastLoss();
     }
+
+    /// <summary>The same with another variance on the way to the blade asked for, inches squared.</summary>
+    public Posterior Carrying(double variance) => variance == _carried ? this : new(_cells, LogCurvature, DurationEffect, LogOuting, LogPiece, Share, _goal, _card, variance);
 
     /// <summary>Posterior of ln c.</summary>
     public Marginal LogCurvature { get; }
@@ -66,7 +71,7 @@ internal sealed class Posterior
     /// <summary>The same for a card whose pieces take that long.</summary>
     /// <param name="cardLogDuration">Logarithm of their duration over the reference duration.</param>
     public PosteriorComponent[] ByCurvature(double cardLogDuration) =>
-        [.. _cells.GroupBy(cell => cell.Curvature).OrderBy(cells => cells.Key).Select(cells => CurveCell.Merged(cells)).Where(cell => cell.Weight >= 1e-7).Select(cell => cell.At(_goal, cardLogDuration))];
+        [.. _cells.GroupBy(cell => cell.Curvature).OrderBy(cells => cells.Key).Select(cells => CurveCell.Merged(cells)).Where(cell => cell.Weight >= 1e-7).Select(cell => cell.At(_goal, cardLogDuration, _carried))];
 
     /// <summary>Expected loss of speed at an aligned length, E[s c ((a − θ)² + g (a − θ)|a − θ|)], percent.</summary>
     public double ExpectedLoss(double aligned)

@@ -9,10 +9,10 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal sealed class PosteriorSum
 {
-    private const int Moments = 10, LeastChecked = 5;
+    private const int Moments = 10, LeastChecked = 5, MoreCells = 8, MostCells = 24;
 
     /// <summary>More probability than this in the outermost cell of a grid means that the grid does not hold the posterior.</summary>
-    private const double MostAtEdge = 0.02;
+    private const double MostAtEdge = 0.01;
 
     private readonly PieceTable _table;
     private readonly CurveAxes _axes;
@@ -71,8 +71,38 @@ internal sealed class PosteriorSum
                 }
     }
 
+    /// <summary>Whether no axis of the grid has much probability in its outermost cells.</summary>
+    public bool IsHeld => Edges(_curvatureWeights) == (false, false) && Edges(_durationWeights) == (false, false)
+        && Edges(_outingWeights) == (false, false) && Edges(_pieceWeights) == (false, false);
+
+    /// <summary>The axes, longer at each end that has much probability.</summary>
+    public (CurveAxes Axes, double[] Outings, double[] Pieces) Longer(TuningSettings settings) => (
+        CurveAxes.At(settings, Longer(_axes.LogCurvatures, _curvatureWeights), Longer(_axes.DurationEffects, _durationWeights)),
+        Longer(_outings, _outingWeights), Longer(_pieces, _pieceWeights));
+
+    private static double[] Longer(double[] axis, double[] weights)
+    {
+        (bool low, bool high) = Edges(weights);
+        if (!low && !high)
+            return axis;
+        int before = low ? MoreCells : 0;
+        // A grid that has grown long is made coarser: it had been laid around a spike beside the mass.
+        double step = (axis[1] - axis[0]) * (axis.Length > MostCells ? 2 : 1);
+        return [.. Enumerable.Range(-before, (int)Math.Round((axis[^1] - axis[0]) / step) + 1 + before + (high ? MoreCells : 0)).Select(k => axis[0] + k * step)];
+    }
+
+    private static (bool Low, bool High) Edges(double[] weights)
+    {
+        // A few values are a quantity that no piece tells anything about.
+        if (weights.Length < LeastChecked)
+            return (false, false);
+        double most = MostAtEdge * weights.Sum();
+        return (!(weights[0] < most), !(weights[^1] < most));
+    }
+
     /// <summary>The posterior.</summary>
-    public Posterior Posterior()
+    /// <param name="carried">Variance that the best length gains on its way to the blade asked for, inches squared.</param>
+    public Posterior Posterior(double carried)
     {
         double total = 0;
         for (int at = 0; at < _sums.Length; at += Moments)
@@ -91,7 +121,7 @@ internal sealed class PosteriorSum
 
         return new([.. cells], Normalised("the curvature", _axes.LogCurvatures, _curvatureWeights), Normalised("what the duration does", _axes.DurationEffects, _durationWeights),
             Normalised("the spread between outings", _outings, _outingWeights), Normalised("the spread between pieces", _pieces, _pieceWeights),
-            _table.Share[_table.AskedHull], _goal, _card);
+            _table.Share[_table.AskedHull], _goal, _card, carried);
     }
 
     private static Marginal Normalised(string what, double[] values, double[] weights)
@@ -102,8 +132,7 @@ internal sealed class PosteriorSum
         double[] probabilities = new double[weights.Length];
         for (int k = 0; k < weights.Length; k++)
             probabilities[k] = weights[k] / total;
-        // A few values are a quantity that no piece tells anything about.
-        if (values.Length >= LeastChecked && !(Math.Max(probabilities[0], probabilities[^1]) < MostAtEdge))
+        if (Edges(weights) != (false, false))
             throw new UnweighableLogException(what);
         return new(values, probabilities);
     }

@@ -14,7 +14,7 @@ namespace TrialLog.Tuning.Model;
 /// <param name="Axes">Where curvature and duration effect have their mass.</param>
 internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSettings Settings, HeavyTails Tails, NoiseMode Mode, CurveAxes Axes)
 {
-    private const int MostTurns = 25;
+    private const int MostTurns = 25, MostLonger = 8;
 
     /// <summary>How far the heavy tails let each piece count, at the most probable spreads.</summary>
     public double[] Weights => Tails.At(Math.Exp(Mode.LogPiece)).Weights;
@@ -36,12 +36,25 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         return state;
     }
 
-    /// <summary>Adds the posterior up over the grid of spreads.</summary>
+    /// <summary>Adds the posterior up over the grid of spreads; where that grid turns out not to hold it, over a longer one.</summary>
     /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
     /// <param name="card">The same for the next card's pieces.</param>
     public PosteriorSum Integrate(double goal, double card)
     {
         double[] outings = Mode.Axis(LogDensity, outing: true), pieces = Mode.Axis(LogDensity, outing: false);
+        Search placed = this;
+        for (int longer = 0; ; longer++)
+        {
+            PosteriorSum sum = placed.Add(outings, pieces, goal, card);
+            if (sum.IsHeld || longer == MostLonger)
+                return sum;
+            (CurveAxes axes, outings, pieces) = sum.Longer(Settings);
+            placed = placed with { Axes = axes };
+        }
+    }
+
+    private PosteriorSum Add(double[] outings, double[] pieces, double goal, double card)
+    {
         PosteriorSum sum = new(Table, Axes, Prior, outings, pieces, goal, card, LogDensity(Mode.LogOuting, Mode.LogPiece));
         for (int a = 0; a < outings.Length; a++)
             for (int b = 0; b < pieces.Length; b++)

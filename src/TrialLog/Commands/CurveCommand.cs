@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -11,7 +12,6 @@ using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -50,25 +50,26 @@ internal static class CurveCommand
         LengthUnit unit = analysis.Paddler.Unit;
         to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
         to.WriteLine();
+        Wrapped.Write(to, Verdict.Of(analysis), width);
+        to.WriteLine();
         foreach (string line in CurvePlot.Draw(analysis, Math.Min(width - 1, MostColumns), PlotRows, strokes).Lines())
             to.WriteLine(line.TrimEnd());
         to.WriteLine();
-        to.WriteLine("  length      speed, % of best   90 % band         chance of being best");
+        to.WriteLine("  length      faster or slower   likely between     chance of");
+        to.WriteLine("              than best, %       (9 times in 10)    being best");
         foreach (CurvePoint point in analysis.Curve.Points.Where(point => Told(analysis, point.Length)))
         {
             double chance = analysis.Best.Probabilities.FirstOrDefault(step => step.Length == point.Length)?.Probability ?? 0;
-            string marks = (point.Length == analysis.Best.Length ? "  best" : "") + (point.Length == analysis.Current ? "  now" : "");
-            to.WriteLine($"  {Spoken.ToQuarter(point.Length, unit),-12} {point.Percent,8:+0.00;-0.00;0.00}         {point.Low,5:+0.00;-0.00;0.00} to {point.High,5:+0.00;-0.00;0.00}    {(chance < 0.005 ? "" : Spoken.Chance(chance)),5}{marks}".TrimEnd());
+            string marks = (point.Length == analysis.Best.Length ? "  best" : "") + (point.Length == analysis.Current ? analysis.CurrentIsUsual ? "  usual" : "  start" : "");
+            to.WriteLine($"  {Say.Length(point.Length, unit),-10}  {Say.Difference(point.Percent),9}          {$"{Say.Difference(point.Low)} and {Say.Difference(point.High)}",-17}  {(chance < 0.005 ? "" : Say.Chance(chance)),6}{marks}".TrimEnd());
         }
 
-        to.WriteLine();
-        Wrapped.Write(to, analysis.Verdict, width);
         if (fit is null)
             return;
         to.WriteLine();
         to.WriteLine("The classical view (mixed model by REML, no prior)");
         Wrapped.Write(to, fit.Says, width, "  ", 2);
         foreach (Coefficient one in fit.Coefficients)
-            to.WriteLine($"  {one.Name,-28} {one.Estimate,10:0.0000} ± {one.StandardError:0.0000}");
+            to.WriteLine($"  {one.Name,-28} {one.Estimate,10:0.0000}   standard error {one.StandardError:0.0000}");
     }
 }

@@ -1,18 +1,17 @@
 using System.CommandLine;
 using TrialLog.Application.Files;
 using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -30,7 +29,7 @@ internal static class DemoCommand
             using LogbookFile logbook = LogbookFile.Open(file);
             Tell(frame, new Workspace(logbook, frame.ConsoleHost.Clock));
             frame.Out.WriteLine();
-            Say(frame, $"The logbook of this demo is a scratch file; look around in it, then delete it: triallog --store {file}");
+            Tell(frame, $"The logbook of this demo is a scratch file; look around in it, then delete it: triallog --store {file}");
         });
         return command;
     }
@@ -48,13 +47,13 @@ internal static class DemoCommand
 
         to.WriteLine("1. Where to start");
         StartLength start = StartLength.Of(paddler);
-        Say(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of {chosen.Paddle.Name} can be set from {Spoken.Range(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
+        Tell(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of {chosen.Paddle.Name} can be set from {Say.Lengths(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
         to.WriteLine();
 
         to.WriteLine("2. The first trial card, before any outing");
         Analysis first = Tuner.Analyse(whole with { Outings = [] });
-        NextText.WriteCard(to, first.Card, paddler.Unit, width, "Next outing");
-        Say(frame, "Each length is paddled early and late, so a steady fade through the outing cancels; one outing's wind and water fall on all pieces alike.");
+        NextText.WriteCard(to, first.Card, CardReason.Of(first), paddler.Unit, width, "Next outing");
+        Tell(frame, "Each length is paddled early and late, so tiredness affects both alike; one outing's wind and water are the same for all its pieces.");
         to.WriteLine();
 
         to.WriteLine("3. The first outing, as logged");
@@ -63,14 +62,14 @@ internal static class DemoCommand
         to.WriteLine();
 
         to.WriteLine("4. What the log said after each outing");
-        Say(frame, "The likely range holds the truth nine times out of ten. Gain left is the most that more testing could still win.");
-        ProgressText.Write(to, Tuner.Progress(whole), paddler.Unit);
+        Tell(frame, "The likely range holds your true best length 9 times in 10. Gain left is what testing could still gain on average, if it found that length.");
+        ProgressText.Write(to, Tuner.Progress(whole), first.WorthwhilePercent, paddler.Unit, width);
         to.WriteLine();
 
         to.WriteLine($"5. Today, after {outings.Count} outings (triallog next)");
         to.WriteLine();
-        NextText.Write(to, NextOuting.For(workspace, chosen), width, workspace.IsSore(paddler));
+        NextText.Write(to, NextOuting.For(workspace, chosen), width);
     }
 
-    private static void Say(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, "   ", 3);
+    private static void Tell(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, "   ", 3);
 }

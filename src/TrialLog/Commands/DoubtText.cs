@@ -15,6 +15,6 @@ internal static class DoubtText
         foreach (string doubt in doubts)
             Wrapped.Write(frame.ConsoleHost.Error, doubt, frame.ConsoleHost.Width);
         if (doubts.Count > 0)
-            Wrapped.Write(frame.ConsoleHost.Error, $"It is kept as it is. To mend a piece: triallog edit {FindOuting.NameOf(outing)} PIECE --time T (or --distance D); to take it all back: triallog undo", frame.ConsoleHost.Width);
+            Wrapped.Write(frame.ConsoleHost.Error, $"Saved as typed. To change it: triallog edit {FindOuting.NameOf(outing)} PIECE --time T (or --distance D); to undo: triallog undo", frame.ConsoleHost.Width);
     }
 }

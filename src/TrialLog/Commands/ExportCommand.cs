@@ -14,7 +14,7 @@ internal static class ExportCommand
     public static Command Build(CommandFrame frame)
     {
         Option<string?> csv = PaddlerCommand.Text("--csv", "The file to write; without it the CSV goes to the standard output.", "FILE");
-        var command = new Command("export", "Everything logged as CSV; importing it elsewhere loses nothing.") { csv };
+        var command = new Command("export", "Paddlers, hulls, paddles, outings and pieces as CSV. For cards, technique checks and notes use share.") { csv };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             using var written = new MemoryStream();

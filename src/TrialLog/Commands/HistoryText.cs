@@ -23,7 +23,7 @@ internal static class HistoryText
             Wrapped.Write(to, Quoted.Visible(notes), width, "    ", 4);
         foreach (Piece piece in outing.Pieces)
         {
-            to.WriteLine($"  {piece.Order,2}.  {Saying.Setting(piece.Length, unit),-10}  {Saying.Distance(piece.Distance),-8}  {Saying.Time(piece.Time),-8}  {Saying.Pace(piece),-9}"
+            to.WriteLine($"  {piece.Order,2}.  {Say.Length(piece.Length, unit),-10}  {Say.Distance(piece.Distance),-8}  {Say.Time(piece.Time),-8}  {Say.Pace(piece),-9}"
                 + (piece.Effort is { } effort ? $"  effort {effort}" : "") + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
                 + (piece.Course == Course.RoundTrip ? "" : $"  {CourseText.Of(piece.Course)}")
                 + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : ""));

@@ -8,7 +8,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -61,7 +60,7 @@ internal static class HullCommand
             }
 
             foreach (Hull hull in workspace.Logbook.Hulls())
-                Say(frame, hull, workspace.Unit);
+                Tell(frame, hull, workspace.Unit);
         });
         return command;
     }
@@ -78,11 +77,11 @@ internal static class HullCommand
 
     private static void SayAndAsk(CommandFrame frame, Workspace workspace, Hull hull)
     {
-        Say(frame, hull, workspace.Unit);
+        Tell(frame, hull, workspace.Unit);
         foreach (string question in HullChecks.Questions(workspace.Logbook.Hulls(), workspace.Unit))
             Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Is that right? ", 2);
     }
 
-    private static void Say(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(
+    private static void Tell(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(
         $"{Quoted.Visible(hull.Name)}: crew {hull.Crew}, seat height {(hull.SeatHeight is { } height ? height.ToText(unit) : "by the rule")}");
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Files;
 using TrialLog.Application.Setup;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;

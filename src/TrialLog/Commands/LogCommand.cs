@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
 using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -11,7 +12,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
-using TrialLog.Tuning.Wording;
+using TrialLog.Tuning;
 
 namespace TrialLog.Commands;
 
@@ -55,7 +56,7 @@ internal static class LogCommand
                 Outing saved = LogOuting.Save(workspace, asked);
                 if (questions.KeepsDraft)
                     HalfTypedOuting.Drop(workspace, chosen.Paddler);
-                Say(frame, workspace, saved, chosen);
+                Tell(frame, workspace, saved, chosen);
                 return;
             }
 
@@ -80,7 +81,7 @@ internal static class LogCommand
                         .Select(piece => piece with { Effort = piece.Effort ?? everyEffort, Soreness = everySoreness, Course = way }),
                 ],
             };
-            Say(frame, workspace, LogOuting.Save(workspace, entry), chosen);
+            Tell(frame, workspace, LogOuting.Save(workspace, entry), chosen);
         });
         return command;
     }
@@ -93,7 +94,7 @@ internal static class LogCommand
         GivenCard card = OpenCard.Of(workspace, chosen, on)
             ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
-            throw new RequestException($"The card has {card.Card.Lengths.Count} pieces ({string.Join(", ", card.Card.Lengths.Select(length => length.ToText(chosen.Paddler.Unit)))}) and {typed.Count} were given; give the lengths too: {PieceText.Form}.");
+            throw new RequestException($"The card has {Say.Count(card.Card.Lengths.Count, "piece")} ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)}); you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
         return
         [
             .. typed.Select((piece, index) => new PieceEntry(
@@ -101,13 +102,13 @@ internal static class LogCommand
         ];
     }
 
-    private static void Say(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)
+    private static void Tell(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)
     {
         frame.Out.WriteLine("Logged:");
         HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
-        if (outing.Pieces.Any(piece => piece.Soreness is { Points: >= 4 }))
-            frame.Out.WriteLine("That is sore. Pain in shoulder, elbow or back is a reason to stop, not a data point; a clinician decides what it is.");
+        if (Cautions.OfLogged(outing.Pieces.Select(piece => piece.Soreness).MaxBy(sore => sore?.Halves ?? -1), TuningSettings.Default.SorenessLimit) is { } caution)
+            Wrapped.Write(frame.Out, caution, frame.ConsoleHost.Width, "Caution: ", 9);
         DoubtText.Write(frame, workspace, outing);
-        frame.Out.WriteLine("What it says: triallog next");
+        frame.Out.WriteLine("See what changed: triallog next");
     }
 }

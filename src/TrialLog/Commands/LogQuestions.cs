@@ -1,5 +1,7 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;

@@ -32,7 +32,7 @@ internal static class NextCommand
             if (parsed.GetValue(frame.Json))
                 JsonOutput.Write(frame.Out, NextFacts.Of(analysis));
             else
-                NextText.Write(frame.Out, analysis, frame.ConsoleHost.Width, workspace.IsSore(chosen.Paddler));
+                NextText.Write(frame.Out, analysis, frame.ConsoleHost.Width);
             week.SayCalendar(frame, parsed, workspace);
         });
         return command;

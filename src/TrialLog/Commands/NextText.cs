@@ -6,71 +6,52 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
 /// <summary>The next trial card and what the log says, as text for a paddler.</summary>
 internal static class NextText
 {
+    private const int LabelColumns = 30;
+
     /// <param name="to">Where to.</param>
     /// <param name="analysis">What the log says.</param>
     /// <param name="width">Columns to write into.</param>
-    /// <param name="sore">Whether the paddler has been sore of late: then the cautions come first, and the card waits.</param>
-    public static void Write(TextWriter to, Analysis analysis, int width, bool sore)
+    public static void Write(TextWriter to, Analysis analysis, int width)
     {
-        LengthUnit unit = analysis.Paddler.Unit;
-        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   "
-            + (analysis.Pieces == 0 ? "no outing logged yet" : $"{Count(analysis.Outings, "outing")}, {Count(analysis.Pieces, "piece")}"));
+        bool sore = analysis.Standing == Standing.Sore;
+        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   {Answer.Basis(analysis)}");
         to.WriteLine();
+        Wrapped.Write(to, Verdict.Headline(analysis), width);
+        foreach (string note in Verdict.Notes(analysis))
+            Wrapped.Write(to, note, width);
         if (sore)
-        {
-            WriteCautions(to, analysis, width);
-            to.WriteLine();
-        }
-
-        Wrapped.Write(to, analysis.Verdict, width);
+            WriteCautions(to, Cautions.Own(analysis), width);
         to.WriteLine();
-        foreach ((string label, string value) in Figures(analysis, unit))
-            Wrapped.Write(to, value, width, $"  {label,-18}", 20);
+        foreach ((string label, string value) in Answer.Figures(analysis))
+            Wrapped.Write(to, value, width, $"  {label,-LabelColumns + 2}", LabelColumns);
         to.WriteLine();
-        WriteCard(to, analysis.Card, unit, width, sore ? "When it no longer hurts" : analysis.DiminishingReturns ? "If you test on regardless" : "Next outing");
-        foreach (HealthCheck check in analysis.Checks)
-            Wrapped.Write(to, check.Says, width, "Check: ", 7);
-        if (!sore)
-            WriteCautions(to, analysis, width);
-    }
-
-    /// <summary>The figures behind the verdict, each with its label.</summary>
-    public static IEnumerable<(string Label, string Value)> Figures(Analysis analysis, LengthUnit unit)
-    {
-        BestLength best = analysis.Best;
-        yield return ("Best length", $"{best.Length.ToText(unit)}, likely {Saying.Range(best.LikelyLow, best.LikelyHigh, unit)} ({best.Level * 100:0} % sure); "
-            + $"within {(unit == LengthUnit.Inches ? "¼ in" : "0.6 cm")}: {Saying.Chance(best.WithinQuarterInch)}");
-        yield return ("Where you are", analysis.Current == best.Length
-            ? $"{analysis.Current.ToText(unit)}, the best length known"
-            : $"{analysis.Current.ToText(unit)}; moving gains {Saying.Percent(analysis.GainFromMovingPercent)}, {Saying.Gain(analysis.GainFromMovingSeconds, analysis.GoalSeconds)}");
-        yield return ("Gain left", $"{Saying.Percent(analysis.GainLeftPercent)}, {Saying.Gain(analysis.GainLeftSeconds, analysis.GoalSeconds)}: the most that more testing can still win");
-        yield return ("Worthwhile left", $"{Saying.Chance(analysis.ProbabilityWorthwhileLeft)} chance that another length is faster by {analysis.WorthwhilePercent:0.##} % or more");
-        yield return ("Outings to go", Saying.OutingsToGo(analysis.OutingsToGo));
+        WriteCard(to, analysis.Card, CardReason.Of(analysis), analysis.Paddler.Unit, width, Answer.CardHeading(analysis));
+        foreach (string warning in Warnings.BesideTheVerdict(analysis))
+            Wrapped.Write(to, warning, width, "Warning: ", 9);
+        WriteCautions(to, sore ? [Cautions.Water] : Cautions.Of(analysis), width);
     }
 
     /// <summary>The card in the order to paddle.</summary>
-    public static void WriteCard(TextWriter to, TrialCard card, LengthUnit unit, int width, string heading)
+    public static void WriteCard(TextWriter to, TrialCard card, string reason, LengthUnit unit, int width, string heading)
     {
         to.WriteLine(heading);
         for (int i = 0; i < card.Lengths.Count; i++)
-            to.WriteLine($"  {i + 1}.  {card.Lengths[i].ToText(unit),-10}  {card.Distance}  effort {card.Effort}");
+            to.WriteLine($"  {i + 1}.  {Say.Length(card.Lengths[i], unit),-10}  {Say.Distance(card.Distance)}  effort {card.Effort}");
         if (card.Lengths.Count > 1)
             to.WriteLine($"      {card.Rest} easy between pieces");
-        Wrapped.Write(to, card.Reason, width, "  Why: ", 7);
+        if (reason.Length > 0)
+            Wrapped.Write(to, reason, width, "  Why: ", 7);
     }
 
-    private static void WriteCautions(TextWriter to, Analysis analysis, int width)
+    private static void WriteCautions(TextWriter to, IReadOnlyList<string> cautions, int width)
     {
-        foreach (string caution in analysis.Cautions)
+        foreach (string caution in cautions)
             Wrapped.Write(to, caution, width, "Caution: ", 9);
     }
-
-    private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

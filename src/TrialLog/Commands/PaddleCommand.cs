@@ -7,7 +7,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands;
 
@@ -50,7 +49,7 @@ internal static class PaddleCommand
                 BladeAreaSquareInches = parsed.GetValue(area),
                 Steering = PaddlerCommand.YesOrNo(parsed.GetValue(steering)),
             }, verb == "add" && parsed.GetValue(frame.NewName));
-            Say(frame, paddle, workspace.Unit);
+            Tell(frame, paddle, workspace.Unit);
         });
         return command;
     }
@@ -67,7 +66,7 @@ internal static class PaddleCommand
             }
 
             foreach (Paddle paddle in workspace.Logbook.Paddles())
-                Say(frame, paddle, workspace.Unit);
+                Tell(frame, paddle, workspace.Unit);
         });
         return command;
     }
@@ -80,7 +79,7 @@ internal static class PaddleCommand
         return command;
     }
 
-    private static void Say(CommandFrame frame, Paddle paddle, LengthUnit unit) => frame.Out.WriteLine(
+    private static void Tell(CommandFrame frame, Paddle paddle, LengthUnit unit) => frame.Out.WriteLine(
         $"{Quoted.Visible(paddle.Name)}: blade {paddle.Blade.ToText(unit)}, " + (paddle.IsFixed
             ? $"fixed at {paddle.Longest.ToText(unit)}"
             : $"{paddle.Shortest.ToText(unit)} to {paddle.Longest.ToText(unit)} by {paddle.Step.ToText(unit)}") + (paddle.Steering ? ", for steering" : ""));

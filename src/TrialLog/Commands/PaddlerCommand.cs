@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Commands.Sizing;
@@ -55,7 +56,7 @@ internal static class PaddlerCommand
                 WorthwhilePercent = parsed.GetValue(worthwhile),
             }, verb == "add" && parsed.GetValue(frame.NewName));
             StartLength from = StartLength.Of(paddler);
-            frame.Out.WriteLine($"{paddler.Name}: start length {Spoken.ToQuarter(from.Length, paddler.Unit)} in a solo canoe, give or take {Spoken.Amount(from.SpreadInches, paddler.Unit)}.");
+            frame.Out.WriteLine($"{paddler.Name}: start length {Say.Quarter(from.Length, paddler.Unit)} in a solo canoe, give or take {Say.Amount(from.SpreadInches, paddler.Unit)}.");
             foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))
                 Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Is that right? ", 2);
             if (StartLengthAdvice.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
@@ -81,7 +82,7 @@ internal static class PaddlerCommand
             {
                 StartLength start = StartLength.Of(paddler);
                 string goal = GoalText.Of(paddler.Goal, hulls) is { } text ? $"; goal {text}" : "";
-                frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: start {Spoken.ToQuarter(start.Length, paddler.Unit)} ± {Spoken.Amount(start.SpreadInches, paddler.Unit)}{goal}");
+                frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: start {Say.Quarter(start.Length, paddler.Unit)} ± {Say.Amount(start.SpreadInches, paddler.Unit)}{goal}");
             }
         });
         return command;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -31,9 +32,9 @@ internal static class ProgressCommand
             LengthUnit unit = chosen.Paddler.Unit;
             frame.Out.WriteLine($"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}");
             frame.Out.WriteLine();
-            ProgressText.Write(frame.Out, points, unit);
-            frame.Out.WriteLine();
             double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
+            ProgressText.Write(frame.Out, points, worthwhile, unit, frame.ConsoleHost.Width);
+            frame.Out.WriteLine();
             foreach (string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.ConsoleHost.Width - 1, 100), 16, StrokesOf.Environment(frame.ConsoleHost.Environment)).Lines())
                 frame.Out.WriteLine(line.TrimEnd());
         });

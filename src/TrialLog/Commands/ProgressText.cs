@@ -1,20 +1,24 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands;
 
-/// <summary>The state of the search after each outing, a line each.</summary>
+/// <summary>The state of the search after each outing, a line each, the verdict first.</summary>
 internal static class ProgressText
 {
-    public static void Write(TextWriter to, IReadOnlyList<ProgressPoint> points, LengthUnit unit)
+    public static void Write(TextWriter to, IReadOnlyList<ProgressPoint> points, double worthwhilePercent, LengthUnit unit, int width)
     {
-        to.WriteLine("  after        best        likely range          gain left   worthwhile left");
+        Wrapped.Write(to, SearchWords.Verdict(points, worthwhilePercent), width);
+        to.WriteLine();
+        (string outing, string best, string range, string gain, string chance) = SearchWords.Columns;
+        to.WriteLine($"  {outing,-14}  {best,-11}  {range,-18}  {gain,-11}  {chance}");
         foreach (ProgressPoint point in points)
         {
-            to.WriteLine(($"  {(point.Date is { } date ? $"{date:yyyy-MM-dd}" : "the start"),-10}   {point.Best.ToText(unit),-10}  "
-                + $"{Saying.Range(point.LikelyLow, point.LikelyHigh, unit),-20}  {Saying.Percent(point.GainLeftPercent),-10}  "
-                + $"{Saying.Chance(point.ProbabilityWorthwhileLeft),-8}{(point.DiminishingReturns ? "  diminishing returns" : "")}").TrimEnd());
+            to.WriteLine($"  {SearchWords.After(point),-14}  {Say.Length(point.Best, unit),-11}  {Say.Range(point.LikelyLow, point.LikelyHigh, unit),-18}  "
+                + $"{Say.Percent(point.GainLeftPercent),-11}  {Say.Chance(point.ProbabilityWorthwhileLeft)}");
         }
     }
 }

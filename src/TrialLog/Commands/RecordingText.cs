@@ -33,8 +33,8 @@ internal static class RecordingText
             string length = !piece.Kept ? $"left out: {piece.LeftOutBecause}" : next < lengths.Count ? lengths[next].ToText(unit) : "?";
             if (piece.Kept)
                 next++;
-            to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Saying.Clock(piece.Time.Seconds),-8}  "
-                + $"{Saying.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {CourseText.Of(piece.Course),-10}  {length}");
+            to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Say.Clock(piece.Time.Seconds),-8}  "
+                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {CourseText.Of(piece.Course),-10}  {length}");
             foreach (string remark in piece.Remarks)
                 Wrapped.Write(to, remark, width, "      ", 6);
         }

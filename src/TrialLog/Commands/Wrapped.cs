@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Commands;
@@ -8,9 +9,10 @@ internal static class Wrapped
     /// <summary>Writes the text, each line but the first after <paramref name="hanging"/> blanks; the first after <paramref name="first"/>.</summary>
     public static void Write(TextWriter to, string text, int width, string first = "", int hanging = 0)
     {
+        // The first line's lead may differ in width from the others' blanks, so it is broken off first.
         string line = first;
         bool fresh = true;
-        foreach (string word in Spoken.Unbroken(text))
+        foreach (string word in Lines.Words(text.ReplaceLineEndings(" ")))
         {
             if (!fresh && line.Length + 1 + word.Length > width)
             {
@@ -23,6 +25,6 @@ internal static class Wrapped
             fresh = false;
         }
 
-        to.WriteLine(line);
+        to.WriteLine(line.TrimEnd());
     }
 }

@@ -1,7 +1,7 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Plots;
 
@@ -21,9 +21,9 @@ internal static class Legend
 
         int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
         LengthUnit unit = analysis.Paddler.Unit;
-        column = sketch.Text(column, row, $"◆ best {analysis.Best.Length.Say(unit)}{(same ? ", where you are now" : "")}", Ink.Best) + 3;
+        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? ", where you are now" : "")}", Ink.Best) + 3;
         if (!same)
-            column = sketch.Text(column, row, $"▲ now {analysis.Current.Say(unit)}", Ink.Now) + 3;
+            column = sketch.Text(column, row, $"▲ now {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;
         if (sketch.Columns >= 96)
             sketch.Text(column, row, "━ likely range   ░ no worthwhile difference", Ink.Label);
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Reports.Coach;
 
 namespace TrialLog.Plots;

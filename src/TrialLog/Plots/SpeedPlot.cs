@@ -57,7 +57,7 @@ internal static class SpeedPlot
             seconds => seconds / Math.Max(1, duration.TotalSeconds) * (sketch.Columns - Gutter) >= 9, 28800);
         for (double seconds = step; seconds <= duration.TotalSeconds; seconds += step)
         {
-            string label = Saying.Clock(seconds);
+            string label = Say.Clock(seconds);
             int column = across.Dot(seconds) / Sketch.DotsAcross;
             sketch.Text(column, axisRow, "┴", Ink.Axis);
             if (column + label.Length / 2 < sketch.Columns)

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using TrialLog.Study.Recordings.Fuzzing;
+using TrialLog.TestData.Recordings.Fuzzing;
 
 namespace TrialLog.Study.Recordings;
 

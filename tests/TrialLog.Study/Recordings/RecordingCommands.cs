@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
+using TrialLog.TestData.Recordings;
 
 namespace TrialLog.Study.Recordings;
 

@@ -3,8 +3,8 @@ using System.Globalization;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 
 namespace TrialLog.Study.Recordings;
 

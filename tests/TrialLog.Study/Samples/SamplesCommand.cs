@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.TestData.Samples;
 
 namespace TrialLog.Study.Samples;
 
@@ -12,7 +13,7 @@ internal static class SamplesCommand
         command.SetAction(parsed =>
         {
             DirectoryInfo to = Directory.CreateDirectory(parsed.GetRequiredValue(folder).FullName);
-            foreach (Sample sample in Sample.All)
+            foreach (SampleSession sample in SampleSession.All)
             {
                 File.WriteAllBytes(Path.Combine(to.FullName, sample.FileName), sample.Bytes());
                 Console.WriteLine($"{sample.FileName}, random stream {sample.Stream}");

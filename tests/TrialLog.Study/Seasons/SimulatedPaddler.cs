@@ -2,7 +2,6 @@ using MathNet.Numerics.Distributions;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Study.Samples;
 
 namespace TrialLog.Study.Seasons;
 

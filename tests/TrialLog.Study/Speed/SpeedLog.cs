@@ -2,8 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Samples;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 
 namespace TrialLog.Study.Speed;

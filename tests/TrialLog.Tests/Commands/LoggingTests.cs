@@ -46,7 +46,7 @@ public class LoggingTests
         program.Must("next");
         TestProgram.Outcome outcome = program.Run("log", "5:32,6");
         Assert.Equal(1, outcome.Code);
-        Assert.Contains("1 were given", outcome.Error);
+        Assert.Contains("you gave 1.", outcome.Error);
         Assert.Equal("[]", program.Must("history", "--json").Trim());
     }
 
@@ -226,7 +226,7 @@ public class LoggingTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must(["log", .. Pieces, "--soreness", "5"]);
         string sore = program.Must("next");
-        Assert.InRange(sore.IndexOf("Caution: You have been sore", StringComparison.Ordinal), 0, sore.IndexOf("When it no longer hurts", StringComparison.Ordinal));
+        Assert.InRange(sore.IndexOf("Caution: You were sore", StringComparison.Ordinal), 0, sore.IndexOf("\nWhen it no longer hurts", StringComparison.Ordinal));
         Assert.DoesNotContain("Next outing", sore);
         program.Clock.Pass(TimeSpan.FromDays(290));
         Assert.DoesNotContain("Next outing", program.Must("next"));

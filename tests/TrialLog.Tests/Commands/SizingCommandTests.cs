@@ -1,9 +1,9 @@
 using System.Text.Json;
 using Json.Schema;
+using TrialLog.Application.Wording;
 using TrialLog.Commands;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Commands;
 
@@ -14,7 +14,7 @@ public class SizingCommandTests
     {
         using var program = new TestProgram();
         string said = program.Must("start-length", "--stature", "68in");
-        Assert.StartsWith("Start length: 49 ¾ in", said);
+        Assert.StartsWith("Start length: 49¾ in", said);
         Assert.Contains("Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in.", said);
     }
 
@@ -93,7 +93,7 @@ public class SizingCommandTests
         Assert.Equal(51, Row("OC6").GetProperty("length_in").GetDouble());
         Assert.Equal(50.2, Row("OC6").GetProperty("likely_low_in").GetDouble(), 0.05);
         Assert.Equal(51.8, Row("OC6").GetProperty("likely_high_in").GetDouble(), 0.05);
-        Assert.Contains("likely 50 ¼ to 51 ¾ in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
+        Assert.Contains("likely 50 to 52 in", program.Must("transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed"));
     }
 
     [Fact]
@@ -148,7 +148,7 @@ public class SizingCommandTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must("log", "--date", "2026-05-28", "--soreness", "1", "48.5in,1km,5:30", "48.5in,1km,5:31");
         program.Must("log", "--date", "2026-05-30", "--soreness", "7", "50.5in,1km,5:30", "50.5in,1km,5:31");
-        Assert.Contains("sore of late: no longer than 48 ½ in", program.Must("transfer", "--hull", "OC1"));
+        Assert.Contains("sore of late: no longer than 48½ in", program.Must("transfer", "--hull", "OC1"));
         Assert.Contains("Do not order now", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
         Assert.Equal(48.5, Json(program, "order-sheet", "--json").GetProperty("lines")[0].GetProperty("cut_to_in").GetDouble());
     }

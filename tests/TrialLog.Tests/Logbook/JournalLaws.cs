@@ -79,5 +79,5 @@ public class JournalLaws
         {
             log.Dispose();
         }
-    }, iter: 300, threads: 1);
+    }, iter: 300);
 }

@@ -67,7 +67,7 @@ public class MergeLaws
 
         // And handed back: nothing lost, nothing doubled.
         Assert.True(Merged(theirs, Share(mine)).Steps.All(step => step.Item.Kind() is "hull" or "paddle"));
-    }, iter: 250, threads: 1);
+    }, iter: 250);
 
     [Fact]
     public void Diverged_copies_merge_to_the_same_whichever_side_does_it_and_lose_nothing() => Gen.Select(Writes, Writes, Writes).Sample((before, here, there) =>
@@ -101,7 +101,7 @@ public class MergeLaws
             mine.Undo();
             Assert.Equal(LogbookModel.Text(mineBefore), LogbookModel.Text(mine.Everything()));
         }
-    }, iter: 500, threads: 1);
+    }, iter: 500);
 
     [Fact]
     public void What_was_left_out_never_overwrites_what_is_known() => Gen.Select(Writes, Gen.Int[1, 7]).Sample((writes, leftOut) =>
@@ -124,7 +124,7 @@ public class MergeLaws
             Assert.All(passedOn.Paddlers, paddler => Assert.Equal(BodyMeasures.Unknown, paddler.Body));
         Merged(mine, Share(theirs), _ => MergeChoice.Theirs);
         Assert.Equal(before, LogbookModel.Text(mine.Everything() with { Hulls = mine.AsOf(mine.LastChange).Hulls }));
-    }, iter: 250, threads: 1);
+    }, iter: 250);
 
     private static IEnumerable<Guid> Ids(LogbookSnapshot log) =>
     [

@@ -3,7 +3,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Base;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Logbook;
@@ -148,8 +148,8 @@ internal static class RandomRecords
                 Distance = card.Item2,
                 Effort = Effort.FromPoints(card.Item3 / 2.0),
                 Rest = PieceTime.FromMilliseconds(card.Item4),
-                Reason = card.Item5,
             },
+            Reason = card.Item5,
             Best = known.Item1,
             LikelyLow = known.Item1 < known.Item2 ? known.Item1 : known.Item2,
             LikelyHigh = known.Item1 < known.Item2 ? known.Item2 : known.Item1,

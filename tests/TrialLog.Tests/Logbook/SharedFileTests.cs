@@ -54,7 +54,7 @@ public class SharedFileTests
         Outing outing = log.Outings()[0];
         Assert.Equal("Ilse Maro", log.Paddlers().Single().Name);
         Assert.Equal(new DateOnly(2026, 5, 2), outing.Date);
-        Assert.Equal(["49 ¾ in", "50 ¼ in"], outing.Pieces.Select(piece => piece.Length.ToString()));
+        Assert.Equal(["49¾ in", "50¼ in"], outing.Pieces.Select(piece => piece.Length.ToString()));
         Assert.Equal("5:32.4", outing.Pieces[0].Time.ToString());
         Assert.Equal(6.5, outing.Pieces[0].Effort!.Value.Points);
         Assert.Equal("overtaken by a wash", outing.Pieces[1].ExcludedBecause);
@@ -219,7 +219,7 @@ public class SharedFileTests
             {
                 Assert.DoesNotContain(e.Message, char.IsControl);
             }
-        }, iter: 400, threads: 1);
+        }, iter: 400);
         Assert.True(merged > 0, "no changed file was read, so merging them was not tried");
     }
 

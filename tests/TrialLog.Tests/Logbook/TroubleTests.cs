@@ -184,7 +184,7 @@ public class TroubleTests
             HullId = SampleLog.Hull.Id,
             PaddleId = SampleLog.Paddle.Id,
             GivenAt = DateTimeOffset.UnixEpoch,
-            Card = new TrialCard { Lengths = [SampleLog.Paddle.Shortest], Distance = Distance.FromMetres(1000), Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180), Reason = "" },
+            Card = new TrialCard { Lengths = [SampleLog.Paddle.Shortest], Distance = Distance.FromMetres(1000), Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180) },
             Best = SampleLog.Paddle.Shortest,
             LikelyLow = SampleLog.Paddle.Shortest,
             LikelyHigh = SampleLog.Paddle.Longest,

@@ -3,11 +3,10 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Plots;
 
-/// <summary>An invented analysis whose picture is known by heart: a parabola with its top at 49 ¾ in.</summary>
+/// <summary>An invented analysis whose picture is known by heart: a parabola with its top at 49¾ in.</summary>
 internal static class DrawnSample
 {
     public static Analysis Of(LengthUnit unit = LengthUnit.Inches, double curvature = 0.45, int pieces = 40)
@@ -32,6 +31,7 @@ internal static class DrawnSample
             Outings = 6,
             Pieces = pieces,
             Current = Length.FromInches(50.5),
+            CurrentIsUsual = true,
             Best = new BestLength(best, Length.FromInches(49.25), Length.FromInches(50.25), 0.9, 0.62,
                 [.. paddle.Settings().Select(length => new StepProbability(length, Bell(length.InchesMoreThan(best))))]),
             Curvature = new Interval(curvature, curvature / 2, curvature * 2),
@@ -57,11 +57,8 @@ internal static class DrawnSample
                 Distance = Distance.FromMetres(1000),
                 Effort = Effort.FromPoints(6),
                 Rest = PieceTime.FromSeconds(180),
-                Reason = "These two lengths, an inch and a half apart, tell most about the curve for one outing.",
             },
-            Verdict = "Go on testing.",
             Checks = [],
-            Cautions = [],
             Curve = new ResponseCurve(
                 [.. Enumerable.Range(0, 25).Select(step => Length.FromInches(47 + step * 0.25)).Select(length =>
                 {

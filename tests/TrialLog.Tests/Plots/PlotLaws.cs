@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Documents;

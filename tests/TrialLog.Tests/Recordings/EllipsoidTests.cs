@@ -2,7 +2,7 @@ using System.Globalization;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings;
 

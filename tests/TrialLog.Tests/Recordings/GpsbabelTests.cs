@@ -7,8 +7,8 @@ using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Formats.Fit;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;

@@ -7,9 +7,9 @@ using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Fuzzing;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Fuzzing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Recordings;

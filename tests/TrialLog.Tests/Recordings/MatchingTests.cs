@@ -5,10 +5,10 @@ using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings;
-using TrialLog.Study.Recordings.Fuzzing;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings;
+using TrialLog.TestData.Recordings.Fuzzing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Recordings;

@@ -3,8 +3,8 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,7 +1,7 @@
 using TrialLog.Recordings;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Study.Recordings.Simulation;
-using TrialLog.Study.Recordings.Writing;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -5,11 +5,10 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Reports;
 
@@ -73,13 +72,20 @@ internal static class SampleContents
         };
     }
 
+    /// <summary>The same of somebody who was sore at every piece, a week on.</summary>
+    public static ReportContents Sore(ReportContents plain) => plain with
+    {
+        Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessLimit = Inches(50), Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3)) },
+        Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
+        Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
+    };
+
     public static TrialCard Card(params double[] inches) => new()
     {
         Lengths = [.. inches.Select(Inches)],
         Distance = Distance.FromMetres(1000),
         Effort = Effort.FromPoints(6),
         Rest = PieceTime.FromSeconds(240),
-        Reason = "The best length lies between 49 ¼ and 50 ½ in; a pair on each side tells most.",
     };
 
     private static Outing OutingOf(int at, Paddler paddler, Paddle paddle) => new()
@@ -140,6 +146,7 @@ internal static class SampleContents
         Outings = log.Count,
         Pieces = 4 * log.Count,
         Current = Inches(50.5),
+        CurrentIsUsual = true,
         Best = new(Inches(49.75), Inches(49.25), Inches(50.41), 0.9, 0.62,
             [.. Enumerable.Range(0, 9).Select(at => new StepProbability(Inches(48.75 + at / 4.0), new[] { .01, .05, .12, .21, .24, .18, .11, .06, .02 }[at]))]),
         Curvature = new(0.4, 0.15, 1.0),
@@ -160,9 +167,7 @@ internal static class SampleContents
         Flat = false,
         OutingsToGo = log.Count > 4 ? new(0, 0, 1) : new(2, 1, 4),
         Card = Card(49.25, 50.75, 50.75, 49.25),
-        Verdict = "Race 49 ¾ in: more testing would win about 0.04 %, less than is worth an outing.",
-        Checks = [new("habituation", "Most pieces before March were paddled at 50 ½ in, so that other lengths may feel slower than they are.")],
-        Cautions = ["Soreness of 4 was logged at 51 in, so nothing longer than 50 ½ in is proposed."],
+        Checks = [new("habituated") { Count = 30, Of = 36, Inches = 50.5 }],
         Curve = new(
             [.. Enumerable.Range(0, 49).Select(at => CurveAt(47 + at / 8.0))],
             [.. log.SelectMany((outing, at) => outing.Pieces.Where(piece => piece.ExcludedBecause is null)

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -30,7 +31,7 @@ public sealed class ImportTests : IDisposable
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
 
         Open(terminal, Recording);
-        PointAt(terminal, "49 ¼ in");
+        PointAt(terminal, "49¼ in");
         terminal.Type("d").Shows("✗ dropped by hand").Shows("The card has 4 pieces, the recording shows 3");
         terminal.Press(Key.F9).Shows("The card has 4 pieces");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
@@ -70,7 +71,7 @@ public sealed class ImportTests : IDisposable
     public void What_cannot_be_is_said_and_changes_nothing_and_what_can_be_moves_cuts_and_joins_pieces()
     {
         using AtTheTerminal terminal = Opened(Recording);
-        PointAt(terminal, "49 ¼ in");
+        PointAt(terminal, "49¼ in");
         string before = Here(terminal);
         terminal.Type("s").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("t").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("9:99").Shows("✗ ").Press(Key.Esc);
         Assert.Equal(before, Here(terminal));
@@ -94,7 +95,7 @@ public sealed class ImportTests : IDisposable
     public void A_recording_is_still_in_hand_after_the_explanation_and_after_another_screen_until_it_is_left()
     {
         using AtTheTerminal terminal = Opened(Recording);
-        PointAt(terminal, "49 ¼ in");
+        PointAt(terminal, "49¼ in");
         terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording").Press(Key.Esc).Shows("✗ dropped by hand");
         terminal.Press(new Key('4').WithAlt).Shows("chance of each setting").Type("3").Type("i").Shows("✗ dropped by hand");
         terminal.Press(Key.Esc).Shows("nothing was saved").Type("i").Shows("Import which file?");

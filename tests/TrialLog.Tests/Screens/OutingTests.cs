@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -6,7 +7,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Screens;
 
@@ -127,7 +127,7 @@ public sealed class OutingTests : IDisposable
         foreach (string time in new[] { "5:35", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
         terminal.Type("5").Press(Key.F9).Shows("! Rest first. When it no longer hurts:").ShowsNot("in this order");
-        terminal.Type("6").Press(Key.Space).Shows("! max 49 ¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
+        terminal.Type("6").Press(Key.Space).Shows("! max 49¼ in; tuned, 22 pieces").Shows("until it no longer hurts");
     }
 
     [Fact]

@@ -1,13 +1,13 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Information;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -22,7 +22,7 @@ public class HardLogsTests
         Analysis analysis = Sensible(LogOf.Rows());
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("start length", analysis.Verdict);
+        Assert.Contains("start length", Verdict.Of(analysis));
         Assert.InRange(Width(analysis), 2, 3.5);
         Assert.Equal(100, analysis.Best.LikelyLow.Inches + analysis.Best.LikelyHigh.Inches, 0.07);
     }
@@ -71,7 +71,7 @@ public class HardLogsTests
                                             select new Row(outing, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(outing, at)));
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Longest = Length.FromInches(51) } });
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("no longer than 51 in", analysis.Verdict);
+        Assert.Contains("51 in is the longest", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -133,7 +133,7 @@ public class HardLogsTests
     {
         AnalysisInput question = LogOf.Rows(Outings(8, Pair).Select(row => row with { Hull = 2 }));
         Analysis analysis = Sensible(question with { Hull = StandardHulls.All[2] });
-        Assert.Contains("hardly tell", analysis.Verdict);
+        Assert.Contains("too little to tell lengths apart", Verdict.Of(analysis));
         Assert.True(Width(analysis) > 1.5);
     }
 
@@ -174,8 +174,8 @@ public class HardLogsTests
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
             Paddle = question.Paddle with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
         });
-        Assert.Contains(" cm", analysis.Verdict);
-        Assert.DoesNotContain(" in,", analysis.Verdict);
+        Assert.Contains(" cm", Verdict.Of(analysis));
+        Assert.DoesNotContain(" in,", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -184,9 +184,9 @@ public class HardLogsTests
         Analysis analysis = Sensible(Sore(inches => inches > 50 ? 6 : 0));
         Assert.All(analysis.Card.Lengths, length => Assert.True(length <= Length.FromInches(49)));
         Assert.True(analysis.Best.Length <= Length.FromInches(49));
-        Assert.Contains(analysis.Cautions, caution => caution.Contains("did not hurt"));
+        Assert.Contains(Cautions.Of(analysis), caution => caution.Contains("did not hurt"));
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("rest comes before testing", analysis.Verdict);
+        Assert.Contains("Rest first", Verdict.Of(analysis));
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public class HardLogsTests
     {
         AnalysisInput question = Sore(inches => inches > 50 ? 6 : 0);
         Analysis analysis = Sensible(question with { Paddle = question.Paddle with { Shortest = Length.FromInches(49.5) } });
-        Assert.StartsWith("Do not paddle", analysis.Card.Reason);
+        Assert.StartsWith("Do not paddle", CardReason.Of(analysis));
         Assert.False(analysis.DiminishingReturns);
     }
 
@@ -203,7 +203,7 @@ public class HardLogsTests
     {
         Analysis analysis = Sensible(Sore(_ => 5));
         Assert.All(analysis.Card.Lengths, length => Assert.True(length < Length.FromInches(49)));
-        Assert.Contains(analysis.Cautions, caution => caution.Contains("every length") && caution.Contains("clinician"));
+        Assert.Contains(Cautions.Of(analysis), caution => caution.Contains("every length") && caution.Contains("clinician"));
     }
 
     [Fact]
@@ -212,7 +212,7 @@ public class HardLogsTests
         AnalysisInput question = LogOf.Rows(new Row(0, 51), new Row(0, 51, -0.3), new Row(1, 49), new Row(1, 49, 0.2));
         Analysis swaps = Sensible(question), stays = Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } });
         Assert.True(stays.OutingsToGo.Median > swaps.OutingsToGo.Median);
-        Assert.Contains("changed on the water", stays.Verdict);
+        Assert.Contains("change length in sheltered water", Verdict.Of(stays));
     }
 
     [Fact]
@@ -246,7 +246,7 @@ public class HardLogsTests
         Analysis analysis = Sensible(LogOf.Rows(Outings(1, [.. Enumerable.Repeat(Pair, 15).SelectMany(pair => pair)])));
         Assert.True(analysis.ProbabilityWorthwhileLeft < 0.05, $"{analysis.ProbabilityWorthwhileLeft}");
         Assert.False(analysis.DiminishingReturns);
-        Assert.Contains("one outing", analysis.Verdict);
+        Assert.StartsWith("Paddle once more", Verdict.Of(analysis));
         Assert.Equal(1, analysis.OutingsToGo.Low);
     }
 
@@ -338,9 +338,9 @@ public class HardLogsTests
         Assert.True(analysis.OutingsToGo.Low <= analysis.OutingsToGo.Median && analysis.OutingsToGo.Median <= analysis.OutingsToGo.High);
         Assert.True(analysis.GainFromMovingPercent >= 0 && analysis.GainLeftPercent >= 0);
         Assert.All(analysis.Card.Lengths, length => Assert.True(question.Paddle.Reaches(length)));
-        Assert.NotEmpty(analysis.Card.Reason);
-        Assert.DoesNotContain("NaN", analysis.Verdict + analysis.Card.Reason + string.Concat(analysis.Cautions));
-        Assert.EndsWith(".", analysis.Verdict);
+        Assert.NotEmpty(CardReason.Of(analysis));
+        Assert.DoesNotContain("NaN", Verdict.Of(analysis) + CardReason.Of(analysis) + string.Concat(Cautions.Of(analysis)));
+        Assert.EndsWith(".", Verdict.Of(analysis));
         return analysis;
     }
 }

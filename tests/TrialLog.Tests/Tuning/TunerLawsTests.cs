@@ -1,12 +1,14 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
+using TrialLog.TestData.OddLogs;
 using TrialLog.Tests.Tuning.Assessments;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning;
 
@@ -51,15 +53,35 @@ public class TunerLawsTests
             Same(Tuner.Analyse(excluded), Tuner.Analyse(gone));
         }, iter: 15);
 
+    /// <summary>
+    /// With the curvature and the spreads given, more of the same never makes the length less sure. Without, it may: it can tell that the
+    /// curve is flatter than thought, and JAGS then widens, too.
+    /// </summary>
     [Fact]
-    public void The_same_outings_three_times_more_narrow_the_range() =>
-        Gen.Int[1, 1000].Sample(seed =>
+    public void With_only_the_length_unknown_the_same_outings_again_never_widen_the_range() =>
+        Logs.Sample(rows =>
         {
-            AnalysisInput once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
-            // Once more need not: it may tell that the curve is flatter than thought.
-            AnalysisInput twice = Doubled(once, "again"), fourTimes = Doubled(twice, "and again");
-            Assert.True(Width(Tuner.Analyse(fourTimes)) < Width(Tuner.Analyse(once)));
-        }, iter: 15);
+            AnalysisInput once = LogOf.Rows(rows) with
+            {
+                Settings = new() { CurvatureLogSpread = 1e-5, FlatShare = 0, SkewSpread = 0, DurationSpreadInches = 1e-6, OutingLogSpread = 1e-5, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0 },
+            };
+            Assert.True(PosteriorWidth(Doubled(once, "again")) <= PosteriorWidth(once) + 1e-6);
+        }, iter: 15, seed: "0000KPuUrQb2");
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(92)]
+    public void A_healthy_log_four_times_over_narrows_the_range_by_more_than_a_third(int seed)
+    {
+        // Of the log made with 92 a curve without bounds on its lopsidedness could not be told from one that is a cliff on one side: there the
+        // range grew from 1.22 in to 1.48 in. JAGS, with what was then believed of the start length: from 1.18 to 0.32.
+        AnalysisInput once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
+        Assert.True(PosteriorWidth(Doubled(Doubled(once, "again"), "and again")) < 0.65 * PosteriorWidth(once));
+    }
+
+    [Fact]
+    public void Odd_logs_get_an_answer_that_hangs_together() =>
+        Assert.All(Enumerable.Range(1, 300), number => Assert.Null(OddLog.Problem(OddLog.Of(number))));
 
     [Fact]
     public void A_card_is_mirrored_within_reach_and_within_the_step_limit() =>
@@ -108,7 +130,8 @@ public class TunerLawsTests
         AnalysisInput question = LogOf.Rows(LogOf.Healthy());
         IReadOnlyList<Assessment> carried = Tuner.Carry(question, [question.Hull], question.Paddles);
         Assert.Equal(2, carried[1].Ideal.Length.InchesMoreThan(carried[0].Ideal.Length), 9);
-        Assert.Equal(carried[0].Ideal.WithinQuarterInch, carried[1].Ideal.WithinQuarterInch, 1e-9);
+        // The rule for blades is itself not sure: the pieces were paddled with the other one.
+        Assert.True(carried[1].Ideal.WithinQuarterInch < carried[0].Ideal.WithinQuarterInch);
     }
 
     private static AnalysisInput Longer(AnalysisInput question, double inches)
@@ -134,10 +157,14 @@ public class TunerLawsTests
         Assert.Equal(a.OutingsToGo, b.OutingsToGo);
         Assert.Equal(a.Card.Lengths, b.Card.Lengths);
         Assert.Equal(a.Curve.Points, b.Curve.Points);
-        Assert.Equal(a.Verdict, b.Verdict);
+        Assert.Equal(Verdict.Of(a), Verdict.Of(b));
     }
 
-    private static double Width(Analysis analysis) => analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow);
+    private static double PosteriorWidth(AnalysisInput question)
+    {
+        Posterior posterior = Fit.Of(question).Posterior;
+        return posterior.Quantile(0.95) - posterior.Quantile(0.05);
+    }
 
     private static AnalysisInput Doubled(AnalysisInput question, string label) =>
         question with { Outings = [.. question.Outings, .. question.Outings.Select(outing => outing with { Id = Again(outing.Id, label), Label = outing.Label + label })] };

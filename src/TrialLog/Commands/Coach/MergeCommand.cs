@@ -5,7 +5,6 @@ using TrialLog.Commands.Json;
 using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Coach;
 
@@ -43,7 +42,7 @@ internal static class MergeCommand
             {
                 throw new RequestException(frame.ConsoleHost.Interactive && !json
                     ? "Nothing was merged."
-                    : $"Nothing was merged: {Counted.Of(plan.Conflicts.Count, "conflict")} to decide. Keep what is here with --mine, take what is in the file with --theirs, or merge on a terminal to decide one by one.");
+                    : $"Nothing was merged: {Say.Count(plan.Conflicts.Count, "conflict")} to decide. Keep what is here with --mine, take what is in the file with --theirs, or merge on a terminal to decide one by one.");
             }
 
             if (choices is not null && !json)

@@ -17,11 +17,11 @@ internal static class MergeText
         if (plan.Updated.Count > 0)
             Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with a newer version.", frame.ConsoleHost.Width);
         if (plan.Same > 0)
-            frame.Out.WriteLine($"{Counted.Of(plan.Same, "record")} the same here already.");
+            frame.Out.WriteLine($"{Say.Count(plan.Same, "record")} the same here already.");
         foreach (string remark in plan.Remarks)
             Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.ConsoleHost.Width, "- ", 2);
         if (plan.Conflicts.Count > 0)
-            frame.Out.WriteLine($"To decide: {Counted.Of(plan.Conflicts.Count, "conflict")}.");
+            frame.Out.WriteLine($"To decide: {Say.Count(plan.Conflicts.Count, "conflict")}.");
         if (plan.Conflicts.Count > 0 && (dryRun || !frame.ConsoleHost.Interactive))
         {
             foreach (MergeConflict conflict in plan.Conflicts)
@@ -44,5 +44,5 @@ internal static class MergeText
     };
 
     private static string Kinds(IReadOnlyDictionary<string, int> counts) =>
-        string.Join(", ", counts.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => Counted.Of(one.Value, one.Key)));
+        string.Join(", ", counts.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => Say.Count(one.Value, one.Key)));
 }

@@ -8,7 +8,6 @@ using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Coach;
 
@@ -38,7 +37,7 @@ internal static class ShareCommand
             }
 
             frame.Out.WriteLine($"The record of {(paddler is null ? $"{record.PaddlerNames.Count} paddlers" : Quoted.Visible(paddler.Name))} is in {Quoted.Brief(file, 200)}: "
-                + $"{Counted.Of(record.OutingCount, "outing")}, {Counted.Of(record.PieceCount, "piece")}"
+                + $"{Say.Count(record.OutingCount, "outing")}, {Say.Count(record.PieceCount, "piece")}"
                 + (record.LeftOutNames.Count == 0 ? "." : $"; left out: {string.Join(", ", record.LeftOutNames).Replace('_', ' ')}."));
             frame.Out.WriteLine("To take it in elsewhere: triallog merge FILE");
         });

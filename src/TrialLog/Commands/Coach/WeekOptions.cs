@@ -67,7 +67,7 @@ internal sealed class WeekOptions
         else if (sheet is null)
             frame.Out.Write(SquadSheet.ToText(squad));
         else
-            frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {Counted.Of(rows.Count, "paddler")}.");
+            frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {Say.Count(rows.Count, "paddler")}.");
         SayCalendar(frame, parsed, workspace);
     }
 

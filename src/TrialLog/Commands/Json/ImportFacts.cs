@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Commands.Json;

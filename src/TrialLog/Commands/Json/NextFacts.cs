@@ -1,9 +1,9 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Json;
 
@@ -24,8 +24,8 @@ internal sealed record NextFacts(
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
         analysis.DiminishingReturns, analysis.Flat,
         new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        CardFacts.Of(analysis.Card), analysis.Verdict,
-        [.. analysis.Checks.Select(check => new CheckFacts(check.Name, check.Says))], analysis.Cautions);
+        CardFacts.Of(analysis.Card, CardReason.Of(analysis)), Application.Wording.Verdict.Of(analysis),
+        [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))], Application.Wording.Cautions.Of(analysis));
 }
 
 internal sealed record BestFacts(
@@ -52,6 +52,6 @@ internal sealed record CheckFacts(string Name, string Says);
 
 internal sealed record CardFacts(IReadOnlyList<double> LengthsIn, double DistanceM, double Effort, double RestS, string Reason)
 {
-    public static CardFacts Of(TrialCard card) => new(
-        [.. card.Lengths.Select(JsonOutput.Inches)], card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, card.Reason);
+    public static CardFacts Of(TrialCard card, string reason) => new(
+        [.. card.Lengths.Select(JsonOutput.Inches)], card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, reason);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Commands.Sizing;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -7,7 +8,6 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Json;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -59,12 +60,12 @@ internal static class StartLengthCommand
     private static void Write(TextWriter to, Paddler? paddler, StartLengthAnswer answer, bool saved, int width)
     {
         LengthUnit unit = answer.Unit;
-        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Spoken.ToQuarter(answer.InHull, unit)}");
+        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
         to.WriteLine();
-        Wrapped.Write(to, $"{Spoken.Range(answer.Likely.Low, answer.Likely.High, unit)} (90 % sure); uncertainty ± {Spoken.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
-        Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of {Spoken.ToQuarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
+        Wrapped.Write(to, $"{Say.Range(answer.Likely.Low, answer.Likely.High, unit)} (90 % sure); uncertainty ± {Say.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
+        Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of {Say.Quarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
         if (answer.HandSpacing is { } hands)
-            Wrapped.Write(to, $"about {Spoken.ToQuarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
+            Wrapped.Write(to, $"about {Say.Quarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
         else
             Wrapped.Write(to, "both elbows at 90° overhead: about as far apart as the elbows (common practice, no source)", width, "  Hands         ", 16);
         to.WriteLine();

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Coaching;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -10,7 +11,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -72,9 +72,9 @@ internal static class SteeringCommand
     private static void Write(TextWriter to, Paddler paddler, Hull hull, Paddle paddle, SteeringProposal proposal, int width)
     {
         LengthUnit unit = paddler.Unit;
-        to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade {Spoken.ToQuarter(paddle.Blade, unit)})");
+        to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade {Say.Quarter(paddle.Blade, unit)})");
         to.WriteLine();
-        Wrapped.Write(to, $"Begin with about {Spoken.ToQuarter(proposal.Length, unit)} ({Spoken.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
+        Wrapped.Write(to, $"Begin with about {Say.Quarter(proposal.Length, unit)} ({Say.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
         to.WriteLine();
         foreach (string advice in SteeringRule.Advice(proposal.Large))
             Wrapped.Write(to, advice, width, "  - ", 4);

@@ -1,4 +1,5 @@
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
@@ -6,7 +7,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -18,13 +18,13 @@ internal static class TechniqueText
         LengthUnit unit = answer.Paddler.Unit;
         TechniqueCheck check = answer.Check;
         double change = answer.Implied.ChangeInches;
-        to.WriteLine($"{Quoted.Visible(answer.Paddler.Name)} · {Quoted.Visible(answer.Hull.Name)} · {Quoted.Visible(answer.Paddle.Name)} at {Spoken.ToQuarter(check.Length, unit)}: top hand {HandHeight.Say(check.HandAboveEyeInches, unit)}");
+        to.WriteLine($"{Quoted.Visible(answer.Paddler.Name)} · {Quoted.Visible(answer.Hull.Name)} · {Quoted.Visible(answer.Paddle.Name)} at {Say.Quarter(check.Length, unit)}: top hand {HandHeight.InWords(check.HandAboveEyeInches, unit)}");
         to.WriteLine();
         Wrapped.Write(
             to,
             Math.Abs(change) < 0.125
-                ? $"The length suits by this check, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}."
-                : $"By this check alone: {Spoken.Amount(Math.Abs(change), unit)} {(change < 0 ? "shorter" : "longer")}, so {Spoken.ToQuarter(answer.PointsTo, unit)}, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}. Weak evidence: do not cut a paddle on it alone.",
+                ? $"The length suits by this check, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}."
+                : $"By this check alone: {Say.Amount(Math.Abs(change), unit)} {(change < 0 ? "shorter" : "longer")}, so {Say.Quarter(answer.PointsTo, unit)}, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}. Weak evidence: do not cut a paddle on it alone.",
             width);
         to.WriteLine();
         Wrapped.Write(to, Geometry(check, unit), width, "  Geometry  ", 12);
@@ -32,11 +32,11 @@ internal static class TechniqueText
         Wrapped.Write(to, "with the whole blade just buried, the top hand is at about eye level (common practice, no source); the spreads are chosen", width, "  Rule      ", 12);
         Wrapped.Write(
             to,
-            without == with ? $"with all else that is known, the best length stays {Spoken.ToQuarter(with, unit)}"
-                : $"with all else that is known, the best length goes from {Spoken.ToQuarter(without, unit)} to {Spoken.ToQuarter(with, unit)}",
+            without == with ? $"with all else that is known, the best length stays {Say.Quarter(with, unit)}"
+                : $"with all else that is known, the best length goes from {Say.Quarter(without, unit)} to {Say.Quarter(with, unit)}",
             width, "  Together  ", 12);
         if (!answer.InRange)
-            Wrapped.Write(to, $"{Quoted.Visible(answer.Paddle.Name)} cannot be set to {Spoken.ToQuarter(answer.PointsTo, unit)}.", width, "  Range     ", 12);
+            Wrapped.Write(to, $"{Quoted.Visible(answer.Paddle.Name)} cannot be set to {Say.Quarter(answer.PointsTo, unit)}.", width, "  Range     ", 12);
         if (answer.Implied.Overhead)
             Wrapped.Write(to, TechniqueRule.ShoulderCaution, width, "Caution: ", 9);
         to.WriteLine(kept ? "Kept: it counts as weak evidence. To take it back: triallog undo" : "Not kept; add --save and it counts as weak evidence on the best length.");
@@ -46,8 +46,8 @@ internal static class TechniqueText
     public static string Line(TechniqueAnswer answer)
     {
         LengthUnit unit = answer.Paddler.Unit;
-        return $"{answer.Check.Date:yyyy-MM-dd}  {Quoted.Visible(answer.Hull.Name)}, {Quoted.Visible(answer.Paddle.Name)} at {Spoken.ToQuarter(answer.Check.Length, unit)}: top hand {HandHeight.Say(answer.Check.HandAboveEyeInches, unit)}, "
-            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {Spoken.ToQuarter(answer.PointsTo, unit)} ± {Spoken.Amount(answer.Implied.SpreadInches, unit)}";
+        return $"{answer.Check.Date:yyyy-MM-dd}  {Quoted.Visible(answer.Hull.Name)}, {Quoted.Visible(answer.Paddle.Name)} at {Say.Quarter(answer.Check.Length, unit)}: top hand {HandHeight.InWords(answer.Check.HandAboveEyeInches, unit)}, "
+            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {Say.Quarter(answer.PointsTo, unit)} ± {Say.Amount(answer.Implied.SpreadInches, unit)}";
     }
 
     private static string Geometry(TechniqueCheck check, LengthUnit unit)
@@ -55,6 +55,6 @@ internal static class TechniqueText
         double lean = check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees;
         double rise = Math.Cos(lean * Math.PI / 180);
         return $"a shaft that leans {lean:0.#}° from upright{(check.ShaftLeanDegrees is null ? " (assumed)" : "")} lifts the hand by {rise:0.00} for 1 of length (cos {lean:0.#}°): "
-            + $"{Spoken.Amount(0 - check.HandAboveEyeInches, unit)} / {rise:0.00} = {Spoken.Amount(0 - check.HandAboveEyeInches / rise, unit)}";
+            + $"{Say.Amount(0 - check.HandAboveEyeInches, unit)} / {rise:0.00} = {Say.Amount(0 - check.HandAboveEyeInches / rise, unit)}";
     }
 }

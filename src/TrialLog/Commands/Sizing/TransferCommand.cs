@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -9,7 +10,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -67,7 +67,7 @@ internal static class TransferCommand
             return;
         }
 
-        frame.Out.WriteLine($"{Spoken.ToQuarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with {Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
+        frame.Out.WriteLine($"{Say.Quarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with {Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
         TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), unit), unit, frame.ConsoleHost.Width);
     }
 }

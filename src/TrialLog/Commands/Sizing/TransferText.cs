@@ -1,4 +1,5 @@
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
@@ -17,16 +18,16 @@ internal static class TransferText
         {
             Paddle its = paddle.First().Paddle;
             to.WriteLine();
-            to.WriteLine($"{Quoted.Visible(its.Name)}: blade {Spoken.ToQuarter(its.Blade, unit)}, "
-                + (its.IsFixed ? $"fixed at {Spoken.ToQuarter(its.Shortest, unit)}" : $"adjustable {Spoken.Range(its.Shortest, its.Longest, unit)}"));
+            to.WriteLine($"{Quoted.Visible(its.Name)}: blade {Say.Quarter(its.Blade, unit)}, "
+                + (its.IsFixed ? $"fixed at {Say.Quarter(its.Shortest, unit)}" : $"adjustable {Say.Range(its.Shortest, its.Longest, unit)}"));
             int name = Math.Clamp(paddle.Max(row => Quoted.Brief(row.Hull.Name, 16).Length), 4, 16);
             foreach (CarriedRow row in paddle)
             {
-                string likely = row.Likely is { } range ? $"{$"likely {Spoken.Range(range.Low, range.High, unit)}",-24}  " : "";
-                string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Spoken.ToQuarter(row.Best, unit),-8}  {likely}";
+                string likely = row.Likely is { } range ? $"{$"likely {Say.Range(range.Low, range.High, unit)}",-24}  " : "";
+                string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Say.Quarter(row.Best, unit),-8}  {likely}";
                 Wrapped.Write(to, row.RestsOn(unit), width, first, first.Length);
                 if (row.SorenessCeiling is { } ceiling && row.Best > ceiling)
-                    to.WriteLine($"{new string(' ', name + 4)}sore of late: no longer than {Spoken.ToQuarter(ceiling, unit)} for now");
+                    to.WriteLine($"{new string(' ', name + 4)}sore of late: no longer than {Say.Quarter(ceiling, unit)} for now");
                 if (row.OutOfRange(unit) is { } beyond)
                     to.WriteLine($"{new string(' ', name + 4)}out of range: {beyond}");
             }
@@ -44,9 +45,9 @@ internal static class TransferText
 
     private static string Seats(IReadOnlyList<CarriedRow> rows, LengthUnit unit)
     {
-        string inch = Spoken.Amount(1, unit);
+        string inch = Say.Amount(1, unit);
         string[] measured = [.. rows.Select(row => row.Hull).DistinctBy(hull => hull.Id).Where(hull => hull.SeatHeight is not null)
-            .Select(hull => $"{Quoted.Brief(hull.Name, 16)} {Spoken.ToTenth(hull.SeatHeight!.Value, unit)}")];
+            .Select(hull => $"{Quoted.Brief(hull.Name, 16)} {Say.Tenth(hull.SeatHeight!.Value, unit)}")];
         string crew = $"by crew: three seats and more {inch} longer than solo, two seats {inch} shorter";
         return measured.Length == 0
             ? $"Hulls differ {crew}; seat heights measured say more: triallog hull set NAME --seat-height L."

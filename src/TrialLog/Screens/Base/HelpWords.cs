@@ -1,4 +1,4 @@
-using TrialLog.Tuning.Wording;
+using TrialLog.Application.Wording;
 
 namespace TrialLog.Screens.Base;
 

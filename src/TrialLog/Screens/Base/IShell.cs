@@ -1,7 +1,7 @@
 using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Base;
 

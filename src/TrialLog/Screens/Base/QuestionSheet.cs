@@ -1,10 +1,9 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Base;
 

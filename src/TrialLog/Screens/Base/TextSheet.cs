@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;

@@ -1,18 +1,18 @@
 using System.Globalization;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Bodies;
 
@@ -80,7 +80,7 @@ internal static class BodySheets
             lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Workspace.Today);
 
         string Says(TechniqueAnswer answer) =>
-            $"By this check alone the length would be {Spoken.ToQuarter(answer.PointsTo, unit)}, give or take {Spoken.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
+            $"By this check alone the length would be {Say.Quarter(answer.PointsTo, unit)}, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
             + (answer.Implied.Overhead ? " ! " + TechniqueRule.ShoulderCaution : "");
     }
 

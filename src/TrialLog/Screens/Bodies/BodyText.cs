@@ -1,15 +1,14 @@
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Bodies;
 
@@ -40,12 +39,12 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield break;
         }
 
-        yield return ($"{Spoken.ToQuarter(answer.Start.Length, Unit)}, likely {LengthWords.SayRange(answer.Likely.Low, answer.Likely.High, Unit)}", Tone.Strong);
+        yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}", Tone.Strong);
         foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
-        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands ? $"Hands about {Spoken.ToTenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
+        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
             yield return (line, Tone.Dim);
         yield return ("", Tone.Plain);
     }
@@ -69,13 +68,13 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         foreach (IGrouping<Guid, Assessment> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
         {
             Paddle paddle = ofPaddle.First().Paddle;
-            yield return ($"{Name(paddle.Name, 24)}  blade {Spoken.ToQuarter(paddle.Blade, Unit)}, "
-                + (paddle.IsFixed ? $"fixed at {Spoken.ToQuarter(paddle.Shortest, Unit)}" : $"set to {LengthWords.SayRange(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
+            yield return ($"{Name(paddle.Name, 24)}  blade {Say.Quarter(paddle.Blade, Unit)}, "
+                + (paddle.IsFixed ? $"fixed at {Say.Quarter(paddle.Shortest, Unit)}" : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
             foreach (Assessment length in ofPaddle)
             {
                 string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece" : $"tuned, {length.PiecesInHull} pieces";
-                string held = length.SorenessLimit is { } ceiling ? $"! max {ceiling.Say(Unit)}; " : "";
-                string line = $"  {Name(length.Hull.Name, 8),-8} {length.Ideal.Length.Say(Unit),-9} likely {LengthWords.SayRange(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
+                string held = length.SorenessLimit is { } ceiling ? $"! max {Say.Length(ceiling, Unit)}; " : "";
+                string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely {Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
                 yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange || length.Ideal.Length > length.SorenessLimit ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
             }
         }
@@ -90,7 +89,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         yield return ("Seat-height rule: an inch more seat, an inch more paddle", Tone.Title);
         foreach (Hull hull in hulls)
         {
-            string seat = hull.SeatHeight is { } height ? $"seat {Spoken.ToTenth(height, Unit)}" : $"crew of {hull.Crew}";
+            string seat = hull.SeatHeight is { } height ? $"seat {Say.Tenth(height, Unit)}" : $"crew of {hull.Crew}";
             yield return ($"  {Name(hull.Name, 12),-12} {seat,-16} {Difference(offsets[hull.Id])}", Tone.Plain);
         }
 
@@ -101,7 +100,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
     {
         yield return ("Exposed-shaft rule: an inch more blade, an inch more paddle", Tone.Title);
         foreach (Paddle paddle in session.Workspace.Logbook.Paddles())
-            yield return ($"  {Name(paddle.Name, 24),-24} blade {Spoken.ToQuarter(paddle.Blade, Unit),-9} {(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
+            yield return ($"  {Name(paddle.Name, 24),-24} blade {Say.Quarter(paddle.Blade, Unit),-9} {(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
         yield return ("", Tone.Plain);
     }
 
@@ -117,14 +116,14 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         foreach (TechniqueAnswer answer in kept.TakeLast(6))
         {
-            yield return ($"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {answer.Check.Length.Say(Unit)}: hand {HandHeight.Say(answer.Check.HandAboveEyeInches, Unit)}; points to {Spoken.ToQuarter(answer.PointsTo, Unit)}", Tone.Plain);
+            yield return ($"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {Say.Length(answer.Check.Length, Unit)}: hand {HandHeight.InWords(answer.Check.HandAboveEyeInches, Unit)}; points to {Say.Quarter(answer.PointsTo, Unit)}", Tone.Plain);
             if (answer.Implied.Overhead)
                 yield return ("  ! " + TechniqueRule.ShoulderCaution, Tone.Caution);
         }
     }
 
     private string Difference(double inches) => Math.Abs(inches) < 0.03 ? "as the solo canoe"
-        : $"{Spoken.Amount(Math.Abs(inches), Unit)} {(inches > 0 ? "longer" : "shorter")}";
+        : $"{Say.Amount(Math.Abs(inches), Unit)} {(inches > 0 ? "longer" : "shorter")}";
 
     private static string Name(string name, int most) => Quoted.Brief(name, most);
 }

@@ -7,7 +7,6 @@ using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Curves;
 
@@ -51,12 +50,12 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         LengthUnit unit = Session.Unit;
         int row = rows;
         brush.Runs(1, row++,
-            ("◆ ", Tone.Best), ($"likely {LengthWords.SayRange(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}", Tone.Plain),
-            ($"; within a quarter inch with {Saying.Chance(analysis.Best.WithinQuarterInch)}", Tone.Plain));
+            ("◆ ", Tone.Best), ($"likely {Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}", Tone.Plain),
+            ($"; {Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit)}", Tone.Plain));
         brush.Runs(1, row++,
-            ("▲ ", Tone.Now), ($"moving from {analysis.Current.Say(unit)} is worth {Saying.Percent(analysis.GainFromMovingPercent)}, {Saying.Gain(analysis.GainFromMovingSeconds, analysis.GoalSeconds)}", Tone.Plain));
+            ("▲ ", Tone.Now), (Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}", Tone.Plain));
         brush.Text(1, row++, "▘ pieces, adjusted   ░ no worthwhile difference   █ chance of each setting", Tone.Dim);
         if (words > 3)
-            brush.Words(1, row, Math.Min(110, brush.Columns - 2), analysis.Verdict, analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
+            brush.Words(1, row, Math.Min(110, brush.Columns - 2), Verdict.Of(analysis), analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
     }
 }

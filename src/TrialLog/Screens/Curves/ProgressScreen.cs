@@ -1,6 +1,7 @@
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
@@ -8,7 +9,6 @@ using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Curves;
 
@@ -43,16 +43,8 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
         brush.Picture(1, 0, ProgressPlot.Draw(points, Session.Unit, worthwhile, Math.Min(170, brush.Columns - 2), rows, brush.Strokes));
         ProgressPoint last = points[^1];
-        brush.Runs(1, rows, ("now ", Tone.Dim), ($"best {last.Best.Say(Session.Unit)}", Tone.Best),
-            ($", likely {LengthWords.SayRange(last.LikelyLow, last.LikelyHigh, Session.Unit)}, gain left {Saying.Percent(last.GainLeftPercent)}", Tone.Plain));
-        brush.Text(1, rows + 1, Convergence(points), last.DiminishingReturns ? Tone.Best : Tone.Strong);
-    }
-
-    private static string Convergence(IReadOnlyList<ProgressPoint> points)
-    {
-        int stopped = points.ToList().FindIndex(point => point.DiminishingReturns);
-        return points[^1].DiminishingReturns
-            ? $"Returns have diminished: stop testing. First so after {(points[stopped].Outings == 1 ? "1 outing" : $"{points[stopped].Outings} outings")}."
-            : $"A worthwhile gain is still possible with a probability of {Saying.Chance(points[^1].ProbabilityWorthwhileLeft)}.";
+        brush.Runs(1, rows, ("now ", Tone.Dim), ($"best {Say.Length(last.Best, Session.Unit)}", Tone.Best),
+            ($", likely {Say.Range(last.LikelyLow, last.LikelyHigh, Session.Unit)}, gain left {Say.Percent(last.GainLeftPercent)}", Tone.Plain));
+        brush.Text(1, rows + 1, SearchWords.Verdict(points, worthwhile), last.DiminishingReturns ? Tone.Best : Tone.Strong);
     }
 }

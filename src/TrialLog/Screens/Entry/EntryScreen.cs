@@ -7,14 +7,12 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Entry;
 
@@ -146,9 +144,9 @@ internal sealed class EntryScreen : Screen
         }
 
         if (_usual.Doubt(entry.Distance, entry.Time) is { } doubt)
-            brush.Text(PieceRow.WordsColumn, line, $"? {PieceSaying.Pace(entry)}, {doubt}", Tone.Caution);
+            brush.Text(PieceRow.WordsColumn, line, $"? {Say.Pace(entry)}, {doubt}", Tone.Caution);
         else
-            brush.Text(PieceRow.WordsColumn, line, PieceSaying.Pace(entry), Tone.Dim);
+            brush.Text(PieceRow.WordsColumn, line, Say.Pace(entry), Tone.Dim);
     }
 
     // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.

@@ -1,10 +1,10 @@
 using Terminal.Gui.ViewBase;
 using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;

@@ -1,17 +1,17 @@
 using System.Diagnostics.CodeAnalysis;
 using TrialLog.Application.Coaching;
 using TrialLog.Application.Setup;
+using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.FirstRun;
 
@@ -88,7 +88,7 @@ internal sealed class FirstRunAnswers
                 if (_length.Typo is null && (_basis.At == Unknown || !_length.IsEmpty))
                 {
                     StartLength start = StartLength.From(Body(), Known());
-                    yield return ($"Start at {start.Length.Say(Unit)}. {Sureness(start)}", Tone.Best);
+                    yield return ($"Start at {Say.Length(start.Length, Unit)}. {Sureness(start)}", Tone.Best);
                 }
 
                 break;

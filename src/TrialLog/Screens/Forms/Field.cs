@@ -1,7 +1,7 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using TrialLog.Application.Text;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 
 namespace TrialLog.Screens.Forms;
 
@@ -38,7 +38,7 @@ internal sealed class Field : TextField, IInput
 
     /// <summary>The text in the terminal's glyphs, so that it can be typed again there.</summary>
     public static Field ForLength(Length? length, LengthUnit unit, string? missing = null) => new(
-        length is { } known ? Plots.LengthWords.Typed(known, unit) : "",
+        length is { } known ? known.Typed(unit) : "",
         text => Length.TryParse(text, unit, out _, out string? problem) ? null : problem,
         missing);
 

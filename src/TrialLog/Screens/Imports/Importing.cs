@@ -1,14 +1,13 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

@@ -1,12 +1,12 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 

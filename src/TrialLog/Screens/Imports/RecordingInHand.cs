@@ -47,9 +47,9 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
             if (kept == 0)
                 return "No piece counts. Keep or add one, or leave without saving.";
             if (Typed is { } typed && typed.Count != kept)
-                return $"{Counted.Of(typed.Count, "length")} typed, but {Counted.Of(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
+                return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
-                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Counted.Of(kept, "piece")}: l";
+                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Say.Count(kept, "piece")}: l";
             return Recording.QuestionFor(Lengths.Count);
         }
     }

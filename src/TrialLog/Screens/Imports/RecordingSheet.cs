@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -12,7 +13,6 @@ using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 
@@ -171,7 +171,7 @@ internal sealed class RecordingSheet : Sheet
         });
 
     private void AskLengths() => Ask(
-        "lengths", $"Of the {Counted.Of(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
+        "lengths", $"Of the {Say.Count(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
         string.Join(", ", _hand.Lengths.Select(length => length.Typed(_session.Unit))),
         text => RecordingTable.Lengths(text, _session.Unit), text => _hand.Typed = RecordingTable.Lengths(text, _session.Unit), mayBeEmpty: true);
 
@@ -267,6 +267,6 @@ internal sealed class RecordingSheet : Sheet
         _done();
         _session.Shell.Lift();
         _session.LogChanged();
-        _session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd} with {Counted.Of(saved.Pieces.Count, "piece")}. u takes it back.", Tone.Best);
+        _session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u takes it back.", Tone.Best);
     }
 }

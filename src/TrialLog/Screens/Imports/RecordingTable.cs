@@ -2,12 +2,10 @@ using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Imports;
 
@@ -25,11 +23,11 @@ internal static class RecordingTable
     {
         PieceProposal proposal = hand.Recording.Proposals[piece];
         bool here = piece == hand.At;
-        string length = proposal.LeftOutBecause is { } reason ? $"✗ {reason}" : hand.LengthOf(piece)?.Say(unit) ?? "?";
+        string length = proposal.LeftOutBecause is { } reason ? $"✗ {reason}" : hand.LengthOf(piece) is { } known ? Say.Length(known, unit) : "?";
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)
             + brush.Cell(Clock(proposal.Start), TimeWidth) + brush.Cell(Clock(proposal.End), TimeWidth)
-            + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Saying.Clock(proposal.Time.Seconds), TimeWidth)
-            + brush.Cell(Saying.Clock(1000 / proposal.MetresPerSecond) + " /km", PaceWidth)
+            + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Say.Clock(proposal.Time.Seconds), TimeWidth)
+            + brush.Cell(Say.Clock(1000 / proposal.MetresPerSecond) + " /km", PaceWidth)
             + brush.Cell(CourseText.Of(proposal.Course), CourseWidth) + length;
         brush.Text(0, row, line, here ? Tone.Selected : proposal.Kept ? Tone.Plain : Tone.Dim);
     }

@@ -6,9 +6,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Plots;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Log;
 
@@ -73,8 +71,8 @@ internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<Logb
 
     private (string Text, Tone Tone) OfPiece(Brush brush, Piece piece)
     {
-        string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(piece.Length.Say(unit), 13) + brush.Cell(piece.Distance.ToString(), 10)
-            + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Saying.Pace(piece), 11);
+        string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(Say.Length(piece.Length, unit), 13) + brush.Cell(piece.Distance.ToString(), 10)
+            + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Say.Pace(piece), 11);
         return piece.ExcludedBecause is { } reason
             ? (line + "✗ out: " + reason, Tone.Dim)
             : (line + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12) + piece.Notes, Tone.Plain);

@@ -1,10 +1,10 @@
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;
 
@@ -31,20 +31,20 @@ internal static class CardPicture
             brush.Text(1, middle, $"{index + 1,2}", Tone.Dim);
             if (large)
             {
-                IReadOnlyList<string> figures = LargeFigures.Of(length.Say(unit), brush.Strokes);
+                IReadOnlyList<string> figures = LargeFigures.Of(Say.Length(length, unit), brush.Strokes);
                 for (int line = 0; line < figures.Count; line++)
                     brush.Text(5, row + line, figures[line], Tone.Strong);
             }
             else
             {
-                brush.TextTo(shaftColumn - 2, middle, length.Say(unit), Tone.Strong);
+                brush.TextTo(shaftColumn - 2, middle, Say.Length(length, unit), Tone.Strong);
             }
 
             brush.Runs(shaftColumn, middle, ("┠" + new string('─', shaft), Tone.Plain), ("◖██", Tone.Curve));
             row += large ? LargeFigures.Rows + 1 : 1;
         }
 
-        string each = string.Join(", ", card.Lengths.Select(length => length.Say(unit)[..^3]));
+        string each = string.Join(", ", card.Lengths.Select(length => Say.Length(length, unit)[..^3]));
         row = brush.Words(1, row + (large ? 0 : 1), width - 3, $"{card.Distance} each at effort {card.Effort}, {card.Rest} easy between", Tone.Plain);
         return brush.Words(1, row, width - 3, $"{each} {chosen.Paddler.Unit switch { LengthUnit.Centimetres => "cm", _ => "in" }}", Tone.Dim);
     }

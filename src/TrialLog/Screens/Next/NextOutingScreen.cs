@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
@@ -9,7 +10,6 @@ using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;
 

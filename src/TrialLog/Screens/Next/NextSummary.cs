@@ -3,10 +3,8 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Screens.Base;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Next;
 
@@ -22,24 +20,24 @@ internal sealed record NextSummary(
         {
             return new NextSummary(
                 analysis.Card,
-                analysis.Best.Length.Say(unit),
-                LengthWords.SayRange(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit),
-                $"{Saying.Percent(analysis.GainLeftPercent)}, {Saying.Gain(analysis.GainLeftSeconds, analysis.GoalSeconds)}",
-                Saying.OutingsToGo(analysis.OutingsToGo),
+                Say.Length(analysis.Best.Length, unit),
+                Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit),
+                Answer.ShortGainLeft(analysis),
+                Say.OutingsToGo(analysis.OutingsToGo),
                 Basis(analysis),
-                analysis.Verdict,
+                Application.Wording.Verdict.Of(analysis),
                 analysis.DiminishingReturns,
-                [.. analysis.Cautions, .. analysis.Checks.Select(check => check.Says)]);
+                [.. Application.Wording.Cautions.Of(analysis), .. Warnings.BesideTheVerdict(analysis)]);
         }
 
         return OpenCard.Of(session.Workspace, chosen) is not { } given ? null : new NextSummary(
             given.Card,
-            given.Best.Say(unit),
-            LengthWords.SayRange(given.LikelyLow, given.LikelyHigh, unit),
-            Saying.Percent(given.GainLeftPercent),
+            Say.Length(given.Best, unit),
+            Say.Range(given.LikelyLow, given.LikelyHigh, unit),
+            Say.Percent(given.GainLeftPercent),
             "",
             $"as of {given.GivenAt.ToLocalTime():yyyy-MM-dd}",
-            given.Card.Reason,
+            given.Reason,
             given.DiminishingReturns,
             []);
     }
@@ -48,22 +46,20 @@ internal sealed record NextSummary(
     public static string Why(Analysis analysis, bool sore)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        var text = new List<string>
-        {
-            analysis.Card.Reason,
+        List<string> text =
+        [
+            CardReason.Of(analysis),
             "# What the log says",
-            analysis.Verdict,
-            $"Best length {analysis.Best.Length.Say(unit)}, likely {LengthWords.SayRange(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}; within a quarter inch with {Saying.Chance(analysis.Best.WithinQuarterInch)}.",
-            $"You are at {analysis.Current.Say(unit)}. Moving to the best length is worth {Saying.Percent(analysis.GainFromMovingPercent)}, {Saying.Gain(analysis.GainFromMovingSeconds, analysis.GoalSeconds)}.",
-            $"Gain left to more testing: {Saying.Percent(analysis.GainLeftPercent)}, {Saying.Gain(analysis.GainLeftSeconds, analysis.GoalSeconds)}. A worthwhile change is {Saying.Percent(analysis.WorthwhilePercent)}; that another length is that much faster has a probability of {Saying.Chance(analysis.ProbabilityWorthwhileLeft)}.",
-            $"Outings to go: {Saying.OutingsToGo(analysis.OutingsToGo)}. So far {Count(analysis.Outings, "outing")} and {Count(analysis.Pieces, "piece")} count.",
-        };
-        IEnumerable<string> cautions = analysis.Cautions.Select(caution => "! " + caution);
+            Application.Wording.Verdict.Of(analysis),
+            .. Answer.Figures(analysis).Select(figure => $"{figure.Label}: {figure.Value}."),
+            $"From {Answer.Basis(analysis)}.",
+        ];
+        IEnumerable<string> cautions = Application.Wording.Cautions.Of(analysis).Select(caution => "! " + caution);
         if (sore)
             text.InsertRange(0, [.. cautions, "# The card, when it no longer hurts"]);
-        text.Add("# The experiment itself");
-        text.AddRange(analysis.Checks.Count == 0 ? ["Nothing stands out."] : analysis.Checks.Select(check => "! " + check.Says));
-        if (!sore && analysis.Cautions.Count > 0)
+        text.Add("# Warnings");
+        text.AddRange(analysis.Checks.Count == 0 ? [Warnings.None] : Warnings.Of(analysis).Select(warning => "! " + warning));
+        if (!sore)
             text.AddRange(["# Cautions", .. cautions]);
         return string.Join('\n', text.Select((line, index) => line.StartsWith('#') && index > 0 ? "\n" + line : line));
     }

@@ -1,5 +1,6 @@
 using Terminal.Gui.Text;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;

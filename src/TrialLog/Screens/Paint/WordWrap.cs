@@ -1,9 +1,10 @@
 using Terminal.Gui.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Screens.Paint;
 
-/// <summary>Breaks text at spaces.</summary>
+/// <summary>Breaks text at spaces, never between a number and its unit.</summary>
 internal static class WordWrap
 {
     /// <summary>The text in lines of at most so many columns; line breaks in it are kept.</summary>
@@ -15,7 +16,7 @@ internal static class WordWrap
         {
             string indent = paragraph[..(paragraph.Length - paragraph.TrimStart(' ').Length)];
             string line = indent;
-            foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (string word in Application.Wording.Lines.Words(paragraph))
             {
                 if (line.Length > indent.Length && line.GetColumns() + 1 + word.GetColumns() > width)
                 {

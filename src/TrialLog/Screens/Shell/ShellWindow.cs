@@ -2,6 +2,7 @@ using Terminal.Gui.App;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -11,7 +12,6 @@ using TrialLog.Screens.Base;
 using TrialLog.Screens.Entry;
 using TrialLog.Screens.FirstRun;
 using TrialLog.Screens.Paint;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Screens.Shell;
 

@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -121,7 +122,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
     {
         if (_at >= _lines.Count || _lines[_at].Analysis is not { } analysis)
             return;
-        string text = analysis.Checks.Count == 0 ? "Nothing stands out." : string.Join("\n\n", analysis.Checks.Select(check => "! " + check.Says));
+        string text = analysis.Checks.Count == 0 ? Warnings.None : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(analysis.Paddler.Name)}: the experiment itself", text));
     }
 }

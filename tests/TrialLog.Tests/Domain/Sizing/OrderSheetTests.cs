@@ -1,11 +1,11 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Domain.Sizing;
 
@@ -83,7 +83,7 @@ public class OrderSheetTests
     {
         OrderLine line = Line("49.75") with { LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51") };
         Assert.Equal(
-            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48 ½ to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
+            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48½ to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
             line.Risk(LengthUnit.Inches));
         Assert.Contains("expected cost 0.20 % of speed, about 12 s in 1 h 44 min.", (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
         Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
@@ -95,7 +95,7 @@ public class OrderSheetTests
 
     [Fact]
     public void A_number_stays_with_its_fraction_and_unit_where_lines_break() =>
-        Assert.Equal(["from", "49 ½ in", "to", "47 ¾ in,", "13 %", "in", "all"], Spoken.Unbroken("from 49 ½ in to 47 ¾ in, 13 % in all"));
+        Assert.Equal(["from", "49½ in", "to", "47¾ in,", "13 %", "in", "all"], Spoken.Unbroken("from 49½ in to 47¾ in, 13 % in all"));
 
     [Fact]
     public void A_sore_paddler_is_told_not_to_order_and_nothing_longer_than_what_did_not_hurt()
@@ -107,9 +107,9 @@ public class OrderSheetTests
     }
 
     [Theory]
-    [InlineData("51", "Yours is 51 in: it can be cut, by 1 ¼ in in all.")]
+    [InlineData("51", "Yours is 51 in: it can be cut, by 1¼ in in all.")]
     [InlineData("49", "Yours is 49 in, ¾ in too short: it takes a new shaft.")]
-    [InlineData("49.75", "Yours is 49 ¾ in: leave it as it is.")]
+    [InlineData("49.75", "Yours is 49¾ in: leave it as it is.")]
     public void A_fixed_paddle_can_be_cut_but_not_grown(string now, string says) =>
         Assert.Equal(says, (Line("49.75") with { FixedAt = Length.Parse(now) }).Own(LengthUnit.Inches));
 

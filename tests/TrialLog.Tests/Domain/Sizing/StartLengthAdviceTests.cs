@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -45,6 +46,6 @@ public class StartLengthAdviceTests
         {
             Length? known = suits ? Length.Parse("50") : null;
             string said = StartLengthAdvice.Explain(body, known, LengthUnit.Inches);
-            Assert.Contains(Spoken.ToTenth(StartLength.From(body, known).Length, LengthUnit.Inches), said);
+            Assert.Contains(Say.Tenth(StartLength.From(body, known).Length, LengthUnit.Inches), said);
         });
 }

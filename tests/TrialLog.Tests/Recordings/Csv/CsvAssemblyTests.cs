@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -25,7 +26,7 @@ public class CsvAssemblyTests
         Assert.Equal((Length.FromInches(47), Length.FromInches(53)), (paddle.Shortest, paddle.Longest));
         Assert.Equal("4 pieces in 2 outings added.", additions.Says());
         Assert.Equal([[1, 2], [1, 2]], additions.NewOutings.Select(outing => outing.Pieces.Select(piece => piece.Order).ToArray()));
-        Assert.Contains(additions.Warnings, warning => warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18 ½ in (what the file does not say is assumed", StringComparison.Ordinal));
+        Assert.Contains(additions.Warnings, warning => warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18½ in (what the file does not say is assumed", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -141,7 +142,7 @@ public class CsvAssemblyTests
     public void A_range_that_the_file_states_holds_for_its_rows()
     {
         string file = "date,hull,paddle,length_in,distance_m,time,paddle_shortest_in,paddle_longest_in\n2026-05-01,OC1,Long,52,1000,5:32,48,51.5\n";
-        Assert.Contains("48 in to 51 ½ in", Assert.Single(Files.Import(file, KnownLog.Fresh).Problems).Reason);
+        Assert.Contains("48 in to 51½ in", Assert.Single(Files.Import(file, KnownLog.Fresh).Problems).Reason);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;

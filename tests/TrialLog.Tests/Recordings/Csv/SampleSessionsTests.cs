@@ -1,26 +1,26 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Samples;
+using TrialLog.TestData.Samples;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Wording;
 
 namespace TrialLog.Tests.Recordings.Csv;
 
 public class SampleSessionsTests
 {
-    public static TheoryData<string> Names => [.. Sample.All.Select(sample => sample.FileName)];
+    public static TheoryData<string> Names => [.. SampleSession.All.Select(sample => sample.FileName)];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void Each_file_is_made_byte_for_byte_from_its_random_stream(string file)
     {
-        Sample sample = Sample.All.Single(one => one.FileName == file);
+        SampleSession sample = SampleSession.All.Single(one => one.FileName == file);
         Assert.Equal(File.ReadAllText(PathOf(file)), System.Text.Encoding.UTF8.GetString(sample.Bytes()));
         Assert.Contains($"| `{file}` | {sample.Stream} |", File.ReadAllText(PathOf("README.md")), StringComparison.Ordinal);
     }
@@ -34,16 +34,16 @@ public class SampleSessionsTests
     public void The_season_that_settles_settles_near_the_true_best_length()
     {
         Analysis analysis = Analyse(Import("settles.csv"));
-        Assert.True(analysis.DiminishingReturns, analysis.Verdict);
-        Assert.True(Math.Abs(analysis.Best.Length.Inches - SettlesSample.BestInches) <= 0.5, analysis.Verdict);
+        Assert.True(analysis.DiminishingReturns, Verdict.Of(analysis));
+        Assert.True(Math.Abs(analysis.Best.Length.Inches - SettlesSample.BestInches) <= 0.5, Verdict.Of(analysis));
     }
 
     [Fact]
     public void Two_years_of_one_length_an_outing_do_not_settle()
     {
         Analysis analysis = Analyse(Import("one-length.csv"));
-        Assert.False(analysis.DiminishingReturns, analysis.Verdict);
-        Assert.True(analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > 2, analysis.Verdict);
+        Assert.False(analysis.DiminishingReturns, Verdict.Of(analysis));
+        Assert.True(analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > 2, Verdict.Of(analysis));
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public class SampleSessionsTests
     public void All_samples_fit_into_one_logbook_without_meeting()
     {
         KnownLog log = KnownLog.Fresh;
-        foreach (Sample sample in Sample.All)
+        foreach (SampleSession sample in SampleSession.All)
         {
             CsvAdditions additions = CsvAssembly.Assemble(Read(sample.FileName), log, Files.Options with { SkipBad = true });
             Assert.DoesNotContain(additions.Warnings, warning => warning.Contains("left aside", StringComparison.Ordinal));

@@ -18,7 +18,7 @@ public class LopsidedCurveTests
     private static readonly Posterior Believed = new(
         [.. Parts.Select(part => new CurveCell(part.Weight, part.C, part.Best, 0, part.Skew, part.Sd * part.Sd + part.Best * part.Best, 0,
             part.SkewSd * part.SkewSd + part.Skew * part.Skew, 0, part.Correlation * part.Sd * part.SkewSd + part.Best * part.Skew, 0))],
-        Nothing, Nothing, Nothing, Nothing, Share, 0, 0);
+        Nothing, Nothing, Nothing, Nothing, Share, 0, 0, 0);
 
     private static readonly (double C, double Best, double Skew)[] Drawn = [.. Draw()];
 

@@ -2,7 +2,7 @@ using MathNet.Numerics.Distributions;
 using TrialLog.Commands;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Study.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 

@@ -1,0 +1,71 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Tuning.Assessments;
+
+namespace TrialLog.Application.Wording;
+
+/// <summary>Why the card has these lengths, in a sentence or two.</summary>
+internal static class CardReason
+{
+    private const int MostLetters = 8;
+
+    /// <summary>The reason for an analysis' own card.</summary>
+    public static string Of(Analysis analysis)
+    {
+        LengthUnit unit = analysis.Paddler.Unit;
+        IReadOnlyList<Length> lengths = analysis.Card.Lengths;
+        bool sore = analysis.Standing == Standing.Sore;
+        Length shortest = lengths.Min(), longest = lengths.Max();
+        if (analysis.SorenessLimit is { } ceiling && shortest > ceiling)
+            return $"Do not paddle this card while it hurts: {Say.Length(shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt. Rest, and see a clinician if it stays.";
+        string held = !sore ? "" : analysis.SoreEverywhere ? " Rest first; then only shorter than every length that hurt." : " Rest first; then only lengths that did not hurt.";
+        if (shortest == longest)
+        {
+            return analysis.Paddle.IsFixed ? $"This paddle is fixed at {Say.Length(shortest, unit)}.{held}"
+                : sore || analysis.Paddler.SwapsOnWater ? $"Only {Say.Length(shortest, unit)} is open to you now.{held}"
+                : $"One length today, {Say.Length(shortest, unit)}: it teaches you most next to your earlier outings.";
+        }
+
+        string pair = PairOf(lengths, unit);
+        return $"{Why(analysis, pair, shortest, longest)} {InOrder(lengths)}{held}";
+    }
+
+    /// <summary>The order of a card in letters: <c>A B B A</c>.</summary>
+    public static string Letters(IReadOnlyList<Length> lengths)
+    {
+        List<Length> seen = [];
+        return string.Join(' ', lengths.Select(length =>
+        {
+            if (!seen.Contains(length))
+                seen.Add(length);
+            return (char)('A' + seen.IndexOf(length));
+        }));
+    }
+
+    private static string Why(Analysis analysis, string pair, Length shortest, Length longest)
+    {
+        Length best = analysis.Best.Length;
+        if (analysis.Standing == Standing.Sore)
+            return $"{pair}: what soreness leaves open.";
+        if (analysis.DiminishingReturns)
+            return $"Not needed; but if you go out, {pair} would teach you most.";
+        if (best > shortest && best < longest)
+            return $"{pair}, one each side of your best length, teaches you most in one outing.";
+        return best == shortest || best == longest
+            ? $"{pair} teaches you most in one outing."
+            : $"{pair}: both are {(best > longest ? "shorter" : "longer")} than your best length on purpose; how much slower they are shows how much length matters to you.";
+    }
+
+    private static string PairOf(IReadOnlyList<Length> lengths, LengthUnit unit)
+    {
+        string[] all = [.. lengths.Distinct().Order().Select(length => Say.Length(length, unit))];
+        string tail = " " + Say.Symbol(unit);
+        return string.Join(", ", all[..^1].Select(text => text[..^tail.Length])) + " against " + all[^1];
+    }
+
+    private static string InOrder(IReadOnlyList<Length> lengths) => lengths.Count <= MostLetters
+        ? $"In the order {Letters(lengths)}, so that tiredness affects {(lengths.Distinct().Count() > 2 ? "all" : "both")} lengths alike."
+        : "In mirrored order, so that tiredness affects all lengths alike.";
+}

@@ -1,0 +1,56 @@
+using TrialLog.Recordings.Pieces;
+
+namespace TrialLog.TestData.Recordings.Simulation;
+
+/// <summary>Paddles a plan and records it on a faulty watch.</summary>
+internal static class Simulator
+{
+    /// <summary>The outing; the same plan and seed give the same one.</summary>
+    public static SimulatedOuting Run(OutingPlan plan, int seed)
+    {
+        var random = new Random(seed);
+        var paddler = new SimulatedPaddler(plan, random);
+        var pieces = new List<TruePiece>();
+        var presses = new List<double>();
+        double easy = plan.EasyShare * plan.Speeds.Average();
+
+        paddler.Rest(20);
+        paddler.Easy(plan.WarmUp, easy);
+        if (!plan.StraightFromWarmUp)
+            paddler.Rest(60);
+        foreach (double speed in plan.Speeds)
+        {
+            if (pieces.Count > 0)
+                paddler.Rest(plan.Rest);
+            double from = paddler.Now;
+            List<(double Start, double End, double Speed)> legs = [paddler.Leg(plan.Leg, speed)];
+            if (plan.RoundTrips)
+            {
+                paddler.TurnAbout(speed);
+                legs.Add(paddler.Leg(plan.Leg, speed));
+            }
+
+            pieces.Add(new TruePiece(from, paddler.Now, legs.Average(l => l.Speed), [.. legs.Select(l => (l.Start, l.End))]));
+            paddler.Rest(plan.Rest / 3);
+            paddler.Easy(12, 0.4 * speed);
+            paddler.TurnAbout(0.8 * speed);
+            presses.AddRange([from, pieces[^1].End]);
+        }
+
+        paddler.Rest(60);
+        paddler.Easy(plan.WarmUp, easy);
+        paddler.Rest(20);
+        double start = paddler.Points[0].Time;
+        List<RecordedPoint> noisy = Watch.Noisy(paddler.Points, plan.Watch, random);
+        return new SimulatedOuting
+        {
+            True = paddler.Points,
+            Noisy = noisy,
+            Recorded = Watch.Spoil(noisy, plan.Watch, random),
+            Pieces = pieces,
+            Presses = plan.Laps ? [.. presses.Select(p => start + p + random.Next(-1, 2))] : [],
+            Current = plan.Current,
+            Offset = plan.Start.Offset,
+        };
+    }
+}

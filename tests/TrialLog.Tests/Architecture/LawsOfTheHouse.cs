@@ -1,0 +1,154 @@
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Tests.Architecture;
+
+/// <summary>Which way the arrows point, read from the compiled assemblies. The laws are told in DEVELOPERS.md.</summary>
+public class LawsOfTheHouse
+{
+    /// <summary>
+    /// Arrows that point backwards, so that two folders use each other, each with its reason. Whatever is not listed here points one
+    /// way; an arrow that is gone must go from the list too.
+    /// </summary>
+    private static readonly Dictionary<(string From, string To), string> Backwards = new()
+    {
+        [("TrialLog.Tuning.Assessments", "TrialLog.Tuning")] = "the input and the settings are the project's front door, read by all rooms",
+        [("TrialLog.Tuning.Checks", "TrialLog.Tuning")] = "as above",
+        [("TrialLog.Tuning.Classical", "TrialLog.Tuning")] = "as above",
+        [("TrialLog.Tuning.Information", "TrialLog.Tuning")] = "as above",
+        [("TrialLog.Tuning.Model", "TrialLog.Tuning")] = "as above",
+        [("TrialLog.Tuning.Planning", "TrialLog.Tuning")] = "as above",
+        [("TrialLog.Tuning.Assessments", "TrialLog.Tuning.Checks")] = "an analysis carries the checks' findings",
+        [("TrialLog.Logbook.Shared", "TrialLog.Logbook")] = "a shared file is written from and read into the logbook's own records",
+        [("TrialLog.Commands.Coach", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
+        [("TrialLog.Commands.Sizing", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
+        [("TrialLog.Commands.Json", "TrialLog.Commands.Sizing")] = "to be moved",
+        [("TrialLog.Application.Workspaces", "TrialLog.Application.Squads")] = "to be moved",
+        [("TrialLog.Application.Wording", "TrialLog.Application.Logging")] = "to be moved",
+    };
+
+    [Fact]
+    public void Projects_point_one_way() =>
+        Assert.Empty(
+            from use in House.Uses
+            let user = ProjectOf(use.From)
+            let used = ProjectOf(use.To)
+            where user != used && !House.Projects[user].Contains(used)
+            select $"{use.User} uses {use.Used}");
+
+    [Fact]
+    public void No_two_folders_use_each_other_but_those_that_are_named_with_a_reason()
+    {
+        ILookup<(string From, string To), Use> arrows = House.Uses.ToLookup(use => (use.From, use.To));
+        Assert.Empty(
+            from arrow in arrows
+            where string.CompareOrdinal(arrow.Key.From, arrow.Key.To) < 0 && arrows.Contains((arrow.Key.To, arrow.Key.From))
+            where !Backwards.ContainsKey(arrow.Key) && !Backwards.ContainsKey((arrow.Key.To, arrow.Key.From))
+            select $"{arrow.Key.From} uses {Named(arrow)}; {arrow.Key.To} uses {Named(arrows[(arrow.Key.To, arrow.Key.From)])}");
+    }
+
+    [Fact]
+    public void Without_those_there_is_no_circle_at_all()
+    {
+        List<(string From, string To)> arrows = [.. House.Uses.Select(use => (use.From, use.To)).Distinct().Where(arrow => !Backwards.ContainsKey(arrow))];
+        HashSet<string> left = [.. arrows.SelectMany(arrow => new[] { arrow.From, arrow.To })];
+        // Folders that use nothing that is left go, until none does; what then remains goes in circles.
+        while (left.RemoveWhere(folder => !arrows.Any(arrow => arrow.From == folder && left.Contains(arrow.To))) > 0)
+        {
+        }
+
+        while (left.RemoveWhere(folder => !arrows.Any(arrow => arrow.To == folder && left.Contains(arrow.From))) > 0)
+        {
+        }
+
+        Assert.Empty(House.Uses.Where(use => left.Contains(use.From) && left.Contains(use.To) && arrows.Contains((use.From, use.To)))
+            .Select(use => $"{use.From} -> {use.To}: {use.User} uses {use.Used}"));
+    }
+
+    [Fact]
+    public void An_arrow_that_no_longer_points_backwards_is_no_longer_listed()
+    {
+        ILookup<string, string> arrows = House.Uses.Select(use => (use.From, use.To)).Distinct().ToLookup(arrow => arrow.From, arrow => arrow.To);
+        Assert.All(Backwards.Keys, arrow => Assert.True(arrows[arrow.From].Contains(arrow.To) && Reaches(arrow.To, arrow.From), $"{arrow} is gone"));
+
+        bool Reaches(string from, string to)
+        {
+            HashSet<string> seen = [from];
+            for (Queue<string> next = new([from]); next.TryDequeue(out string? at);)
+            {
+                foreach (string further in arrows[at].Where(seen.Add))
+                    next.Enqueue(further);
+            }
+
+            return seen.Contains(to);
+        }
+    }
+
+    [Fact]
+    public void Namespaces_equal_folders()
+    {
+        string sources = Repository.File("src");
+        Assert.Empty(
+            from file in Directory.EnumerateFiles(sources, "*.cs", SearchOption.AllDirectories)
+            let path = Path.GetRelativePath(sources, file).Replace('\\', '/').Split('/')
+            where !path.Contains("obj") && !path.Contains("bin")
+            let declared = File.ReadLines(file).FirstOrDefault(line => line.StartsWith("namespace ", StringComparison.Ordinal))
+            where declared is not null && declared != $"namespace {string.Join('.', path[..^1])};"
+            select $"{string.Join('/', path)}: {declared}");
+    }
+
+    // What stands on the right may use what stands on the left; nothing else may.
+    [Theory]
+    [InlineData("System.Console", "TrialLog.Commands", "TrialLog.Screens", "TrialLog")]
+    [InlineData("Terminal.Gui", "TrialLog.Screens", "TrialLog.Plots")]
+    [InlineData("System.CommandLine", "TrialLog.Commands")]
+    [InlineData("Microsoft.Data.Sqlite", "TrialLog.Logbook")]
+    [InlineData("Dapper", "TrialLog.Logbook")]
+    [InlineData("DbUp", "TrialLog.Logbook")]
+    [InlineData("CsvHelper", "TrialLog.Recordings", "TrialLog.Reports")]
+    [InlineData("Ical.Net", "TrialLog.Reports")]
+    [InlineData("OxyPlot", "TrialLog.Reports")]
+    [InlineData("MathNet", "TrialLog.Tuning")]
+    public void Only_its_own_room_touches_a_library(string library, params string[] rooms) =>
+        Assert.Empty(
+            from use in House.UsersOf(library)
+            where !rooms.Any(room => use.Folder == room || (room != "TrialLog" && use.Folder.StartsWith(room + ".", StringComparison.Ordinal)))
+            select $"{use.User} uses {use.Used}");
+
+    // Else the law above would hold because nothing is seen.
+    [Theory]
+    [InlineData("System.Console")]
+    [InlineData("Terminal.Gui")]
+    [InlineData("System.CommandLine")]
+    [InlineData("Microsoft.Data.Sqlite")]
+    [InlineData("MathNet")]
+    public void The_room_of_a_library_does_touch_it(string library) => Assert.NotEmpty(House.UsersOf(library));
+
+    [Fact]
+    public void Domain_uses_no_package() =>
+        Assert.Empty(
+            from type in House.Types
+            where House.FolderOf(type).StartsWith("TrialLog.Domain.", StringComparison.Ordinal)
+            from dependency in type.Dependencies
+            where dependency.Target.Assembly is not null
+            let assembly = House.ShortName(dependency.Target.Assembly.Name)
+            where assembly != "TrialLog.Domain" && !assembly.StartsWith("System.", StringComparison.Ordinal) && assembly is not ("mscorlib" or "netstandard")
+            select $"{type.FullName} uses {dependency.Target.FullName} of {assembly}");
+
+    // A law drawn by the library's own method would fail by chance.
+    [Fact]
+    public void Every_random_law_has_a_fixed_seed() =>
+        Assert.Empty(
+            from file in Directory.EnumerateFiles(Repository.File("tests/TrialLog.Tests"), "*.cs", SearchOption.AllDirectories)
+            where !file.EndsWith("FixedSeeds.cs", StringComparison.Ordinal) && !file.EndsWith("LawsOfTheHouse.cs", StringComparison.Ordinal)
+            let text = File.ReadAllText(file)
+            where text.Contains("Check.Sample", StringComparison.Ordinal) || text.Contains("SampleModelBased", StringComparison.Ordinal)
+                || text.Contains("SampleParallel", StringComparison.Ordinal) || text.Contains("threads:", StringComparison.Ordinal)
+                || text.Contains("new Random()", StringComparison.Ordinal) || text.Contains("Random.Shared", StringComparison.Ordinal)
+            select Path.GetFileName(file));
+
+    private static string ProjectOf(string folder) => folder.Split('.') is ["TrialLog", var second, ..] && House.Projects.ContainsKey("TrialLog." + second)
+        ? "TrialLog." + second : "triallog";
+
+    private static string Named(IEnumerable<Use> uses) => string.Join(", ", uses.Select(use => use.Used).Distinct());
+}
