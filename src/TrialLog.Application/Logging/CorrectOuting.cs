@@ -1,5 +1,4 @@
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
@@ -13,23 +12,7 @@ internal static class CorrectOuting
     /// <exception cref="RequestException">Something is wrong with it; nothing was changed.</exception>
     public static Outing Replace(Workspace workspace, Outing changed)
     {
-        IReadOnlyList<Paddle> paddles = workspace.Logbook.Paddles();
-        var problems = new List<string>();
-        if (Plausible.ProblemWithDate(changed.Date, workspace.Today) is { } wrongDate)
-            problems.Add(wrongDate);
-        problems.AddRange(LogOuting.ProblemsWithTexts(changed.Place, changed.Water, changed.Notes, changed.Pieces.Select(piece => (piece.Order, piece.Notes))));
-        foreach (Piece piece in changed.Pieces)
-        {
-            Paddle paddle = paddles.First(known => known.Id == piece.PaddleId);
-            if ((LogOuting.ProblemWithLength(paddle, piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is { } problem)
-                problems.Add($"Piece {piece.Order}: {problem}");
-        }
-
-        if (changed.Label.Length > 0)
-            NameRule.Checked(changed.Label, "label");
-        if (workspace.Logbook.Outings(changed.PaddlerId).Any(other => other.Id != changed.Id && other.Date == changed.Date
-            && string.Equals(other.Label, changed.Label, StringComparison.OrdinalIgnoreCase)))
-            problems.Add($"There is another outing {FindOuting.NameOf(changed)}; give another date or label.");
+        IReadOnlyList<string> problems = OutingProblems.Of(changed, workspace.Logbook.Paddles(), workspace.Logbook.Outings(changed.PaddlerId), workspace.Today);
         if (problems.Count > 0)
             throw new RequestException(string.Join(Environment.NewLine, problems) + Environment.NewLine + "Nothing was changed.");
         workspace.Logbook.Change($"Changed the outing {FindOuting.NameOf(changed)}", logbook => logbook.Put(changed));

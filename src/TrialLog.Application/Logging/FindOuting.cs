@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -22,7 +23,7 @@ internal static class FindOuting
         if (name.Equals("last", StringComparison.OrdinalIgnoreCase))
             return all[^1];
         int colon = name.IndexOf(':', StringComparison.Ordinal);
-        DateOnly date = Date(colon < 0 ? name : name[..colon], workspace.Today);
+        DateOnly date = TextForms.Date(workspace.Today).Read(colon < 0 ? name : name[..colon]);
         string? label = colon < 0 ? null : name[(colon + 1)..].Trim();
         List<Outing> found = [.. all.Where(outing => outing.Date == date
             && (label is null || string.Equals(outing.Label, label, StringComparison.OrdinalIgnoreCase)))];
@@ -38,14 +39,4 @@ internal static class FindOuting
     /// <summary>The piece of that number in the outing.</summary>
     public static Piece Piece(Outing outing, int order) => outing.Pieces.FirstOrDefault(piece => piece.Order == order)
         ?? throw new RequestException($"The outing {NameOf(outing)} has no piece {order}; its pieces are {string.Join(", ", outing.Pieces.Select(piece => piece.Order))}.");
-
-    /// <summary>Reads an ISO 8601 date, <c>today</c> or <c>yesterday</c>.</summary>
-    public static DateOnly Date(string text, DateOnly today) => text.Trim().ToLowerInvariant() switch
-    {
-        "today" => today,
-        "yesterday" => today.AddDays(-1),
-        string iso => DateOnly.TryParseExact(iso, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-            ? date
-            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a date; write it like 2026-05-03, or today, or yesterday."),
-    };
 }

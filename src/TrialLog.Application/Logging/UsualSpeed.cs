@@ -44,6 +44,9 @@ internal sealed class UsualSpeed
             : $"{times.ToString(times < 3 ? "0.0" : "0", CultureInfo.InvariantCulture)} times {(faster > 1 ? "faster" : "slower")}";
     }
 
+    /// <summary>Whether nothing is odd about that piece.</summary>
+    public bool Fits(Distance distance, PieceTime time) => Doubt(distance, time) is null;
+
     private static double Log(Distance distance, PieceTime time) => Math.Log(distance.Metres / time.Seconds) + Fading * Math.Log(distance.Metres);
 
     private static double? Median(double[] speeds)

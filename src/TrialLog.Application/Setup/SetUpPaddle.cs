@@ -20,6 +20,21 @@ internal sealed record PaddleDetails
     public (Length Shortest, Length Longest)? Range { get; init; }
 
     public Length? Step { get; init; }
+
+    /// <summary>A new name.</summary>
+    public string? NewName { get; init; }
+
+    /// <summary>Whose it is from now on.</summary>
+    public Paddler? Owner { get; init; }
+
+    /// <summary>Whether it belongs to the club from now on.</summary>
+    public bool Club { get; init; }
+
+    /// <summary>Whether nobody is its owner from now on.</summary>
+    public bool ClearOwner { get; init; }
+
+    /// <summary>Whether to forget the blade's area.</summary>
+    public bool ClearBladeArea { get; init; }
 }
 
 /// <summary>Adds a paddle, or changes what is known of one.</summary>
@@ -33,11 +48,7 @@ internal static class SetUpPaddle
     /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
     public static Paddle Add(Workspace workspace, string name, PaddleDetails details, bool newName = false)
     {
-        string checkedName = NameRule.Checked(name, "paddle");
-        if (workspace.Logbook.Paddles().Any(known => string.Equals(known.Name, checkedName, StringComparison.OrdinalIgnoreCase)))
-            throw new RequestException($"There is a paddle “{checkedName}” already; change it with: triallog paddle set \"{checkedName}\" …");
-        if (!newName)
-            NewName.Refuse(workspace.Logbook.Paddles().Select(known => known.Name), checkedName, "paddle");
+        string checkedName = Setup.NewName.Checked(workspace.Logbook.Paddles().Select(known => known.Name), name, "paddle", newName);
         if (details.Range is null)
             throw new RequestException("Say what lengths the paddle has: --range 48in..54in if it is adjustable, --fixed 50in if it is not.");
         if (details.Blade is null)
@@ -57,10 +68,16 @@ internal static class SetUpPaddle
         return paddle;
     }
 
-    public static Paddle Change(Workspace workspace, string name, PaddleDetails details)
+    /// <param name="workspace">The open logbook.</param>
+    /// <param name="name">Which paddle.</param>
+    /// <param name="details">What is told.</param>
+    /// <param name="newName">Whether a new name is meant though it is close to a known one.</param>
+    public static Paddle Change(Workspace workspace, string name, PaddleDetails details, bool newName = false)
     {
-        Paddle paddle = With(workspace.PaddleNamed(name), details);
-        workspace.Logbook.Change($"Changed the paddle {paddle.Name}", logbook => logbook.Put(paddle));
+        Paddle before = workspace.PaddleNamed(name), paddle = With(before, details);
+        if (details.NewName is { } other)
+            paddle = paddle with { Name = Setup.NewName.Checked(workspace.Logbook.Paddles().Where(known => known.Id != before.Id).Select(known => known.Name), other, "paddle", newName) };
+        workspace.Logbook.Change(paddle.Name == before.Name ? $"Changed the paddle {paddle.Name}" : $"Renamed the paddle {before.Name} to {paddle.Name}", logbook => logbook.Put(paddle));
         return paddle;
     }
 
@@ -85,7 +102,9 @@ internal static class SetUpPaddle
         Paddle paddle = before with
         {
             Blade = details.Blade ?? before.Blade,
-            BladeAreaSquareInches = details.BladeAreaSquareInches ?? before.BladeAreaSquareInches,
+            BladeAreaSquareInches = details.ClearBladeArea ? null : details.BladeAreaSquareInches ?? before.BladeAreaSquareInches,
+            OwnerId = details.Owner is { } owner ? owner.Id : details.Club || details.ClearOwner ? null : before.OwnerId,
+            BelongsToClub = details.Club || (details.Owner is null && !details.ClearOwner && before.BelongsToClub),
             Steering = details.Steering ?? before.Steering,
             Shortest = details.Range?.Shortest ?? before.Shortest,
             Longest = details.Range?.Longest ?? before.Longest,

@@ -1,5 +1,5 @@
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -7,9 +7,12 @@ using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Application.Setup;
 
-/// <summary>What is told of a paddler; null leaves it as it is.</summary>
+/// <summary>What is told of a paddler; null leaves it as it is, and what is named in <see cref="Clear"/> is forgotten.</summary>
 internal sealed record PaddlerDetails
 {
+    /// <summary>A new name.</summary>
+    public string? NewName { get; init; }
+
     public LengthUnit? Unit { get; init; }
 
     public Length? SeatedReach { get; init; }
@@ -42,21 +45,49 @@ internal sealed record PaddlerDetails
 
     public double? WorthwhilePercent { get; init; }
 
+    /// <summary>What trial outings look like; what is null in it stays as it is.</summary>
+    public TrialHabits Trials { get; init; } = TrialHabits.Untold;
+
+    /// <summary>Body measures to forget.</summary>
+    public IReadOnlyList<BodyMeasure> Clear { get; init; } = [];
+
+    /// <summary>What else to forget.</summary>
+    public PaddlerFields ClearToo { get; init; }
+
     /// <summary>The measures told here, over those known before.</summary>
-    public BodyMeasures Over(BodyMeasures before) => before with
+    public BodyMeasures Over(BodyMeasures before)
     {
-        SeatedReach = SeatedReach ?? before.SeatedReach,
-        Stature = Stature ?? before.Stature,
-        SittingShoulderHeight = SittingShoulderHeight ?? before.SittingShoulderHeight,
-        ShoulderElbow = ShoulderElbow ?? before.ShoulderElbow,
-        ElbowGrip = ElbowGrip ?? before.ElbowGrip,
-        EyeHeight = EyeHeight ?? before.EyeHeight,
-        ShoulderBreadth = ShoulderBreadth ?? before.ShoulderBreadth,
-        ArmSpan = ArmSpan ?? before.ArmSpan,
-        OverheadReach = OverheadReach ?? before.OverheadReach,
-        HandLength = HandLength ?? before.HandLength,
-        PalmLength = PalmLength ?? before.PalmLength,
-    };
+        BodyMeasures told = before with
+        {
+            SeatedReach = SeatedReach ?? before.SeatedReach,
+            Stature = Stature ?? before.Stature,
+            SittingShoulderHeight = SittingShoulderHeight ?? before.SittingShoulderHeight,
+            ShoulderElbow = ShoulderElbow ?? before.ShoulderElbow,
+            ElbowGrip = ElbowGrip ?? before.ElbowGrip,
+            EyeHeight = EyeHeight ?? before.EyeHeight,
+            ShoulderBreadth = ShoulderBreadth ?? before.ShoulderBreadth,
+            ArmSpan = ArmSpan ?? before.ArmSpan,
+            OverheadReach = OverheadReach ?? before.OverheadReach,
+            HandLength = HandLength ?? before.HandLength,
+            PalmLength = PalmLength ?? before.PalmLength,
+        };
+        return Clear.Aggregate(told, static (body, measure) => body.With(measure, null));
+    }
+}
+
+/// <summary>Fields of a paddler, beside the body, that can be forgotten.</summary>
+[Flags]
+internal enum PaddlerFields
+{
+    None = 0,
+    KnownLength = 1,
+    Goal = 2,
+    Worthwhile = 4,
+    Pieces = 8,
+    Distance = 16,
+    Minutes = 32,
+    TimedBy = 64,
+    Price = 128,
 }
 
 /// <summary>Adds a paddler, or changes what is known of one.</summary>
@@ -68,21 +99,24 @@ internal static class SetUpPaddler
     /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
     public static Paddler Add(Workspace workspace, string name, PaddlerDetails details, bool newName = false)
     {
-        string checkedName = NameRule.Checked(name, "paddler");
-        if (workspace.Logbook.Paddlers().Any(known => string.Equals(known.Name, checkedName, StringComparison.OrdinalIgnoreCase)))
-            throw new RequestException($"There is a paddler “{checkedName}” already; change what is known with: triallog paddler set \"{checkedName}\" …");
-        if (!newName)
-            NewName.Refuse(workspace.Logbook.Paddlers().Select(known => known.Name), checkedName, "paddler");
+        string checkedName = NewName.Checked(workspace.Logbook.Paddlers().Select(known => known.Name), name, "paddler", newName);
         Paddler paddler = With(new Paddler { Id = Guid.CreateVersion7(workspace.Now), Name = checkedName, Unit = workspace.Unit }, details);
         workspace.Logbook.Change($"Added the paddler {checkedName}", logbook => logbook.Put(paddler));
         workspace.Remember(paddler);
         return paddler;
     }
 
-    public static Paddler Change(Workspace workspace, string name, PaddlerDetails details)
+    /// <param name="workspace">The open logbook.</param>
+    /// <param name="name">Whom to change.</param>
+    /// <param name="details">What is told.</param>
+    /// <param name="newName">Whether a new name is meant though it is close to a known one.</param>
+    public static Paddler Change(Workspace workspace, string name, PaddlerDetails details, bool newName = false)
     {
-        Paddler paddler = With(workspace.PaddlerNamed(name), details);
-        workspace.Logbook.Change($"Changed what is known of {paddler.Name}", logbook => logbook.Put(paddler));
+        Paddler before = workspace.PaddlerNamed(name), paddler = With(before, details);
+        if (details.NewName is { } other)
+            paddler = paddler with { Name = NewName.Checked(workspace.Logbook.Paddlers().Where(known => known.Id != before.Id).Select(known => known.Name), other, "paddler", newName) };
+        workspace.Logbook.Change(
+            paddler.Name == before.Name ? $"Changed what is known of {paddler.Name}" : $"Renamed {before.Name} to {paddler.Name}", logbook => logbook.Put(paddler));
         workspace.Remember(paddler);
         return paddler;
     }
@@ -95,30 +129,30 @@ internal static class SetUpPaddler
     }
 
     /// <summary>Reads a goal event: <c>OC1, 10km</c> or <c>OC6, 1:30:00</c>.</summary>
-    public static GoalEvent Goal(Workspace workspace, string text)
-    {
-        int comma = text.IndexOf(',', StringComparison.Ordinal);
-        if (comma < 0)
-            throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a goal event; write the hull, a comma, and a distance or a time: \"OC1, 10km\" or \"OC6, 1:30:00\".");
-        Hull hull = workspace.HullNamed(text[..comma]);
-        string rest = text[(comma + 1)..].Trim();
-        if (rest.Contains(':', StringComparison.Ordinal) || rest.EndsWith("min", StringComparison.OrdinalIgnoreCase) || rest.EndsWith('h') || rest.EndsWith('s'))
-            return new GoalEvent { HullId = hull.Id, Time = PieceTime.Parse(rest) };
-        return new GoalEvent { HullId = hull.Id, Distance = Distance.Parse(rest) };
-    }
+    public static GoalEvent Goal(Workspace workspace, string text) => GoalText.Read(text, workspace.HullNamed);
 
     private static Paddler With(Paddler paddler, PaddlerDetails details)
     {
         if (details.WorthwhilePercent is { } worthwhile && worthwhile is not (> 0 and <= 5))
-            throw new InvalidValueException("A worthwhile change lies above 0 and up to 5 % of speed.");
+            throw new InvalidValueException("A worthwhile change lies above 0 and up to 5% of speed.");
+        bool Cleared(PaddlerFields field) => details.ClearToo.HasFlag(field);
+        TrialHabits told = details.Trials, before = paddler.Trials;
         Paddler changed = paddler with
         {
             Unit = details.Unit ?? paddler.Unit,
-            KnownLength = details.KnownLength ?? paddler.KnownLength,
-            Goal = details.Goal ?? paddler.Goal,
+            KnownLength = Cleared(PaddlerFields.KnownLength) ? null : details.KnownLength ?? paddler.KnownLength,
+            Goal = Cleared(PaddlerFields.Goal) ? null : details.Goal ?? paddler.Goal,
             SwapsOnWater = details.SwapsOnWater ?? paddler.SwapsOnWater,
-            WorthwhilePercent = details.WorthwhilePercent ?? paddler.WorthwhilePercent,
+            WorthwhilePercent = Cleared(PaddlerFields.Worthwhile) ? null : details.WorthwhilePercent ?? paddler.WorthwhilePercent,
             Body = details.Over(paddler.Body),
+            Trials = Habits.Checked(new TrialHabits
+            {
+                Pieces = Cleared(PaddlerFields.Pieces) ? null : told.Pieces ?? before.Pieces,
+                Distance = Cleared(PaddlerFields.Distance) ? null : told.Distance ?? before.Distance,
+                Minutes = Cleared(PaddlerFields.Minutes) ? null : told.Minutes ?? before.Minutes,
+                TimedBy = Cleared(PaddlerFields.TimedBy) ? null : told.TimedBy ?? before.TimedBy,
+                PricePercent = Cleared(PaddlerFields.Price) ? null : told.PricePercent ?? before.PricePercent,
+            }),
         };
         if (changed.KnownLength is { } known && Plausible.ProblemWithPaddleLength(known) is { } problem)
             throw new InvalidValueException(problem);

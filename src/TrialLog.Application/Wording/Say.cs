@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialLog.Application.Logging;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
@@ -162,8 +161,8 @@ internal static class Say
     /// <summary>Time per kilometre: <c>5:33 /km</c>.</summary>
     public static string Pace(Piece piece) => Pace(piece.MetresPerSecond);
 
-    /// <summary>Time per kilometre of a piece that is being typed.</summary>
-    public static string Pace(PieceEntry piece) => Pace(piece.Distance.Metres / piece.Time.Seconds);
+    /// <summary>Time per kilometre of that distance in that time.</summary>
+    public static string Pace(Distance distance, PieceTime time) => Pace(distance.Metres / time.Seconds);
 
     /// <summary>A distance to the metre: <c>1.008 km</c>, <c>400 m</c>.</summary>
     public static string Distance(Distance distance) =>

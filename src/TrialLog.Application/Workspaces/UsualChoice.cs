@@ -3,14 +3,41 @@ using TrialLog.Domain.Log;
 
 namespace TrialLog.Application.Workspaces;
 
-/// <summary>Whose length to look at when nobody said: never a question, always the likeliest.</summary>
+/// <summary>
+/// Whose length to look at when nobody said, in which hull and with which paddle. One rule for commands and screens: what was used last, else
+/// what there is of their own; another paddler's paddle is never given out unasked.
+/// </summary>
 internal static class UsualChoice
 {
     private const string LastHull = "last-hull:", LastPaddle = "last-paddle:";
 
+    /// <summary>The hull of the paddler's latest outing, else the goal event's, else OC1.</summary>
+    public static Hull Hull(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings)
+    {
+        IReadOnlyList<Hull> hulls = workspace.Logbook.Hulls();
+        return hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
+            ?? hulls.FirstOrDefault(known => known.Id == StandardHulls.All[0].Id)
+            ?? hulls[0];
+    }
+
+    /// <summary>
+    /// The paddle they used last in that hull, else last at all; else every paddle of their own, to choose from; none where all are
+    /// somebody else's.
+    /// </summary>
+    public static IReadOnlyList<Paddle> Paddles(Workspace workspace, Paddler paddler, Hull hull, IReadOnlyList<Outing> outings)
+    {
+        Dictionary<Guid, Paddle> paddles = workspace.Logbook.Paddles()
+            .Where(paddle => !paddle.Steering && (paddle.OwnerId is null || paddle.IsFor(paddler.Id))).ToDictionary(paddle => paddle.Id);
+        IEnumerable<Outing> latestFirst = outings.Reverse();
+        Paddle? latest = latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
+            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId)).FirstOrDefault(paddle => paddle is not null);
+        return latest is not null ? [latest] : [.. OwnGear.Paddles(workspace, paddler, outings).Where(paddle => paddles.ContainsKey(paddle.Id))];
+    }
+
     /// <summary>
     /// The paddler last worked with, in the hull and with the paddle they last looked at, else those of their latest outing;
-    /// null while the logbook lacks a paddler or a paddle to tune.
+    /// null while the logbook lacks a paddler or a paddle to tune. Where several paddles are theirs, the first.
     /// </summary>
     public static Chosen? Of(Workspace workspace)
     {
@@ -31,11 +58,11 @@ internal static class UsualChoice
         {
             // Only now is the whole log read: it may be long.
             IReadOnlyList<Outing> outings = atHand ?? workspace.Logbook.Outings(paddler.Id);
-            hull ??= workspace.UsualHull(paddler, outings);
-            paddle ??= workspace.LatestPaddle(hull, outings) ?? paddles[0];
+            hull ??= Hull(workspace, paddler, outings);
+            paddle ??= Paddles(workspace, paddler, hull, outings).FirstOrDefault();
         }
 
-        return new Chosen(paddler, hull, paddle);
+        return paddle is null ? null : new Chosen(paddler, hull, paddle);
     }
 
     /// <summary>Remembers what was looked at.</summary>

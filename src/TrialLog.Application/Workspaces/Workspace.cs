@@ -61,10 +61,8 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
     public Paddle PaddleNamed(string name) =>
         Named(logbook.Paddles(), name, paddle => paddle.Name, "paddle", "triallog paddle add NAME --blade 18.5in --range 48in..54in");
 
-    /// <summary>
-    /// What is asked for, gaps filled: the hull and paddle of the paddler's latest outing, else the goal event's hull,
-    /// else OC1, and the only paddle that is not for steering.
-    /// </summary>
+    /// <summary>What is asked for, gaps filled by <see cref="UsualChoice"/>.</summary>
+    /// <exception cref="RequestException">There is no paddler or paddle of that name, or nobody can tell which paddle is meant.</exception>
     public Chosen Choose(string? paddlerName, string? hullName, string? paddleName)
     {
         Paddler paddler = PaddlerNamed(paddlerName);
@@ -74,8 +72,8 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
     /// <summary>As <see cref="Choose(string?, string?, string?)"/>, for a paddler whose outings are at hand.</summary>
     public Chosen Choose(Paddler paddler, string? hullName, string? paddleName, IReadOnlyList<Outing> outings)
     {
-        Hull hull = hullName is null ? UsualHull(paddler, outings) : HullNamed(hullName);
-        return new Chosen(paddler, hull, paddleName is not null ? PaddleNamed(paddleName) : UsualPaddle(hull, outings));
+        Hull hull = hullName is null ? UsualChoice.Hull(this, paddler, outings) : HullNamed(hullName);
+        return new Chosen(paddler, hull, paddleName is not null ? PaddleNamed(paddleName) : UsualPaddle(paddler, hull, outings));
     }
 
     /// <summary>Everything an analysis looks at.</summary>
@@ -106,34 +104,16 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
             logbook.SaveSetting(LastPaddler, paddler.Id.ToString());
     }
 
-    /// <summary>The hull of the paddler's latest outing, else the goal event's, else OC1.</summary>
-    public Hull UsualHull(Paddler paddler, IReadOnlyList<Outing> outings)
+    private Paddle UsualPaddle(Paddler paddler, Hull hull, IReadOnlyList<Outing> outings)
     {
-        IReadOnlyList<Hull> hulls = logbook.Hulls();
-        return hulls.FirstOrDefault(known => known.Id == outings.LastOrDefault()?.HullId)
-            ?? hulls.FirstOrDefault(known => known.Id == paddler.Goal?.HullId)
-            ?? hulls.FirstOrDefault(known => known.Id == StandardHulls.All[0].Id)
-            ?? hulls[0];
-    }
-
-    /// <summary>The paddle last used in that hull, else last used at all; null where none was, or only for steering.</summary>
-    public Paddle? LatestPaddle(Hull hull, IReadOnlyList<Outing> outings)
-    {
-        Dictionary<Guid, Paddle> paddles = logbook.Paddles().Where(paddle => !paddle.Steering).ToDictionary(paddle => paddle.Id);
-        IEnumerable<Outing> latestFirst = outings.Reverse();
-        return latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
-            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId)).FirstOrDefault(paddle => paddle is not null);
-    }
-
-    private Paddle UsualPaddle(Hull hull, IReadOnlyList<Outing> outings)
-    {
-        List<Paddle> paddles = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
-        return LatestPaddle(hull, outings) ?? paddles.Count switch
-        {
-            1 => paddles[0],
-            0 => throw new RequestException("The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"),
-            _ => throw new RequestException($"The logbook has {paddles.Count} paddles; say which with --paddle NAME ({Names(paddles, paddle => paddle.Name)})."),
-        };
+        IReadOnlyList<Paddle> usual = UsualChoice.Paddles(this, paddler, hull, outings);
+        if (usual is [var one])
+            return one;
+        IReadOnlyList<Paddle> all = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
+        throw new RequestException(
+            all.Count == 0 ? "The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"
+            : usual.Count == 0 ? $"No paddle here is {Quoted.Visible(paddler.Name)}'s or the club's; say which with --paddle NAME ({Names(all, paddle => paddle.Name)}), or whose it is: triallog paddle set NAME --owner \"{Quoted.Visible(paddler.Name)}\", or --club."
+            : $"{Quoted.Visible(paddler.Name)} has {usual.Count} paddles; say which with --paddle NAME ({Names(usual, paddle => paddle.Name)}).");
     }
 
     private static T Named<T>(IReadOnlyList<T> all, string name, Func<T, string> nameOf, string kind, string toAdd) where T : class =>

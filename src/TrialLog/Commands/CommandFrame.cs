@@ -1,10 +1,14 @@
 using System.CommandLine;
 using TrialLog.Application.Setup;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
+using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
@@ -42,10 +46,10 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
     {
         using LogbookFile logbook = LogbookFile.Open(StorePath(parsed));
         action(parsed, new Workspace(logbook, surroundings.Clock));
-    }));
+    }, parsed.GetValue(Json)));
 
     /// <summary>Gives a command an action that needs no logbook.</summary>
-    public void WithoutLogbook(Command command, Action<ParseResult> action) => command.SetAction(parsed => Guarded(() => action(parsed)));
+    public void WithoutLogbook(Command command, Action<ParseResult> action) => command.SetAction(parsed => Guarded(() => action(parsed), parsed.GetValue(Json)));
 
     /// <summary>The logbook's file by option, environment or custom.</summary>
     public string StorePath(ParseResult parsed) => parsed.GetValue(Store) ?? StorePath(surroundings.Environment);
@@ -69,8 +73,8 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
         return Path.Combine(folder, "logbook.db");
     }
 
-    /// <summary>Runs an action; a request that cannot be met is said in one sentence on the error stream.</summary>
-    public int Guarded(Action action)
+    /// <summary>Runs an action; a request that cannot be met is said in one sentence on the error stream, as JSON where that was asked for.</summary>
+    public int Guarded(Action action, bool json = false)
     {
         try
         {
@@ -79,13 +83,21 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
         }
         catch (Exception failure) when (failure is RequestException or InvalidValueException or LogbookException)
         {
-            surroundings.Error.WriteLine(failure.Message);
+            Say(failure.Message, json);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            surroundings.Error.WriteLine($"A file could not be read or written: {failure.Message}");
+            Say($"A file could not be read or written: {failure.Message}", json);
         }
 
         return CannotBeMet;
+    }
+
+    private void Say(string message, bool json)
+    {
+        if (json)
+            JsonOutput.Write(surroundings.Error, ErrorFacts.Of(message));
+        else
+            surroundings.Error.WriteLine(message);
     }
 }

@@ -1,8 +1,11 @@
 using System.CommandLine;
 using TrialLog.Commands.Coach;
+using TrialLog.Commands.Json;
 using TrialLog.Commands.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 
 namespace TrialLog.Commands;
 
@@ -15,13 +18,16 @@ internal static class CommandLineProgram
     public static int Run(string[] arguments, ConsoleHost surroundings)
     {
         var frame = new CommandFrame(surroundings);
-        ParseResult parsed = Root(frame).Parse(arguments);
+        // A word that begins with @ is a word: nobody's note reads a file.
+        ParseResult parsed = Root(frame).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0)
         {
-            foreach (System.CommandLine.Parsing.ParseError error in parsed.Errors)
-                surroundings.Error.WriteLine(error.Message);
-            string command = string.Join(' ', CommandPath(parsed));
-            surroundings.Error.WriteLine($"See: triallog {command}{(command.Length > 0 ? " " : "")}--help");
+            string command = string.Join(' ', CommandPath(parsed)), see = $"See: triallog {command}{(command.Length > 0 ? " " : "")}--help";
+            string wrong = string.Join(Environment.NewLine, parsed.Errors.Select(error => error.Message));
+            if (arguments.Contains("--json"))
+                JsonOutput.Write(surroundings.Error, new ErrorFacts(wrong, see));
+            else
+                surroundings.Error.WriteLine(wrong + Environment.NewLine + see);
             return WrongUsage;
         }
 

@@ -5,9 +5,22 @@ internal sealed class ConsoleHost
 {
     public required TextReader In { get; init; }
 
-    public required TextWriter Out { get; init; }
+    /// <summary>Where answers go, made safe for a terminal.</summary>
+    public required TextWriter Out
+    {
+        get;
+        init => field = new TerminalWriter(value);
+    }
 
-    public required TextWriter Error { get; init; }
+    /// <summary>Where errors go, made safe for a terminal.</summary>
+    public required TextWriter Error
+    {
+        get;
+        init => field = new TerminalWriter(value);
+    }
+
+    /// <summary>The standard output as it is, for a file that is written there.</summary>
+    public TextWriter Raw => ((TerminalWriter)Out).Raw;
 
     /// <summary>Whether a person sits at both ends, so that questions may be asked.</summary>
     public required bool Interactive { get; init; }

@@ -32,9 +32,12 @@ internal static class EditCommand
         Option<string?> effort = PaddlerCommand.Text("--effort", "The piece's effort, CR10.", "0..10");
         Option<string?> soreness = PaddlerCommand.Text("--soreness", "The piece's soreness, or that of all pieces.", "0..10");
         Option<string?> course = PaddlerCommand.Text("--course", "The piece's course, or that of all pieces.", "round-trip|out|back|loop");
-        var command = new Command("edit", "Change what was logged; undo takes it back.")
+        Option<string?> timed = PaddlerCommand.Text("--timed", "What timed the piece, or all pieces.", "hand|watch");
+        Option<string?> blind = PaddlerCommand.Text("--blind", "Whether the lengths were not known to the paddler.", "yes|no");
+        Option<string?> move = PaddlerCommand.Text("--to", "Move the outing to this paddler.", "NAME");
+        var command = new Command("edit", "Change what was logged, or clear it with none; undo takes it back.")
         {
-            name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort, soreness, course,
+            name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort, soreness, course, timed, blind, move,
         };
         frame.OnDesk(command, (parsed, workspace) =>
         {
@@ -42,37 +45,46 @@ internal static class EditCommand
             Outing outing = FindOuting.Of(workspace, paddler, parsed.GetRequiredValue(name));
             string? Given(Option<string?> option) => parsed.GetValue(option);
             Option<string?>[] ofPiece = [frame.Paddle, length, distance, time, effort];
-            Option<string?>[] ofOuting = [frame.Hull, date, label, place, wind, water];
+            Option<string?>[] ofOuting = [frame.Hull, date, label, place, wind, water, blind, move];
             Option<string?>[] wrong = parsed.GetValue(order) is null ? ofPiece : ofOuting;
             if (wrong.FirstOrDefault(option => Given(option) is not null) is { } misplaced)
                 throw new RequestException(parsed.GetValue(order) is null
                     ? $"{misplaced.Name} belongs to a piece; say which: triallog edit {FindOuting.NameOf(outing)} PIECE {misplaced.Name} …"
                     : $"{misplaced.Name} belongs to the whole outing; leave out the piece's number.");
 
-            Soreness? sore = Given(soreness) is { } points ? Soreness.Parse(points) : null;
-            Course? way = Given(course) is { } spelled ? CourseText.Parse(spelled) : null;
-            Piece Throughout(Piece piece) => piece with { Soreness = sore ?? piece.Soreness, Course = way ?? piece.Course };
+            DateOnly on = Given(date) is { } day ? TextForms.Date(workspace.Today).Read(day) : outing.Date;
+            Soreness? Sore(Piece piece) => Spelling.Changed(Given(soreness), piece.Soreness, TextForms.Soreness);
+            Piece Throughout(Piece piece) => piece with
+            {
+                Soreness = Sore(piece),
+                Course = TextForms.Course.ReadIfAny(Given(course)) ?? piece.Course,
+                TimedBy = Spelling.Changed(Given(timed), piece.TimedBy, TextForms.TimedBy),
+            };
             Outing changed = parsed.GetValue(order) is not { } number
                 ? outing with
                 {
                     HullId = Given(frame.Hull) is { } hull ? workspace.HullNamed(hull).Id : outing.HullId,
-                    Date = Given(date) is { } day ? FindOuting.Date(day, workspace.Today) : outing.Date,
-                    Label = Given(label)?.Trim() ?? outing.Label,
-                    Place = Given(place) ?? outing.Place,
-                    Wind = Given(wind) is { } beaufort ? Values.Wind(beaufort) : outing.Wind,
-                    Water = Given(water) ?? outing.Water,
-                    Notes = Given(notes) ?? outing.Notes,
-                    Pieces = sore is null && way is null ? outing.Pieces : [.. outing.Pieces.Select(Throughout)],
+                    Date = on,
+                    Label = Spelling.IsNone(Given(label)) ? "" : Given(label)?.Trim() ?? outing.Label,
+                    Place = Spelling.Changed(Given(place), outing.Place),
+                    Wind = Spelling.Changed(Given(wind), outing.Wind, TextForms.Wind),
+                    Water = Spelling.Changed(Given(water), outing.Water),
+                    Notes = Spelling.Changed(Given(notes), outing.Notes),
+                    Blind = TextForms.YesOrNo.ReadIfAny(Given(blind)) ?? outing.Blind,
+                    Pieces = Given(soreness) is null && Given(course) is null && Given(timed) is null ? outing.Pieces : [.. outing.Pieces.Select(Throughout)],
                 }
-                : With(outing, FindOuting.Piece(outing, number), piece => Throughout(piece) with
+                : With(outing, FindOuting.Piece(outing, number), piece => Timed(Throughout(piece) with
                 {
                     PaddleId = Given(frame.Paddle) is { } paddle ? workspace.PaddleNamed(paddle).Id : piece.PaddleId,
-                    Length = Given(length) is { } text ? Length.Parse(text, paddler.Unit) : piece.Length,
-                    Distance = Given(distance) is { } far ? Distance.Parse(far) : piece.Distance,
-                    Time = Given(time) is { } took ? PieceTime.ParseByHand(took) : piece.Time,
-                    Effort = Given(effort) is { } hard ? Effort.Parse(hard) : piece.Effort,
-                    Notes = Given(notes) ?? piece.Notes,
-                });
+                    Length = TextForms.Length(paddler.Unit).ReadIfAny(Given(length)) ?? piece.Length,
+                    Distance = TextForms.Distance.ReadIfAny(Given(distance)) ?? piece.Distance,
+                    Effort = Spelling.Changed(Given(effort), piece.Effort, TextForms.Effort),
+                    Notes = Spelling.Changed(Given(notes), piece.Notes),
+                }));
+            Piece Timed(Piece piece) => Given(time) is not { } took ? piece
+                : piece with { Time = TimeText.Read(took, piece.Distance, UsualSpeed.Of(workspace.Logbook.Outings(paddler.Id), outing.HullId).Fits) };
+            if (Given(move) is { } newOwner)
+                changed = changed with { PaddlerId = workspace.PaddlerNamed(newOwner).Id };
             if (changed == outing)
                 throw new RequestException("Nothing to change was given; see: triallog edit --help");
             CorrectOuting.Replace(workspace, changed);
@@ -87,15 +99,4 @@ internal static class EditCommand
         Piece changed = change(piece);
         return changed == piece ? outing : outing with { Pieces = [.. outing.Pieces.Select(other => other.Id == piece.Id ? changed : other)] };
     }
-}
-
-/// <summary>Small values as they are typed in options.</summary>
-internal static class Values
-{
-    public static Beaufort Wind(string text) => Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
-
-    public static TimeOnly TimeOfDay(string text) =>
-        TimeOnly.TryParseExact(text.Trim(), ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time)
-            ? time
-            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a time of day; write it like 06:45.");
 }

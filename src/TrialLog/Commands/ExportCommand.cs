@@ -24,7 +24,7 @@ internal static class ExportCommand
             if (parsed.GetValue(csv) is not { } file)
             {
                 using var text = new StreamReader(written);
-                frame.Out.Write(text.ReadToEnd());
+                frame.ConsoleHost.Raw.Write(text.ReadToEnd());
                 return;
             }
 

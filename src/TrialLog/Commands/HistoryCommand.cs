@@ -1,5 +1,5 @@
 using System.CommandLine;
-using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Commands.Coach;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -30,7 +30,7 @@ internal static class HistoryCommand
             }
 
             Hull? only = parsed.GetValue(frame.Hull) is { } name ? workspace.HullNamed(name) : null;
-            DateOnly from = parsed.GetValue(since) is { } text ? FindOuting.Date(text, workspace.Today) : DateOnly.MinValue;
+            DateOnly from = parsed.GetValue(since) is { } text ? TextForms.Date(workspace.Today).Read(text) : DateOnly.MinValue;
             IEnumerable<Outing> outings = workspace.Logbook.Outings(paddler.Id)
                 .Where(outing => (only is null || outing.HullId == only.Id) && outing.Date >= from);
             if (parsed.GetValue(last) is { } count)

@@ -25,7 +25,7 @@ internal static class HistoryText
         {
             to.WriteLine($"  {piece.Order,2}.  {Say.Length(piece.Length, unit),-10}  {Say.Distance(piece.Distance),-8}  {Say.Time(piece.Time),-8}  {Say.Pace(piece),-9}"
                 + (piece.Effort is { } effort ? $"  effort {effort}" : "") + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
-                + (piece.Course == Course.RoundTrip ? "" : $"  {CourseText.Of(piece.Course)}")
+                + (piece.Course == Course.RoundTrip ? "" : $"  {TextForms.Course.Write(piece.Course)}")
                 + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : ""));
             if (piece.Notes is { Length: > 0 } pieceNotes)
                 Wrapped.Write(to, Quoted.Visible(pieceNotes), width, "        ", 8);

@@ -42,9 +42,12 @@ internal static class HullCommand
         var name = new Argument<string>("NAME");
         var crew = new Option<int?>("--crew") { Description = "Paddlers aboard, 1 to 24.", HelpName = "N" };
         Option<string?> seat = SeatHeight();
-        var command = new Command("set", "Change a hull.") { name, crew, seat };
+        Option<string?> rename = PaddlerCommand.Text("--name", "A new name.", "NEW");
+        var command = new Command("set", "Change a hull; none clears the seat height.") { name, crew, seat, rename, frame.NewName };
         frame.OnDesk(command, (parsed, workspace) =>
-            SayAndAsk(frame, workspace, SetUpHull.Change(workspace, parsed.GetRequiredValue(name), parsed.GetValue(crew), Measure(workspace, parsed.GetValue(seat)))));
+            SayAndAsk(frame, workspace, SetUpHull.Change(
+                workspace, parsed.GetRequiredValue(name), parsed.GetValue(crew), Spelling.IsNone(parsed.GetValue(seat)) ? null : Measure(workspace, parsed.GetValue(seat)),
+                parsed.GetValue(rename), Spelling.IsNone(parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
         return command;
     }
 
@@ -79,7 +82,7 @@ internal static class HullCommand
     {
         Tell(frame, hull, workspace.Unit);
         foreach (string question in HullChecks.Questions(workspace.Logbook.Hulls(), workspace.Unit))
-            Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Is that right? ", 2);
+            Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Please check: ", 2);
     }
 
     private static void Tell(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrialLog.Application.Files;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -34,7 +35,7 @@ internal static class ImportRecordingCommand
             Lengths = lengths ?? [],
             Effort = parsed.GetValue(options.Effort) is { } hard ? Effort.Parse(hard) : null,
             Soreness = parsed.GetValue(options.Soreness) is { } sore ? Soreness.Parse(sore) : null,
-            Wind = parsed.GetValue(options.Wind) is { } wind ? Values.Wind(wind) : null,
+            Wind = TextForms.Wind.ReadIfAny(parsed.GetValue(options.Wind)),
             Place = parsed.GetValue(options.Place),
         };
         if (!quiet)

@@ -60,19 +60,19 @@ internal static class LogCommand
                 return;
             }
 
-            Effort? everyEffort = Given(effort) is { } hard ? Effort.Parse(hard) : null;
-            Soreness? everySoreness = Given(soreness) is { } sore ? Soreness.Parse(sore) : null;
-            Course way = Given(course) is { } text ? CourseText.Parse(text) : Course.RoundTrip;
-            DateOnly on = Given(date) is { } day ? FindOuting.Date(day, workspace.Today) : workspace.Today;
+            Effort? everyEffort = TextForms.Effort.ReadIfAny(Given(effort));
+            Soreness? everySoreness = TextForms.Soreness.ReadIfAny(Given(soreness));
+            Course way = TextForms.Course.ReadIfAny(Given(course)) ?? Course.RoundTrip;
+            DateOnly on = Given(date) is { } day ? TextForms.Date(workspace.Today).Read(day) : workspace.Today;
             var entry = new OutingEntry
             {
                 Paddler = chosen.Paddler,
                 Hull = chosen.Hull,
                 Date = on,
-                Time = Given(at) is { } time ? Values.TimeOfDay(time) : null,
+                Time = TextForms.TimeOfDay.ReadIfAny(Given(at)),
                 Label = Given(label) ?? "",
                 Place = Given(place),
-                Wind = Given(wind) is { } beaufort ? Values.Wind(beaufort) : null,
+                Wind = TextForms.Wind.ReadIfAny(Given(wind)),
                 Water = Given(water),
                 Notes = Given(notes),
                 Pieces =
@@ -89,17 +89,17 @@ internal static class LogCommand
     // Pieces typed as times alone take lengths and distance from the card in order; their number must be the card's.
     private static List<PieceEntry> ByTheCard(Workspace workspace, Chosen chosen, DateOnly on, IReadOnlyList<PieceText> typed)
     {
+        var usual = UsualSpeed.Of(workspace.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
         if (typed.All(piece => piece is { Length: not null, Distance: not null }))
-            return [.. typed.Select(piece => new PieceEntry(chosen.Paddle, piece.Length!.Value, piece.Distance!.Value, piece.Time) { Effort = piece.Effort })];
+            return [.. typed.Select(piece => Entry(piece, piece.Length!.Value, piece.Distance!.Value))];
         GivenCard card = OpenCard.Of(workspace, chosen, on)
-            ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
+            ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} with {chosen.Paddle.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
             throw new RequestException($"The card has {Say.Count(card.Card.Lengths.Count, "piece")} ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)}); you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
-        return
-        [
-            .. typed.Select((piece, index) => new PieceEntry(
-                chosen.Paddle, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance, piece.Time) { Effort = piece.Effort }),
-        ];
+        return [.. typed.Select((piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];
+
+        PieceEntry Entry(PieceText piece, Length length, Distance distance) =>
+            new(chosen.Paddle, length, distance, TimeText.Read(piece.Time, distance, usual.Fits)) { Effort = piece.Effort };
     }
 
     private static void Tell(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)

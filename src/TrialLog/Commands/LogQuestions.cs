@@ -40,7 +40,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
         bool keepsForLater = true;
         var usual = UsualSpeed.Of(workspace.Logbook.Outings(chosen.Paddler.Id), chosen.Hull.Id);
         var pieces = new List<PieceEntry>();
-        while (pieces.Count < LogOuting.MostPieces)
+        while (pieces.Count < OutingProblems.MostPieces)
         {
             int next = pieces.Count;
             bool byCard = card is not null && next < card.Card.Lengths.Count;
@@ -48,7 +48,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
             Length? length = typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
             Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse) ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
-            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>(PieceTime.TryParseByHand), out PieceTime? time))
+            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>((string? text, out PieceTime value, out string? problem) => TimeText.TryRead(text, distance, usual.Fits, out value, out problem)), out PieceTime? time))
                 return null;
             if (time is null && !byCard && pieces.Count > 0)
                 break;
@@ -76,7 +76,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
             if (keeps)
                 HalfTypedOuting.Keep(workspace, before with { Date = $"{date:yyyy-MM-dd}", Wind = $"{wind}", Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)] });
             if (usual.Doubt(piece.Distance, piece.Time) is { } doubt)
-                to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or mend it later with: triallog edit");
+                to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or change it later with: triallog edit");
         }
 
         if (!Question("Soreness of shoulder, elbow or back, 0 to 10", Typed<Soreness>(before.Soreness, Soreness.TryParse), Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
@@ -153,17 +153,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
 
     private bool ReadDate(string text, out DateOnly date, out string? problem)
     {
-        date = default;
-        try
-        {
-            date = FindOuting.Date(text, workspace.Today);
-            problem = Plausible.ProblemWithDate(date, workspace.Today);
-        }
-        catch (InvalidValueException wrong)
-        {
-            problem = wrong.Message;
-        }
-
+        problem = TextForms.Date(workspace.Today).TryRead(text, out date, out string? wrong) ? Plausible.ProblemWithDate(date, workspace.Today) : wrong;
         return problem is null;
     }
 

@@ -1,3 +1,4 @@
+using TrialLog.Application.Text;
 using TrialLog.Domain.Values;
 using TrialLog.Screens.Forms;
 
@@ -5,9 +6,9 @@ namespace TrialLog.Commands;
 
 /// <summary>
 /// A piece typed in one word of a command line: <c>49.75in,1km,5:32,6</c> (length, distance, time, effort),
-/// <c>49.75in,1km,5:32</c>, or by the card <c>5:32,6</c> or <c>5:32</c>.
+/// <c>49.75in,1km,5:32</c>, or by the card <c>5:32,6</c> or <c>5:32</c>. The time is read once the distance is known.
 /// </summary>
-internal sealed record PieceText(Length? Length, Distance? Distance, PieceTime Time, Effort? Effort)
+internal sealed record PieceText(Length? Length, Distance? Distance, string Time, Effort? Effort)
 {
     public const string Form = "LENGTH,DISTANCE,TIME,EFFORT as in \"49.75in,1km,5:32,6\", or by the card TIME,EFFORT as in \"5:32,6\"";
 
@@ -16,11 +17,11 @@ internal sealed record PieceText(Length? Length, Distance? Distance, PieceTime T
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         return parts.Length switch
         {
-            1 => new(null, null, PieceTime.TryParseByHand(parts[0], out PieceTime time, out string? problem) ? time : throw new InvalidValueException($"{problem} A piece is {Form}."), null),
-            2 => new(null, null, PieceTime.ParseByHand(parts[0]), Domain.Values.Effort.Parse(parts[1])),
+            1 => PieceTime.TryParse(parts[0], out _, out string? problem) ? new(null, null, parts[0], null) : throw new InvalidValueException($"{problem} A piece is {Form}."),
+            2 => new(null, null, parts[0], TextForms.Effort.Read(parts[1])),
             3 or 4 => new(
-                Domain.Values.Length.Parse(parts[0], bare), Domain.Values.Distance.Parse(parts[1]), PieceTime.ParseByHand(parts[2]),
-                parts.Length == 4 ? Domain.Values.Effort.Parse(parts[3]) : null),
+                TextForms.Length(bare).Read(parts[0]), TextForms.Distance.Read(parts[1]), parts[2],
+                parts.Length == 4 ? TextForms.Effort.Read(parts[3]) : null),
             _ => throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece; write {Form}."),
         };
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrialLog.Application.Files;
+using TrialLog.Application.Text;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Plots;
@@ -65,7 +66,7 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
         "lengths" => (recording, answers with { Lengths = [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))] }),
         "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
         "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
-        "wind" => (recording, answers with { Wind = Values.Wind(words[1]) }),
+        "wind" => (recording, answers with { Wind = TextForms.Wind.Read(words[1]) }),
         _ => throw new InvalidValueException($"“{Quoted.Brief(verb)}” is none of: {Words}"),
     };
 

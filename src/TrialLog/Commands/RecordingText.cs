@@ -34,7 +34,7 @@ internal static class RecordingText
             if (piece.Kept)
                 next++;
             to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Say.Clock(piece.Time.Seconds),-8}  "
-                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {CourseText.Of(piece.Course),-10}  {length}");
+                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {TextForms.Course.Write(piece.Course),-10}  {length}");
             foreach (string remark in piece.Remarks)
                 Wrapped.Write(to, remark, width, "      ", 6);
         }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using TrialLog.Commands;
 using TrialLog.Recordings.Csv;
 using TrialLog.Study.Seasons.Methods;
 using TrialLog.Tuning;

@@ -180,6 +180,7 @@ public class CoachCommandTests
     {
         using TestProgram program = WithOutings(1);
         program.Must("paddler", "add", "Bram Okello", "--reach", "52in");
+        program.Must("paddle", "set", "Reed", "--club");
         program.Must("log", "51in,1km,5:30,6", "53in,1km,5:30,6", "--paddler", "Bram Okello", "--soreness", "6");
         string text = program.Must("next", "--squad");
         Assert.InRange(text.IndexOf("Bram Okello", StringComparison.Ordinal), 1, text.IndexOf("Ilse Maro", StringComparison.Ordinal));
@@ -189,7 +190,7 @@ public class CoachCommandTests
         Assert.Contains("2 paddlers", program.Must("next", "--squad", "--out", file, "--calendar", Path.Combine(program.Folder, "squad.ics")));
         Assert.Contains("This week's cards", File.ReadAllText(file));
         Assert.Single(File.ReadAllText(Path.Combine(program.Folder, "squad.ics")).Split("\r\n"), line => line == "BEGIN:VEVENT");
-        program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in");
+        program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in", "--club");
         program.Must("paddler", "add", "Tova Lind", "--reach", "50in");
         Assert.Matches("Tova Lind +no paddle: choose one", program.Must("next", "--squad"));
         program.Must("next", "--paddler", "Tova Lind", "--paddle", "Willow");

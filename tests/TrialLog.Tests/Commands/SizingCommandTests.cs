@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Json.Schema;
 using TrialLog.Application.Wording;
-using TrialLog.Commands;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning;
 
@@ -169,7 +168,7 @@ public class SizingCommandTests
     {
         using TestProgram program = TestProgram.WithIlse();
         program.Must("hull", "set", "OC1", "--seat-height", "8in");
-        Assert.Contains("Is that right?", program.Must("hull", "set", "OC6", "--seat-height", "15in"));
+        Assert.Contains("Please check:", program.Must("hull", "set", "OC6", "--seat-height", "15in"));
         Assert.Contains("did you mean 30 cm?", program.Run("hull", "set", "OC6", "--seat-height", "30in").Error);
         Assert.Contains("not believable", program.Run("hull", "set", "OC6", "--seat-height", "3m").Error);
     }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Logbook;

@@ -37,7 +37,7 @@ internal static class ReportCommand
             string text = kind.Write(contents);
             if (file == StandardOutput)
             {
-                frame.Out.Write(text);
+                frame.ConsoleHost.Raw.Write(text);
                 return;
             }
 

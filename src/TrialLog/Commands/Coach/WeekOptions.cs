@@ -1,7 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Files;
-using TrialLog.Application.Logging;
 using TrialLog.Application.Squads;
+using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
@@ -85,5 +85,5 @@ internal sealed class WeekOptions
             frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, workspace) ?? workspace.Today)}; the same week again updates the entry.");
     }
 
-    private DateOnly? Day(ParseResult parsed, Workspace workspace) => parsed.GetValue(_day) is { } text ? FindOuting.Date(text, workspace.Today) : null;
+    private DateOnly? Day(ParseResult parsed, Workspace workspace) => parsed.GetValue(_day) is { } text ? TextForms.Date(workspace.Today).Read(text) : null;
 }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
@@ -19,7 +20,11 @@ internal static class JsonOutput
 
     /// <summary>Writes one value and a line end.</summary>
     public static void Write<T>(TextWriter to, T facts) =>
-        to.WriteLine(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name))));
+        to.WriteLine(Escaped(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
+
+    // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
+    private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json
+        : string.Concat(json.Select(c => PlainText.DrivesATerminal(c) ? $"\\u{(int)c:x4}" : c.ToString()));
 
     /// <summary>Inches, to a ten-thousandth.</summary>
     public static double Inches(Length length) => Rounded(length.Inches);
@@ -29,6 +34,7 @@ internal static class JsonOutput
 }
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(ErrorFacts))]
 [JsonSerializable(typeof(NextFacts))]
 [JsonSerializable(typeof(IReadOnlyList<NextFacts>))]
 [JsonSerializable(typeof(CurveFacts))]

@@ -4,7 +4,9 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands.Json;
@@ -25,7 +27,7 @@ internal sealed record PieceFacts(
 {
     public static PieceFacts Of(Piece piece, Paddle paddle) => new(
         piece.Order, paddle.Name, JsonOutput.Inches(piece.Length), piece.Distance.Metres, piece.Time.Seconds, JsonOutput.Rounded(piece.MetresPerSecond),
-        piece.Effort?.Points, piece.HeartRate?.BeatsPerMinute, piece.StrokeRate?.StrokesPerMinute, CourseText.Of(piece.Course),
+        piece.Effort?.Points, piece.HeartRate?.BeatsPerMinute, piece.StrokeRate?.StrokesPerMinute, TextForms.Course.Write(piece.Course),
         piece.Soreness?.Points, piece.FadePercent, piece.ExcludedBecause, piece.Notes);
 }
 
@@ -48,9 +50,11 @@ internal sealed record HullFacts(string Name, int Crew, double? SeatHeightIn)
 }
 
 /// <summary>A paddle, for programs.</summary>
-internal sealed record PaddleFacts(string Name, double BladeIn, double? BladeAreaIn2, bool Steering, double ShortestIn, double LongestIn, double StepIn)
+internal sealed record PaddleFacts(
+    string Name, double BladeIn, double? BladeAreaIn2, bool Steering, double ShortestIn, double LongestIn, double StepIn, string? Owner, bool Club)
 {
-    public static PaddleFacts Of(Paddle paddle) => new(
+    public static PaddleFacts Of(Paddle paddle, IReadOnlyDictionary<Guid, string> paddlers) => new(
         paddle.Name, JsonOutput.Inches(paddle.Blade), paddle.BladeAreaSquareInches, paddle.Steering,
-        JsonOutput.Inches(paddle.Shortest), JsonOutput.Inches(paddle.Longest), JsonOutput.Inches(paddle.Step));
+        JsonOutput.Inches(paddle.Shortest), JsonOutput.Inches(paddle.Longest), JsonOutput.Inches(paddle.Step),
+        paddle.OwnerId is { } owner ? paddlers.GetValueOrDefault(owner) : null, paddle.BelongsToClub);
 }

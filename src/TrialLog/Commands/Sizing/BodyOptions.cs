@@ -1,5 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Setup;
+using TrialLog.Application.Text;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 
@@ -29,11 +31,18 @@ internal sealed class BodyOptions
     /// <summary>Whether any was given.</summary>
     public bool AnyGiven(ParseResult parsed) => All.Any(option => parsed.GetValue(option) is not null);
 
-    /// <summary>What was given; the rest is null.</summary>
+    /// <summary>What was given; the rest is null, and what was given as <c>none</c> is to be forgotten.</summary>
     /// <exception cref="InvalidValueException">One cannot be read as a length.</exception>
     public PaddlerDetails Read(ParseResult parsed, LengthUnit bare)
     {
-        Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? Length.Parse(text, bare) : null;
+        Length? Measure(Option<string?> option) => Spelling.IsNone(parsed.GetValue(option)) ? null : TextForms.Length(bare).ReadIfAny(parsed.GetValue(option));
+        (Option<string?> Option, BodyMeasure Measure)[] measures =
+        [
+            (_reach, BodyMeasure.SeatedReach), (_stature, BodyMeasure.Stature), (_shoulderHeight, BodyMeasure.SittingShoulderHeight),
+            (_shoulderElbow, BodyMeasure.ShoulderElbow), (_elbowGrip, BodyMeasure.ElbowGrip), (_eyeHeight, BodyMeasure.EyeHeight),
+            (_shoulderBreadth, BodyMeasure.ShoulderBreadth), (_span, BodyMeasure.ArmSpan), (_overhead, BodyMeasure.OverheadReach),
+            (_hand, BodyMeasure.HandLength), (_palm, BodyMeasure.PalmLength),
+        ];
         return new PaddlerDetails
         {
             SeatedReach = Measure(_reach),
@@ -48,6 +57,8 @@ internal sealed class BodyOptions
             OverheadReach = Measure(_overhead),
             HandLength = Measure(_hand),
             PalmLength = Measure(_palm),
+            Clear = [.. measures.Where(one => Spelling.IsNone(parsed.GetValue(one.Option))).Select(one => one.Measure)],
+            ClearToo = Spelling.IsNone(parsed.GetValue(_start)) ? PaddlerFields.KnownLength : PaddlerFields.None,
         };
     }
 }

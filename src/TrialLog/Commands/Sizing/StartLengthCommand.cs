@@ -1,6 +1,7 @@
 using System.CommandLine;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -42,7 +43,7 @@ internal static class StartLengthCommand
             // Measures without a name are anybody's: a coach on the beach needs no paddler in the logbook for a first length.
             bool anybodys = body.AnyGiven(parsed) && parsed.GetValue(frame.Paddler) is null && !parsed.GetValue(save);
             Paddler? paddler = anybodys ? null : workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
-            LengthUnit shown = PaddlerCommand.UnitOf(parsed.GetValue(unit)) ?? paddler?.Unit ?? workspace.Unit;
+            LengthUnit shown = TextForms.Unit.ReadIfAny(parsed.GetValue(unit)) ?? paddler?.Unit ?? workspace.Unit;
             PaddlerDetails given = body.Read(parsed, shown);
             BodyMeasures measures = given.Over(paddler?.Body ?? BodyMeasures.Unknown);
             StartLengthAnswer answer = FindStartLength.Of(measures, given.KnownLength ?? paddler?.KnownLength, shown,

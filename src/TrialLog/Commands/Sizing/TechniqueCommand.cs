@@ -1,6 +1,6 @@
 using System.CommandLine;
-using TrialLog.Application.Logging;
 using TrialLog.Application.Sizing;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -49,7 +49,7 @@ internal static class TechniqueCommand
             LengthUnit unit = chosen.Paddler.Unit;
             TechniqueAnswer answer = CheckTechnique.Of(
                 workspace, chosen, parsed.GetValue(length) is { } at ? Length.Parse(at, unit) : null, HandHeight.Parse(text, unit),
-                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? FindOuting.Date(day, workspace.Today) : workspace.Today);
+                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? TextForms.Date(workspace.Today).Read(day) : workspace.Today);
             if (parsed.GetValue(save))
                 CheckTechnique.Keep(workspace, answer);
             (Length without, Length with) = CheckTechnique.Effect(workspace, answer);

@@ -144,9 +144,9 @@ internal sealed class EntryScreen : Screen
         }
 
         if (_usual.Doubt(entry.Distance, entry.Time) is { } doubt)
-            brush.Text(PieceRow.WordsColumn, line, $"? {Say.Pace(entry)}, {doubt}", Tone.Caution);
+            brush.Text(PieceRow.WordsColumn, line, $"? {Say.Pace(entry.Distance, entry.Time)}, {doubt}", Tone.Caution);
         else
-            brush.Text(PieceRow.WordsColumn, line, Say.Pace(entry), Tone.Dim);
+            brush.Text(PieceRow.WordsColumn, line, Say.Pace(entry.Distance, entry.Time), Tone.Dim);
     }
 
     // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.

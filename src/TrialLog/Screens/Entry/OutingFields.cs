@@ -1,7 +1,7 @@
 using System.Globalization;
 using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
-using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -24,7 +24,7 @@ internal sealed class OutingFields
         Date = new Field($"{workspace.Today:yyyy-MM-dd}", CheckDate, "The outing has no date.") { X = 8, Y = 0, Width = 11 };
         HullChoice = new ChoiceField(look, [.. _hulls.Select(hull => Quoted.Visible(hull.Name))]) { X = 27, Y = 0, Width = 18 };
         PaddleChoice = new ChoiceField(look, [.. _paddles.Select(paddle => Quoted.Visible(paddle.Name))]) { X = 55, Y = 0, Width = 24 };
-        Wind = new Field("", text => Beaufort.TryParse(text, out _, out string? problem) ? null : problem) { X = 8, Y = 1, Width = 4 };
+        Wind = new Field("", TextForms.Wind.Problem) { X = 8, Y = 1, Width = 4 };
         Label = new Field("", CheckLabel) { X = 29, Y = 1, Width = 16 };
         Soreness = new Field("", text => Domain.Values.Soreness.TryParse(text, out _, out string? problem) ? null : problem) { X = 12, Width = 5 };
         Notes = new Field("", text => text.Length > 4000 ? "Notes have up to 4,000 characters." : null) { X = 12, Width = Terminal.Gui.ViewBase.Dim.Fill(2) };
@@ -82,9 +82,9 @@ internal sealed class OutingFields
     {
         Paddler = paddler,
         Hull = Hull,
-        Date = FindOuting.Date(Date.Text, _workspace.Today),
+        Date = TextForms.Date(_workspace.Today).Read(Date.Text),
         Label = Label.Text.Trim(),
-        Wind = Wind.IsEmpty ? null : Beaufort.FromNumber(int.Parse(Wind.Text, CultureInfo.InvariantCulture)),
+        Wind = TextForms.Wind.ReadIfAny(Wind.Text),
         Notes = Notes.IsEmpty ? null : Notes.Text.Trim(),
         Pieces = [.. pieces.Select(piece => piece with { Soreness = Soreness.IsEmpty ? null : Domain.Values.Soreness.Parse(Soreness.Text) })],
     };
@@ -93,7 +93,7 @@ internal sealed class OutingFields
     {
         try
         {
-            return Plausible.ProblemWithDate(FindOuting.Date(text, _workspace.Today), _workspace.Today);
+            return Plausible.ProblemWithDate(TextForms.Date(_workspace.Today).Read(text), _workspace.Today);
         }
         catch (InvalidValueException wrong)
         {

@@ -1,7 +1,6 @@
 using Terminal.Gui.ViewBase;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
-using TrialLog.Commands;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -71,7 +70,7 @@ internal sealed class PieceRow
     {
         if (Fields.FirstOrDefault(field => field.Typo is not null) is { } wrong)
             return wrong.Typo;
-        if (Domain.Values.Length.TryParse(Length.Text, _unit(), out Length length, out _) && LogOuting.ProblemWithLength(paddle, length) is { } unreachable)
+        if (Domain.Values.Length.TryParse(Length.Text, _unit(), out Length length, out _) && OutingProblems.OfLength(paddle, length) is { } unreachable)
             return unreachable;
         return Read(paddle) is { } entry ? LogOuting.ProblemWith(entry) : null;
     }

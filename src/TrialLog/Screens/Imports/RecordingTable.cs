@@ -2,8 +2,10 @@ using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 
@@ -28,7 +30,7 @@ internal static class RecordingTable
             + brush.Cell(Clock(proposal.Start), TimeWidth) + brush.Cell(Clock(proposal.End), TimeWidth)
             + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Say.Clock(proposal.Time.Seconds), TimeWidth)
             + brush.Cell(Say.Clock(1000 / proposal.MetresPerSecond) + " /km", PaceWidth)
-            + brush.Cell(CourseText.Of(proposal.Course), CourseWidth) + length;
+            + brush.Cell(TextForms.Course.Write(proposal.Course), CourseWidth) + length;
         brush.Text(0, row, line, here ? Tone.Selected : proposal.Kept ? Tone.Plain : Tone.Dim);
     }
 

@@ -1,4 +1,5 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
@@ -32,13 +33,13 @@ internal static class FilterSheet
                 To = Day(to),
             }));
 
-        DateOnly? Day(Field field) => field.IsEmpty ? null : FindOuting.Date(field.Text, workspace.Today);
+        DateOnly? Day(Field field) => field.IsEmpty ? null : TextForms.Date(workspace.Today).Read(field.Text);
 
         string? Problem(string text)
         {
             try
             {
-                FindOuting.Date(text, workspace.Today);
+                TextForms.Date(workspace.Today).Read(text);
                 return null;
             }
             catch (InvalidValueException wrong)

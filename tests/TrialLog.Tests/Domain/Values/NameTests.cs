@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsCheck;
-using TrialLog.Commands;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;

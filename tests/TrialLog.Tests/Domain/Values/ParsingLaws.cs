@@ -1,5 +1,4 @@
 using CsCheck;
-using TrialLog.Commands;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.References;

@@ -1,4 +1,3 @@
-using TrialLog.Commands;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.References;

@@ -1,5 +1,4 @@
 using System.Text;
-using TrialLog.Commands;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;

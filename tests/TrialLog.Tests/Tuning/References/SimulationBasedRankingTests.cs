@@ -1,5 +1,4 @@
 using MathNet.Numerics.Distributions;
-using TrialLog.Commands;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
