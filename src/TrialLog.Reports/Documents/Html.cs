@@ -32,13 +32,20 @@ internal static partial class Html
         page.Append("<style>\n").Append(Style).Append("</style>\n</head>\n<body>\n");
         Append(page, new XElement("header", Text("h1", document.Title), Text("p", document.Subtitle)));
         page.Append("<main>\n");
+        bool folds = document.Appendices.Count > 0;
         for (int i = 0; i < document.Sections.Count; i++)
-            AppendSection(page, document.Sections[i], $"section-{i + 1}");
-        if (document.Appendices.Count > 0)
+        {
+            string name = $"section-{i + 1}";
+            Section section = document.Sections[i];
+            if (folds || i + 1 < document.Sections.Count)
+                AppendSection(page, section, name);
+            else
+                AppendEnd(page, document.Footer, () => AppendSection(page, section, name));
+        }
+
+        if (folds)
             AppendAppendices(page, document.Appendices, document.Footer);
         page.Append("</main>\n");
-        if (document.Appendices.Count == 0)
-            Append(page, new XElement("footer", Text("p", document.Footer)));
         return page.Append("</body>\n</html>\n").ToString();
     }
 
@@ -66,17 +73,29 @@ internal static partial class Html
         for (int i = 0; i < appendices.Count; i++)
         {
             string name = $"appendix-{i + 1}";
-            bool end = i == appendices.Count - 1;
-            page.Append(end ? "<div class=\"end\">\n" : "");
-            page.Append("<details class=\"appendix\">\n");
-            Append(page, new XElement("summary", Text("h2", appendices[i].Heading, new XAttribute("id", name))));
-            AppendBlocks(page, appendices[i], name);
-            page.Append("</details>\n");
-            // On paper the page's last line stays with what is before it: no sheet for a single line.
-            if (end)
-                Append(page, Text("p", last, Class("version")));
-            page.Append(end ? "</div>\n" : "");
+            Section appendix = appendices[i];
+            if (i + 1 < appendices.Count)
+                AppendAppendix(page, appendix, name);
+            else
+                AppendEnd(page, last, () => AppendAppendix(page, appendix, name));
         }
+    }
+
+    private static void AppendAppendix(StringBuilder page, Section appendix, string name)
+    {
+        page.Append("<details class=\"appendix\">\n");
+        Append(page, new XElement("summary", Text("h2", appendix.Heading, new XAttribute("id", name))));
+        AppendBlocks(page, appendix, name);
+        page.Append("</details>\n");
+    }
+
+    // On paper the page's last line stays with what is before it: no sheet for a single line.
+    private static void AppendEnd(StringBuilder page, string last, Action before)
+    {
+        page.Append("<div class=\"end\">\n");
+        before();
+        Append(page, Text("p", last, Class("version")));
+        page.Append("</div>\n");
     }
 
     private static XElement Of(Block block, string name) => block switch
