@@ -24,6 +24,7 @@ internal static class Journal
         public string At { get; init; } = "";
         public string What { get; init; } = "";
         public string State { get; init; } = "";
+        public bool Merged { get; init; }
 
         public ChangeSummary ToSummary() => new(Number, Stored.ToMoment(At), What, State != "standing");
     }
@@ -37,48 +38,40 @@ internal static class Journal
             ORDER BY number DESC LIMIT @most
             """, new { most }).Select(row => row.ToSummary())];
 
-    /// <summary>Ids of rows that a change still in force removed and that are not there now.</summary>
-    public static IReadOnlySet<Guid> Removed(SqliteConnection connection) =>
-        connection.Query<string>($"""
-            SELECT DISTINCT row_id FROM journal
-            WHERE before IS NOT NULL AND kind <> 'imports'
-              AND change IN (SELECT number FROM changes WHERE state = 'standing' AND reverses IS NULL)
-              AND {string.Join(" AND ", JournalTriggers.Tables.Select(table => $"NOT EXISTS (SELECT 1 FROM {table} WHERE id = row_id)"))}
-            """).Select(Guid.Parse).ToHashSet();
-
-    /// <summary>The rows of a table as they were before each edit and removal, whatever has become of them.</summary>
-    public static IEnumerable<T> EarlierRows<T>(SqliteConnection connection, string table)
-    {
-        var columns = JournalTriggers.Columns(connection, table);
-        return connection.Query<T>($"""
-            SELECT {string.Join(", ", columns.Select(column => $"{string.Format(CultureInfo.InvariantCulture, column.FromJournal, "before")} AS {column.Name}"))}
-            FROM journal WHERE before IS NOT NULL AND kind = @table
-            """, new { table });
-    }
-
     /// <summary>Begins a change: what the triggers write from now on belongs to it. Earlier undone changes can no longer be redone.</summary>
-    public static long Begin(SqliteConnection connection, string what)
+    public static long Begin(SqliteConnection connection, string what) => Begin(connection, what, merged: false);
+
+    /// <summary>Begins a change that brings in what other logbooks hold: what it writes is no edit of this one.</summary>
+    public static long BeginMerge(SqliteConnection connection, string what) => Begin(connection, what, merged: true);
+
+    private static long Begin(SqliteConnection connection, string what, bool merged)
     {
         connection.Execute("UPDATE changes SET state = 'gone' WHERE state = 'taken back'");
-        return Record(connection, what, reverses: null);
+        return Record(connection, what, reverses: null, merged: merged);
     }
 
     /// <summary>Begins a note of the program's own: numbered and played backwards like any change, but undo passes over it.</summary>
     public static long BeginNote(SqliteConnection connection, string what) => Record(connection, what, reverses: null, state: "noted");
 
-    public static bool Touched(SqliteConnection connection, long change) =>
-        connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM journal WHERE change = @change)", new { change });
+    /// <summary>As <see cref="BeginNote"/>, for what a merge learnt that alters no record.</summary>
+    public static long BeginLearning(SqliteConnection connection, string what) => Record(connection, what, reverses: null, state: "noted", merged: true);
+
+    /// <summary>Whether a change did anything.</summary>
+    public static bool Touched(SqliteConnection connection, long change) => connection.ExecuteScalar<bool>("""
+        SELECT EXISTS (SELECT 1 FROM journal WHERE change = @change)
+            OR (SELECT merged FROM changes WHERE number = @change) AND EXISTS (SELECT 1 FROM edits WHERE change = @change)
+        """, new { change });
 
     /// <summary>Takes back the newest change in force.</summary>
     public static ChangeSummary? Undo(SqliteConnection connection)
     {
         ChangeRow? newest = connection.QueryFirstOrDefault<ChangeRow>("""
-            SELECT number, at, what, state FROM changes WHERE state = 'standing' AND reverses IS NULL AND number > 0
+            SELECT number, at, what, state, merged FROM changes WHERE state = 'standing' AND reverses IS NULL AND number > 0
             ORDER BY number DESC LIMIT 1
             """);
         if (newest is null)
             return null;
-        Record(connection, $"Took back: {newest.What}", newest.Number);
+        Record(connection, $"Took back: {newest.What}", newest.Number, merged: newest.Merged);
         PlayBackwards(connection, newest.Number);
         connection.Execute("UPDATE changes SET state = 'taken back' WHERE number = @Number", new { newest.Number });
         return newest.ToSummary() with { TakenBack = true };
@@ -88,12 +81,12 @@ internal static class Journal
     public static ChangeSummary? Redo(SqliteConnection connection)
     {
         ChangeRow? next = connection.QueryFirstOrDefault<ChangeRow>("""
-            SELECT number, at, what, state FROM changes WHERE state = 'taken back' ORDER BY number LIMIT 1
+            SELECT number, at, what, state, merged FROM changes WHERE state = 'taken back' ORDER BY number LIMIT 1
             """);
         if (next is null)
             return null;
         long undo = connection.ExecuteScalar<long>("SELECT max(number) FROM changes WHERE reverses = @Number", new { next.Number });
-        Record(connection, $"Did again: {next.What}", undo);
+        Record(connection, $"Did again: {next.What}", undo, merged: next.Merged);
         PlayBackwards(connection, undo);
         connection.Execute("UPDATE changes SET state = 'standing' WHERE number = @Number", new { next.Number });
         return next.ToSummary() with { TakenBack = false };
@@ -110,9 +103,11 @@ internal static class Journal
         transaction.Commit();
     }
 
-    private static long Record(SqliteConnection connection, string what, long? reverses, string state = "standing") => connection.ExecuteScalar<long>("""
-        INSERT INTO changes (at, what, state, reverses) VALUES (@at, @what, @state, @reverses) RETURNING number
-        """, new { at = Stored.Moment(DateTimeOffset.UtcNow), what, state, reverses });
+    private static long Record(SqliteConnection connection, string what, long? reverses, string state = "standing", bool merged = false) =>
+        connection.ExecuteScalar<long>("""
+            INSERT INTO changes (at, what, state, reverses, edit, merged) VALUES (@at, @what, @state, @reverses, random(), @merged)
+            RETURNING number
+            """, new { at = Stored.Moment(DateTimeOffset.UtcNow), what, state, reverses, merged });
 
     private static void PlayBackwards(SqliteConnection connection, long change) => PlayBackwards(connection, change, change);
 

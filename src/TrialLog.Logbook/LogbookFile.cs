@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;
@@ -80,12 +81,16 @@ public sealed class LogbookFile : IDisposable
     /// <summary>All of the above at one moment.</summary>
     public LogbookSnapshot Everything() => Ask(LogbookReader.Everything);
 
-    /// <summary>All of the above, and what became of each record before: what merging needs.</summary>
-    internal (LogbookSnapshot Log, LogbookHistory History) EverythingWithHistory() => Ask(connection =>
+    /// <summary>Asks several questions of the logbook as it is at one moment.</summary>
+    internal T AskAtOneMoment<T>(Func<SqliteConnection, T> question) => Ask(connection =>
     {
         using SqliteTransaction oneMoment = connection.BeginTransaction(deferred: true);
-        return (LogbookReader.Everything(connection), LogbookHistory.Of(connection));
+        return question(connection);
     });
+
+    /// <summary>Brings in what another logbook holds, as a change that can be taken back; where it alters no record, as a note.</summary>
+    internal void Merge(string what, bool altersRecords, Action<LogbookWriter> write) =>
+        Write(altersRecords ? Journal.BeginMerge : Journal.BeginLearning, what, write);
 
     /// <summary>The number of the newest change, undoing and redoing included; 0 for a new logbook. It only rises.</summary>
     public long LastChange => Ask(Journal.LastChange);

@@ -29,7 +29,15 @@ internal static class LogbookReader
             whose, buffered: false).ToLookup(row => row.OutingId, row => row.ToRecord());
         return [.. connection.Query<OutingRow>($"""
             SELECT * FROM outings {Of(paddlerId)} ORDER BY date, coalesce(time, ''), label, id
-            """, whose, buffered: false).Select(row => row.ToRecord([.. pieces[row.Id].OrderBy(piece => piece.Order)]))];
+            """, whose, buffered: false).Select(row => row.ToRecord(InOrder(pieces[row.Id])))];
+    }
+
+    /// <summary>By their numbers. Where a merge gave two pieces one number, all are numbered anew, the same way in every logbook.</summary>
+    private static List<Piece> InOrder(IEnumerable<Piece> pieces)
+    {
+        List<Piece> ordered = [.. pieces.OrderBy(piece => piece.Order).ThenBy(piece => piece.Id)];
+        bool clash = ordered.Zip(ordered.Skip(1)).Any(pair => pair.First.Order == pair.Second.Order);
+        return clash ? [.. ordered.Select((piece, i) => piece with { Order = i + 1 })] : ordered;
     }
 
     public static IReadOnlyList<GivenCard> Cards(SqliteConnection connection, Guid? paddlerId) =>

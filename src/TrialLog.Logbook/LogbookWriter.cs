@@ -24,6 +24,12 @@ public sealed class LogbookWriter
         _statements = statements;
     }
 
+    /// <summary>Where it writes, for what only a merge does.</summary>
+    internal SqliteConnection Connection => _connection;
+
+    /// <summary>Its statements, for what only a merge does.</summary>
+    internal Statements Statements => _statements;
+
     /// <summary>Adds or replaces a paddler.</summary>
     /// <exception cref="InvalidValueException">The name is taken, or a value is out of its range.</exception>
     public void Put(Paddler paddler)
@@ -32,7 +38,8 @@ public sealed class LogbookWriter
         CheckNameIsFree("paddlers", "paddler", paddler.Id, paddler.Name);
         BodyMeasures body = paddler.Body;
         _statements.Put("paddlers",
-            ("id", Stored.Id(paddler.Id)), ("name", paddler.Name), ("name_key", Stored.NameKey(paddler.Name)), ("unit", Stored.Unit(paddler.Unit)),
+            ("id", Stored.Id(paddler.Id)), ("name", paddler.Name), ("true_name", TrueName("paddlers", paddler.Id, paddler.Name)),
+            ("name_key", Stored.NameKey(paddler.Name)), ("unit", Stored.Unit(paddler.Unit)),
             ("seated_reach_nm", body.SeatedReach?.Nanometres), ("stature_nm", body.Stature?.Nanometres),
             ("sitting_shoulder_height_nm", body.SittingShoulderHeight?.Nanometres), ("shoulder_elbow_nm", body.ShoulderElbow?.Nanometres),
             ("elbow_grip_nm", body.ElbowGrip?.Nanometres), ("eye_height_nm", body.EyeHeight?.Nanometres),
@@ -53,7 +60,8 @@ public sealed class LogbookWriter
         hull = RecordRules.Checked(hull);
         CheckNameIsFree("hulls", "hull", hull.Id, hull.Name);
         _statements.Put("hulls",
-            ("id", Stored.Id(hull.Id)), ("name", hull.Name), ("name_key", Stored.NameKey(hull.Name)), ("crew", hull.Crew),
+            ("id", Stored.Id(hull.Id)), ("name", hull.Name), ("true_name", TrueName("hulls", hull.Id, hull.Name)),
+            ("name_key", Stored.NameKey(hull.Name)), ("crew", hull.Crew),
             ("seat_height_nm", hull.SeatHeight?.Nanometres));
     }
 
@@ -64,7 +72,8 @@ public sealed class LogbookWriter
         paddle = RecordRules.Checked(paddle);
         CheckNameIsFree("paddles", "paddle", paddle.Id, paddle.Name);
         _statements.Put("paddles",
-            ("id", Stored.Id(paddle.Id)), ("name", paddle.Name), ("name_key", Stored.NameKey(paddle.Name)),
+            ("id", Stored.Id(paddle.Id)), ("name", paddle.Name), ("true_name", TrueName("paddles", paddle.Id, paddle.Name)),
+            ("name_key", Stored.NameKey(paddle.Name)),
             ("blade_nm", paddle.Blade.Nanometres), ("blade_in2", paddle.BladeAreaSquareInches), ("steering", paddle.Steering),
             ("shortest_nm", paddle.Shortest.Nanometres), ("longest_nm", paddle.Longest.Nanometres), ("step_nm", paddle.Step.Nanometres),
             ("owner_id", Stored.Id(paddle.OwnerId)), ("belongs_to_club", paddle.BelongsToClub));
@@ -167,6 +176,65 @@ public sealed class LogbookWriter
             ("author", note.Author), ("written_at", Stored.Moment(note.WrittenAt)), ("text", note.Text));
     }
 
+    // Where a paddler, hull or paddle is named, as table and column.
+    private static readonly Dictionary<string, (string Table, string Column)[]> NamedIn = new()
+    {
+        ["paddlers"] =
+        [
+            ("outings", "paddler_id"), ("cards", "paddler_id"), ("technique_checks", "paddler_id"), ("soreness_clearances", "paddler_id"),
+            ("decisions", "paddler_id"), ("paddles", "owner_id"), ("notes", "about_id"),
+        ],
+        ["hulls"] = [("outings", "hull_id"), ("cards", "hull_id"), ("technique_checks", "hull_id"), ("decisions", "hull_id"), ("paddlers", "goal_hull_id")],
+        ["paddles"] = [("pieces", "paddle_id"), ("cards", "paddle_id"), ("technique_checks", "paddle_id"), ("decisions", "paddle_id")],
+    };
+
+    /// <summary>Makes one paddler of two: all that is the first one's becomes the other's, and the first is no more.</summary>
+    /// <exception cref="InvalidValueException">One of them is not in the logbook, or they are the same.</exception>
+    public void JoinPaddlers(Guid id, Guid into) => Join("paddlers", id, into);
+
+    /// <summary>Makes one hull of two: what was paddled in the first was paddled in the other, and the first is no more.</summary>
+    /// <exception cref="InvalidValueException">One of them is not in the logbook, or they are the same.</exception>
+    public void JoinHulls(Guid id, Guid into) => Join("hulls", id, into);
+
+    /// <summary>Makes one paddle of two: what was paddled with the first was paddled with the other, and the first is no more.</summary>
+    /// <exception cref="InvalidValueException">One of them is not in the logbook, or they are the same.</exception>
+    public void JoinPaddles(Guid id, Guid into) => Join("paddles", id, into);
+
+    private void Join(string table, Guid id, Guid into)
+    {
+        if (id == into || _connection.ExecuteScalar<int>($"SELECT count(*) FROM {table} WHERE id IN (@id, @into)", new { id = Stored.Id(id), into = Stored.Id(into) }) != 2)
+            throw new InvalidValueException("Two different records of the logbook can be joined, and no others.");
+        MoveAll(table, id, into);
+        _connection.Execute($"DELETE FROM {table} WHERE id = @id", new { id = Stored.Id(id) });
+    }
+
+    /// <summary>Names the other record wherever one is named, and remembers that the one became the other.</summary>
+    internal void MoveAll(string table, Guid id, Guid into)
+    {
+        foreach ((string where, string column) in NamedIn[table])
+            _connection.Execute($"UPDATE {where} SET {column} = @into WHERE {column} = @id", new { id = Stored.Id(id), into = Stored.Id(into) });
+        RememberJoin(id, into);
+    }
+
+    /// <summary>Remembers that a record that is gone became another.</summary>
+    internal void RememberJoin(Guid id, Guid into) => _connection.Execute("""
+        INSERT INTO joins (id, into_id) VALUES (@id, @into) ON CONFLICT (id) DO UPDATE SET into_id = excluded.into_id
+        """, new { id = Stored.Id(id), into = Stored.Id(into) });
+
+    /// <summary>Whether a paddler, hull or paddle is named by something that goes with it or cannot go without it.</summary>
+    internal bool IsInUse(string table, Guid id) => NamedIn[table].Where(use => use is not (("notes" or "paddles"), _))
+        .Any(use => _connection.ExecuteScalar<bool>($"SELECT EXISTS (SELECT 1 FROM {use.Table} WHERE {use.Column} = @id)", new { id = Stored.Id(id) }));
+
+    /// <summary>Moves an outing to another paddler, or another hull. A card that it was paddled by and that is for somebody else, or another hull, is no longer tied to it.</summary>
+    /// <exception cref="InvalidValueException">The outing, paddler or hull is not in the logbook.</exception>
+    public void MoveOuting(Guid id, Guid paddlerId, Guid hullId)
+    {
+        var move = new { id = Stored.Id(id), paddler = Stored.Id(paddlerId), hull = Stored.Id(hullId) };
+        if (_connection.Execute("UPDATE outings SET paddler_id = @paddler, hull_id = @hull WHERE id = @id", move) == 0)
+            throw new InvalidValueException("That outing is not in the logbook.");
+        _connection.Execute("UPDATE cards SET paddled_as = NULL WHERE paddled_as = @id AND (paddler_id <> @paddler OR hull_id <> @hull)", move);
+    }
+
     /// <summary>Removes a paddler and all that is theirs: outings, cards, technique checks, decisions and the notes about them. A paddle of theirs stays, as nobody's.</summary>
     public void RemovePaddler(Guid id) => _connection.Execute("""
         DELETE FROM notes WHERE about_id = @id
@@ -256,6 +324,10 @@ public sealed class LogbookWriter
         if (use is { Others: > 0 })
             throw new InvalidValueException($"The {kind} “{use.Name}” is in use by {others}; remove or change those first.");
     }
+
+    // A name that is shown with a number, to keep it apart, stays what it truly is until it is changed.
+    private string? TrueName(string table, Guid id, string name) => _connection.QueryFirstOrDefault<string>(
+        $"SELECT true_name FROM {table} WHERE id = @id AND name = @name", new { id = Stored.Id(id), name });
 
     private void CheckNameIsFree(string table, string kind, Guid id, string name)
     {

@@ -58,15 +58,20 @@ internal static class RecordRules
         {
             if (piece.Order < 1 || !orders.Add(piece.Order) || !ids.Add(piece.Id))
                 throw new InvalidValueException("The pieces of an outing have ids and numbers of their own, from 1.");
-            if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
-                throw new InvalidValueException(problem);
-            Range(piece.FadePercent, above: -1000, upTo: 1000, "A fade lies between -1,000 and 1,000 %.");
-            Range(piece.SpeedErrorPercent, above: 0, upTo: 20, "A piece's speed is measured with an error above 0 and up to 20 %.");
-            Text(piece.ExcludedBecause, LongestText, "reason for not counting a piece");
-            Text(piece.Notes, LongestText, "notes");
-            Text(piece.Origin, LongestWord, "origin");
+            Check(piece);
         }
         return outing;
+    }
+
+    public static void Check(Piece piece)
+    {
+        if ((Plausible.ProblemWithPaddleLength(piece.Length) ?? Piece.ProblemWithSpeed(piece.Distance, piece.Time)) is string problem)
+            throw new InvalidValueException(problem);
+        Range(piece.FadePercent, above: -1000, upTo: 1000, "A fade lies between -1,000 and 1,000 %.");
+        Range(piece.SpeedErrorPercent, above: 0, upTo: 20, "A piece's speed is measured with an error above 0 and up to 20 %.");
+        Text(piece.ExcludedBecause, LongestText, "reason for not counting a piece");
+        Text(piece.Notes, LongestText, "notes");
+        Text(piece.Origin, LongestWord, "origin");
     }
 
     public static GivenCard Checked(GivenCard card)

@@ -1,6 +1,7 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning;
 
@@ -46,6 +47,9 @@ public sealed record AnalysisInput
         TimedBy = ThisOuting.TimedBy ?? Paddler.Trials.TimedBy,
         PricePercent = ThisOuting.PricePercent ?? Paddler.Trials.PricePercent,
     };
+
+    /// <summary>What the settled logs of other paddlers teach about the start length; null to leave them out. Never from the paddler's own log.</summary>
+    public SquadPrior? Squad { get; init; }
 
     /// <summary>The priors and the rule for stopping.</summary>
     public TuningSettings Settings { get; init; } = TuningSettings.Default;

@@ -32,8 +32,9 @@ public static class Tuner
         double goalSeconds = Durations.GoalSeconds(input, fit.Table) ?? ToldOverSeconds;
         double gain = Math.Max(0, posterior.ExpectedLoss(assessed.Align(assessed.Habitual.Current)) - says.GainLeftPercent);
         bool swaps = input.Paddler.SwapsOnWater, ended = says.DiminishingReturns;
-        OutingsToGo toGo = ended ? new(0, 0, 0) : ToGo(assessed, planned, swaps);
-        OutingsToGo? ifSwapping = ended || swaps ? null : ToGo(assessed, planned, swaps: true);
+        OutingsToGo toGo = ended ? new(0, 0, 0) : Forecast.Of(assessed, planned, swaps);
+        OutingsToGo? ifSwapping = ended || swaps ? null : Forecast.Of(assessed, planned, swaps: true);
+        (IReadOnlyList<Length> Lengths, IReadOnlyList<Paddle> Paddles) followUp = input.Paddle.IsFixed ? FollowUp.Of(assessed, planned.Form) : ([], []);
         ResponseCurve curve = CurveDrawing.Of(input, fit, says.Best.Length);
         double low = (1 - input.Settings.Level) / 2;
         return new()
@@ -67,10 +68,24 @@ public static class Tuner
             GoalSeconds = goalSeconds,
             OutingsToGo = toGo,
             OutingsToGoIfSwapping = ifSwapping,
-            Card = CardWriter.Of(assessed, planned),
+            Card = input.Paddle.IsFixed ? CardWriter.Of(assessed, planned with { Lengths = followUp.Lengths }) : CardWriter.Of(assessed, planned),
+            CardPaddles = followUp.Paddles,
+            CardOptions = says.Standing == Standing.Testing && !input.Paddle.IsFixed && swaps ? Options(assessed, planned, toGo) : [],
+            ToFeel = ended && !input.Paddle.IsFixed ? CardPlanner.ToFeel(assessed) : [],
+            FixedPaddle = input.Paddle.IsFixed ? Fixed() : null,
+            Blind = Blind(input),
             Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
             Curve = curve,
+            Effort = EffortView.Of(assessed),
+            LearntFromSquad = input.Squad,
         };
+
+        FixedPaddleFacts Fixed()
+        {
+            double own = assessed.Align(input.Paddle.Longest), cost = Math.Max(0, posterior.ExpectedLoss(own) - says.GainLeftPercent);
+            return new(cost, InSeconds(cost), posterior.WorthwhileLeft(own, double.NegativeInfinity, double.PositiveInfinity, says.WorthwhilePercent),
+                followUp.Paddles.FirstOrDefault(static paddle => !paddle.IsFixed));
+        }
 
         double Curvature(double share) => Math.Exp(posterior.LogCurvature.Quantile(share));
         // y = 100 ln(speed): a gain of g percent shortens the time by the factor e^(−g/100).
@@ -80,6 +95,30 @@ public static class Tuner
             Fit other = Fit.Of(input with { Outings = [.. input.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(one => one.Id != piece)] })] });
             return other.Alignment.LengthInches(other.Posterior.LeastLoss, input.Hull, input.Paddle.Blade);
         }
+    }
+
+    private static List<CardOption> Options(AssessedFit assessed, PlannedLengths planned, OutingsToGo toGo)
+    {
+        List<CardOption> options = [Option(planned, toGo)];
+        if (planned.Form.Pieces + 2 <= TrialForm.Most)
+        {
+            PlannedLengths more = CardPlanner.Plan(assessed, planned.Lengths.Count + 2);
+            options.Add(Option(more, Forecast.Of(assessed, more, swaps: true)));
+        }
+
+        return options;
+
+        static CardOption Option(PlannedLengths card, OutingsToGo toGo) =>
+            new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5, card.Value, toGo);
+    }
+
+    private static BlindFacts? Blind(AnalysisInput input)
+    {
+        Outing[] blind = [.. input.Outings.Where(static outing => outing.Blind)];
+        if (blind.Length == 0 || blind.Length == input.Outings.Count)
+            return null;
+        AssessedFit alone = AssessedFit.Of(input with { Outings = blind });
+        return alone.Fit.Table.Outings.Count == 0 ? null : new(alone.Fit.Table.Outings.Count, alone.Says.Best);
     }
 
     private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks
@@ -149,22 +188,5 @@ public static class Tuner
         }
 
         return carried;
-    }
-
-    /// <summary>
-    /// The forecast, at least one outing since the rule has not stopped yet. Without swaps on the water two outings make the
-    /// contrast that one would.
-    /// </summary>
-    private static OutingsToGo ToGo(AssessedFit assessed, PlannedLengths planned, bool swaps)
-    {
-        (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
-        double variance = TrialValue.PieceVariance(fit.Posterior, input.Settings) * 4 / planned.Lengths.Count;
-        double halfWidth = swaps && planned.Spread > 0 ? planned.Spread / 2 : input.Settings.CardWidthInches / 2;
-        if (!swaps)
-            variance += 4 * fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
-        OutingsToGo toGo = Forecast.Of(fit.Posterior, Math.Sqrt(variance), halfWidth, assessed.Says.WorthwhilePercent,
-            input.Settings.StopBelow * (swaps ? 1 : input.Settings.StopBetweenOutings));
-        int least = Math.Max(1, 2 - fit.Table.Outings.Count);
-        return new(Math.Max(least, toGo.Median), Math.Max(least, toGo.Low), Math.Max(least, toGo.High));
     }
 }

@@ -39,6 +39,9 @@ public sealed record TuningSettings
     /// <summary>How many times wider the spread is for those; 2.5. Chosen, no source.</summary>
     public double StartOutlierFactor { get; init; } = 2.5;
 
+    /// <summary>By how much those make the variance around the start length larger.</summary>
+    internal double StartVarianceFactor => 1 + StartOutlierShare * (StartOutlierFactor * StartOutlierFactor - 1);
+
     /// <summary>Median of the curvature of paddlers for whom length matters, percent of speed per inch squared; 0.65. Chosen, no source.</summary>
     public double CurvatureMedian { get; init; } = 0.65;
 
@@ -119,6 +122,51 @@ public sealed record TuningSettings
     /// <summary>Spread of the same; 1.5.</summary>
     public double EffortSpread { get; init; } = 1.5;
 
+    /// <summary>
+    /// Spread of the change of speed per point of effort as told, percent, where heart rate shows how hard the paddler really pulled; 1.8.
+    /// Wider than <see cref="EffortSpread"/>, since a told point need not be a true one. Chosen.
+    /// </summary>
+    public double ToldEffortSpread { get; init; } = 1.8;
+
+    /// <summary>Median of the spread of effort that was not told, CR10 points; 0.5. Chosen, to include the 5.6 to 8.3 % of Katsanos and Moffatt 2005.</summary>
+    public double UntoldEffortMedian { get; init; } = 0.5;
+
+    /// <summary>Standard deviation of its logarithm; 0.8. Chosen.</summary>
+    public double UntoldEffortLogSpread { get; init; } = 0.8;
+
+    /// <summary>Median of the spread of a piece's mean heart rate at given effort, beats a minute; 3. Chosen, above the 2 of Lamberts and others 2004 for the sensor.</summary>
+    public double HeartRateMedian { get; init; } = 3;
+
+    /// <summary>Standard deviation of its logarithm; 0.35. Chosen.</summary>
+    public double HeartRateLogSpread { get; init; } = 0.35;
+
+    /// <summary>Mean change of heart rate per point of effort, beats a minute; 9. Chosen; at least 2 is believed.</summary>
+    public double HeartRatePerPointMean { get; init; } = 9;
+
+    /// <summary>Spread of the same; 2.25. Chosen.</summary>
+    public double HeartRatePerPointSpread { get; init; } = 2.25;
+
+    /// <summary>Mean change of heart rate from one piece to the next at given effort, beats a minute; 1.5. Chosen.</summary>
+    public double HeartRateDriftMean { get; init; } = 1.5;
+
+    /// <summary>Spread of the same; 1.5. Chosen.</summary>
+    public double HeartRateDriftSpread { get; init; } = 1.5;
+
+    /// <summary>Mean bend of that drift, beats a minute by piece squared; −0.3. Chosen.</summary>
+    public double HeartRateBendMean { get; init; } = -0.3;
+
+    /// <summary>Spread of the same; 0.5. Chosen.</summary>
+    public double HeartRateBendSpread { get; init; } = 0.5;
+
+    /// <summary>Spread of what an inch of length does to heart rate at given effort, beats a minute; 0.5, around zero. Chosen.</summary>
+    public double HeartRatePerInchSpread { get; init; } = 0.5;
+
+    /// <summary>Spread of how much harder a paddler pulls an inch longer without telling, as a share of the spread of untold effort; 0.2, around zero. Chosen.</summary>
+    public double LeanShare { get; init; } = 0.2;
+
+    /// <summary>Spread of what such a lean does to speed where nothing but blind outings shows it, percent an inch; 0.3, around zero. Chosen.</summary>
+    public double LeanSpread { get; init; } = 0.3;
+
     /// <summary>Mean change of speed per unit of the logarithm of distance, percent; −6 (Riegel 1981).</summary>
     public double DistanceMean { get; init; } = -6;
 
@@ -143,17 +191,11 @@ public sealed record TuningSettings
     /// <summary>The longest a card's longest length may be above its shortest, inches; 3. Chosen, no source.</summary>
     public double CardWidthInches { get; init; } = 3;
 
-    /// <summary>Pieces on a card of two lengths, a multiple of four; 4.</summary>
+    /// <summary>Pieces on a card once the first outings are paddled, where nobody told pieces or minutes: an even number; 4.</summary>
     public int CardPieces { get; init; } = 4;
 
     /// <summary>Cards whose value is within this share of the best card's count as equal, and the narrowest is taken; 0.03.</summary>
     public double CardTolerance { get; init; } = 0.03;
-
-    /// <summary>
-    /// Cards also count as equal if they differ by less than this share of the worthwhile change; 0.002. Chosen, no source: wide
-    /// cards tell more, but only if the curve is as even as it is believed, so they are not worth it for nothing.
-    /// </summary>
-    public double CardIndifference { get; init; } = 0.002;
 
     /// <summary>Soreness from which a length counts as one that hurt, points of 10; 3. Chosen, no source.</summary>
     public double SorenessLimit { get; init; } = 3;

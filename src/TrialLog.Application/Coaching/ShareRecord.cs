@@ -2,7 +2,8 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
+using TrialLog.Logbook.Shared;
 using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Application.Coaching;

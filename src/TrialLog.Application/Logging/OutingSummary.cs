@@ -1,7 +1,7 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Application.Logging;
 

@@ -28,7 +28,7 @@ internal static class NextOuting
             return;
         ILookup<Guid, GivenCard> before = workspace.Logbook.Cards(analyses.Count == 1 ? analyses[0].Paddler.Id : null).ToLookup(card => card.PaddlerId);
         long change = workspace.Logbook.LastChange;
-        List<GivenCard> cards = [.. analyses.Where(analysis => !IsOpen(before[analysis.Paddler.Id], analysis)).Select(analysis => Given(workspace, analysis, change))];
+        List<GivenCard> cards = [.. analyses.Where(analysis => analysis.HasCard && !IsOpen(before[analysis.Paddler.Id], analysis)).Select(analysis => Given(workspace, analysis, change))];
         if (cards.Count == 0)
             return;
         string what = cards.Count == 1 ? $"Gave {analyses.First(one => one.Paddler.Id == cards[0].PaddlerId).Paddler.Name} a card" : $"Gave {cards.Count} paddlers a card";
@@ -58,6 +58,7 @@ internal static class NextOuting
         Outings = analysis.Outings,
         Pieces = analysis.Pieces,
         AsOfChange = change,
+        OutingsToGo = (analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
     };
 
     private static bool Same(TrialCard a, TrialCard b) =>

@@ -17,6 +17,8 @@ internal static class CardReason
         LengthUnit unit = analysis.Paddler.Unit;
         IReadOnlyList<Length> lengths = analysis.Card.Lengths;
         bool sore = analysis.Standing == Standing.Sore;
+        if (!analysis.HasCard)
+            return $"This paddle is fixed at {Say.Length(analysis.Paddle.Longest, unit)}: it can only be tested against an adjustable one.";
         Length shortest = lengths.Min(), longest = lengths.Max();
         if (analysis.SorenessLimit is { } ceiling && shortest > ceiling)
             return $"Do not paddle this card while it hurts: {Say.Length(shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt. Rest, and see a clinician if it stays.";

@@ -10,6 +10,8 @@ internal sealed record SharedHull : NamedItem
 
     public override string Kind() => "hull";
 
+    public override string Table() => "hulls";
+
     public static SharedHull Of(Hull hull) => new()
     {
         Id = hull.Id,
@@ -35,13 +37,7 @@ internal sealed record SharedPaddle : NamedItem
 
     public override string Kind() => "paddle";
 
-    // Whose it is was not known in the first version, and is not told where the owner's record is not shared.
-    public override SharedItem Core() => (SharedPaddle)Whole() with { Owner = null, BelongsToClub = null };
-
-    public override string Private() => $"{Owner} {BelongsToClub}";
-
-    public override SharedItem FilledFrom(SharedItem other) =>
-        Owner is null && BelongsToClub is null && other is SharedPaddle paddle ? this with { Owner = paddle.Owner, BelongsToClub = paddle.BelongsToClub } : this;
+    public override string Table() => "paddles";
 
     public static SharedPaddle Of(Paddle paddle) => new()
     {

@@ -10,7 +10,7 @@ namespace TrialLog.Logbook.Shared;
 /// </summary>
 internal static class SharedCheck
 {
-    private const int MostEarlierVersions = 10_000;
+    private const int MostFields = 100, MostEditsOfAField = 10_000;
 
     /// <summary>The contents, each value written the one way that this program writes it, so that versions can be compared as text.</summary>
     /// <exception cref="LogbookException">Something cannot be right; the sentence says where.</exception>
@@ -19,10 +19,11 @@ internal static class SharedCheck
         var ids = new HashSet<Guid>();
         HashSet<Guid> hulls = [], paddles = [], paddlers = [], outings = [], cards = [];
         HashSet<Guid> owners = [.. contents.Paddlers.Select(paddler => paddler?.Id ?? Guid.Empty)];
-        if (contents.LeftOut?.FirstOrDefault(name => !Selection.LeftOutNames.Values.Contains(name)) is string unknown)
+        if (contents.LeftOut?.FirstOrDefault(name => !LeftOutNames.All.Values.Contains(name)) is string unknown)
             throw Wrong("left_out", 0, $"“{Quoted.Brief(unknown)}” is not something that can be left out.");
 
-        return contents with
+        IReadOnlyList<SharedRemoval> removed = contents.Removed ?? [];
+        SharedContents found = contents with
         {
             Hulls = Each("hulls", contents.Hulls, hull =>
             {
@@ -52,10 +53,11 @@ internal static class SharedCheck
                     CheckItem(piece);
                     Known(piece.Paddle, paddles, "paddle");
                 }
-                Outing record = outing.ToRecord([.. pieces.Select(piece => piece.ToRecord())]);
+                // Two pieces may have one number, where two logbooks gave it each to its own.
+                Outing record = outing.ToRecord([.. pieces.Select((piece, i) => piece.ToRecord() with { Order = piece.Order < 1 ? piece.Order : i + 1 })]);
                 return SharedOuting.Of(record) with
                 {
-                    Pieces = [.. record.Pieces.Select((piece, i) => SharedPiece.Of(piece) with { Earlier = pieces[i].Earlier })],
+                    Pieces = [.. record.Pieces.Select((piece, i) => SharedPiece.Of(piece) with { Order = pieces[i].Order, Edits = pieces[i].Edits, Untold = pieces[i].Untold })],
                 };
             }),
             Cards = Each("cards", contents.Cards, card =>
@@ -93,6 +95,21 @@ internal static class SharedCheck
                 return SharedNote.Of(record);
             }),
         };
+        for (int i = 0; i < removed.Count; i++)
+        {
+            if (removed[i] is not { } removal || removal.Id == Guid.Empty || !ids.Add(removal.Id) || !removal.Edits.ContainsKey(RecordFields.Presence))
+                throw Wrong("removed", i + 1, "It is not the removal of a record.");
+            try
+            {
+                CheckEdits(removal.Edits);
+            }
+            catch (InvalidValueException e)
+            {
+                throw Wrong("removed", i + 1, e.Message);
+            }
+        }
+
+        return found;
 
         IReadOnlyList<T> Each<T>(string list, IReadOnlyList<T> items, Func<T, T> checkedItem) where T : SharedItem
         {
@@ -102,7 +119,7 @@ internal static class SharedCheck
                 try
                 {
                     CheckItem(item);
-                    found.Add(checkedItem(item) with { Earlier = item.Earlier });
+                    found.Add(checkedItem(item) with { Edits = item.Edits, Untold = item.Untold });
                 }
                 catch (InvalidValueException e)
                 {
@@ -118,9 +135,43 @@ internal static class SharedCheck
                 throw new InvalidValueException("There is nothing there.");
             if (item.Id == Guid.Empty || !ids.Add(item.Id))
                 throw new InvalidValueException($"Its id {item.Id} is not its own.");
-            if (item.Earlier is { Count: > MostEarlierVersions } || item.Earlier?.Any(print => print is not { Length: 16 }) == true)
-                throw new InvalidValueException("Its list of earlier versions is not one.");
+            CheckEdits(item.Edits);
+            if (item.Untold is { Count: > MostFields })
+                throw new InvalidValueException("Its list of fields left out is not one.");
         }
+    }
+
+    /// <summary>Checks a record by itself, whatever it refers to.</summary>
+    /// <exception cref="InvalidValueException">A value is out of its range, or two do not go together.</exception>
+    public static void CheckAlone(SharedItem item)
+    {
+        switch (item)
+        {
+            case SharedHull hull:
+                hull.ToRecord();
+                break;
+            case SharedPaddle paddle:
+                paddle.ToRecord();
+                break;
+            case SharedPaddler paddler:
+                paddler.ToRecord();
+                break;
+            case SharedOuting outing:
+                outing.ToRecord([]);
+                break;
+            case SharedPiece piece:
+                RecordRules.Check(piece.ToRecord());
+                break;
+            case SharedCard card:
+                card.ToRecord(asOfChange: 0);
+                break;
+        }
+    }
+
+    private static void CheckEdits(IReadOnlyDictionary<string, IReadOnlyList<string>>? edits)
+    {
+        if (edits is { Count: > MostFields } || edits?.Any(field => field.Value is null or { Count: > MostEditsOfAField } || field.Value.Any(edit => edit is not { Length: 16 })) == true)
+            throw new InvalidValueException("Its list of edits is not one.");
     }
 
     private static void Known(Guid? id, HashSet<Guid> ids, string kind)

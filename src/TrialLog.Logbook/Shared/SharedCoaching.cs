@@ -33,12 +33,9 @@ internal sealed record SharedCard : SharedItem
 
     public override string Kind() => "trial card";
 
-    // What it was paddled as becomes known later; until then it is no version of its own.
-    public override SharedItem Core() => (SharedCard)Whole() with { PaddledAs = null };
+    public override string Table() => "cards";
 
-    public override string Private() => $"{PaddledAs}";
-
-    public override SharedItem FilledFrom(SharedItem other) => this with { PaddledAs = PaddledAs ?? ((SharedCard)other).PaddledAs };
+    public override Guid? Container() => Paddler;
 
     public static SharedCard Of(GivenCard given) => new()
     {
@@ -119,6 +116,10 @@ internal sealed record SharedTechniqueCheck : SharedItem
 
     public override string Kind() => "technique check";
 
+    public override string Table() => "technique_checks";
+
+    public override Guid? Container() => Paddler;
+
     public static SharedTechniqueCheck Of(TechniqueCheck check) => new()
     {
         Id = check.Id,
@@ -157,6 +158,10 @@ internal sealed record SharedNote : SharedItem
 
     public override string Kind() => "coach's note";
 
+    public override string Table() => "notes";
+
+    public override Guid? Container() => AboutId;
+
     public static SharedNote Of(CoachNote note) => new()
     {
         Id = note.Id,
@@ -188,6 +193,10 @@ internal sealed record SharedSorenessClearance : SharedItem
 
     public override string Kind() => "word that soreness is gone";
 
+    public override string Table() => "soreness_clearances";
+
+    public override Guid? Container() => Paddler;
+
     public static SharedSorenessClearance Of(SorenessClearance clearance) => new()
     {
         Id = clearance.Id,
@@ -214,6 +223,10 @@ internal sealed record SharedDecision : SharedItem
     public string? Because { get; init; }
 
     public override string Kind() => "decision";
+
+    public override string Table() => "decisions";
+
+    public override Guid? Container() => Paddler;
 
     public static SharedDecision Of(Decision decision) => new()
     {

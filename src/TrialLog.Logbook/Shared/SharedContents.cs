@@ -27,6 +27,7 @@ internal sealed record SharedContents
     public required IReadOnlyList<SharedNote> CoachNotes { get; init; }
     public IReadOnlyList<SharedSorenessClearance>? SorenessClearances { get; init; }
     public IReadOnlyList<SharedDecision>? Decisions { get; init; }
+    public IReadOnlyList<SharedRemoval>? Removed { get; init; }
 }
 
 /// <summary>What every version of the format starts with.</summary>

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
@@ -15,43 +14,54 @@ internal abstract record SharedItem
     [JsonPropertyOrder(-2)]
     public required Guid Id { get; init; }
 
-    /// <summary>Fingerprints of the versions that this one replaced where it was written, so that a receiver knows the newer from the older.</summary>
+    /// <summary>The edits that each field's value builds upon, by field; fields never edited are left out.</summary>
     [JsonPropertyOrder(100)]
+    public IReadOnlyDictionary<string, IReadOnlyList<string>>? Edits { get; init; }
+
+    /// <summary>Fields that the writer left out: absent does not mean cleared.</summary>
+    [JsonPropertyOrder(101)]
+    public IReadOnlyList<string>? Untold { get; init; }
+
+    /// <summary>Fingerprints by which the first version told newer records from older; read and not used.</summary>
+    [JsonPropertyOrder(102)]
     public IReadOnlyList<string>? Earlier { get; init; }
-
-    /// <summary>This version without what means something in one logbook only.</summary>
-    public virtual SharedItem Whole() => this with { Earlier = null };
-
-    /// <summary>The whole, without what may be left out on request.</summary>
-    public virtual SharedItem Core() => Whole();
-
-    /// <summary>What <see cref="Core"/> leaves off, as text to compare.</summary>
-    public virtual string Private() => "";
-
-    /// <summary>This version with what it does not know, of what may be left out on request, taken from another.</summary>
-    public virtual SharedItem FilledFrom(SharedItem other) => this;
 
     /// <summary>What it is, for a person: <c>paddle</c>.</summary>
     public abstract string Kind();
 
-    public JsonObject ToJson() => (JsonObject)JsonSerializer.SerializeToNode(this with { Earlier = null }, GetType(), SharedOptions.Compact)!;
+    /// <summary>The table that holds it.</summary>
+    public abstract string Table();
 
-    public string ToText() => JsonSerializer.Serialize(this with { Earlier = null }, GetType(), SharedOptions.Compact);
+    /// <summary>The record that it hangs on: an outing's paddler, a piece's outing is told by where it stands; null for what stands alone.</summary>
+    public virtual Guid? Container() => null;
 
-    /// <summary>Tells versions of the whole apart: the first 16 hexadecimal digits of the SHA-256 of its JSON on one line.</summary>
-    public string WholePrint() => Print(Whole());
+    /// <summary>The record alone, without what tells versions apart.</summary>
+    public virtual SharedItem Plain() => this with { Edits = null, Untold = null, Earlier = null };
 
-    /// <summary>Tells versions of the core apart.</summary>
-    public string CorePrint() => Print(Core());
+    /// <summary>The record as JSON without what tells versions apart.</summary>
+    public JsonObject ToJson() => (JsonObject)JsonSerializer.SerializeToNode(Plain(), GetType(), SharedOptions.Compact)!;
 
-    private static string Print(SharedItem item) =>
-        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(item, item.GetType(), SharedOptions.Compact)))[..16];
+    /// <summary>As <see cref="ToJson"/>, as text.</summary>
+    public string ToText() => JsonSerializer.Serialize(Plain(), GetType(), SharedOptions.Compact);
 }
 
 /// <summary>A record with a name that is unique in a logbook.</summary>
 internal abstract record NamedItem : SharedItem
 {
-    /// <summary>1 to 80 characters.</summary>
+    /// <summary>1 to 80 characters, without the number by which one logbook keeps it apart from another of that name.</summary>
     [JsonPropertyOrder(-1)]
     public required string Name { get; init; }
+}
+
+/// <summary>A record that is no longer there.</summary>
+internal sealed record SharedRemoval
+{
+    /// <summary>The record that was removed.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>The record that it became, where two were joined.</summary>
+    public Guid? Into { get; init; }
+
+    /// <summary>The edits that whoever removed it knew of, by field; the removal itself stands under the empty name.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Edits { get; init; }
 }

@@ -22,13 +22,11 @@ internal sealed record SharedOuting : SharedItem
 
     public override string Kind() => "outing";
 
-    public override SharedItem Whole() => this with { Earlier = null, Pieces = null };
+    public override string Table() => "outings";
 
-    public override SharedItem Core() => (SharedOuting)Whole() with { Notes = null };
+    public override Guid? Container() => Paddler;
 
-    public override string Private() => Notes ?? "";
-
-    public override SharedItem FilledFrom(SharedItem other) => this with { Notes = Notes ?? ((SharedOuting)other).Notes };
+    public override SharedItem Plain() => this with { Edits = null, Untold = null, Earlier = null, Pieces = null };
 
     /// <summary>The outing without its pieces.</summary>
     public static SharedOuting Of(Outing outing) => new()
@@ -85,18 +83,7 @@ internal sealed record SharedPiece : SharedItem
 
     public override string Kind() => "piece";
 
-    // The order is compared among all pieces of an outing: numbers move up where another logbook's pieces come between.
-    public override SharedItem Whole() => this with { Earlier = null, Order = 0 };
-
-    public override SharedItem Core() => (SharedPiece)Whole() with { Notes = null, HeartRate = null };
-
-    public override string Private() => $"{HeartRate} {Notes}";
-
-    public override SharedItem FilledFrom(SharedItem other)
-    {
-        var piece = (SharedPiece)other;
-        return this with { Notes = Notes ?? piece.Notes, HeartRate = HeartRate ?? piece.HeartRate };
-    }
+    public override string Table() => "pieces";
 
     public static SharedPiece Of(Piece piece) => new()
     {

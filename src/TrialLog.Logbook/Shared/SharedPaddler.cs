@@ -23,12 +23,7 @@ internal sealed record SharedPaddler : NamedItem
 
     public override string Kind() => "paddler";
 
-    public override SharedItem Core() => (SharedPaddler)Whole() with { Body = null };
-
-    public override string Private() => Body?.ToString() ?? "";
-
-    public override SharedItem FilledFrom(SharedItem other) =>
-        other is SharedPaddler { Body: SharedBody body } ? this with { Body = (Body ?? new SharedBody()).FilledFrom(body) } : this;
+    public override string Table() => "paddlers";
 
     public static SharedPaddler Of(Paddler paddler) => new()
     {
@@ -103,21 +98,6 @@ internal sealed record SharedBody
         OverheadReachIn = Written.Inches(body.OverheadReach),
         HandLengthIn = Written.Inches(body.HandLength),
         PalmLengthIn = Written.Inches(body.PalmLength),
-    };
-
-    public SharedBody FilledFrom(SharedBody other) => new()
-    {
-        SeatedReachIn = SeatedReachIn ?? other.SeatedReachIn,
-        StatureIn = StatureIn ?? other.StatureIn,
-        SittingShoulderHeightIn = SittingShoulderHeightIn ?? other.SittingShoulderHeightIn,
-        ShoulderElbowIn = ShoulderElbowIn ?? other.ShoulderElbowIn,
-        ElbowGripIn = ElbowGripIn ?? other.ElbowGripIn,
-        EyeHeightIn = EyeHeightIn ?? other.EyeHeightIn,
-        ShoulderBreadthIn = ShoulderBreadthIn ?? other.ShoulderBreadthIn,
-        ArmSpanIn = ArmSpanIn ?? other.ArmSpanIn,
-        OverheadReachIn = OverheadReachIn ?? other.OverheadReachIn,
-        HandLengthIn = HandLengthIn ?? other.HandLengthIn,
-        PalmLengthIn = PalmLengthIn ?? other.PalmLengthIn,
     };
 
     public BodyMeasures ToRecord() => new()

@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
 
@@ -53,15 +54,61 @@ public sealed record Analysis : Assessment
     /// <summary>The same if lengths were changed on the water; null where they are, or where it is time to stop.</summary>
     public OutingsToGo? OutingsToGoIfSwapping { get; init; }
 
-    /// <summary>The next trial.</summary>
+    /// <summary>
+    /// The next trial; when it is time to stop, what teaches most if the paddler goes out anyway. Without any length for a fixed paddle that the log
+    /// has no adjustable one to put against.
+    /// </summary>
     public required TrialCard Card { get; init; }
+
+    /// <summary>Whether there is a card to paddle.</summary>
+    public bool HasCard => Card.Lengths.Count > 0;
+
+    /// <summary>The paddle for each piece of the card where they differ: a fixed paddle against an adjustable one; else empty.</summary>
+    public IReadOnlyList<Paddle> CardPaddles { get; init; } = [];
+
+    /// <summary>The card as it is, first, and with more pieces: minutes on the water, and what each should win.</summary>
+    public IReadOnlyList<CardOption> CardOptions { get; init; } = [];
+
+    /// <summary>Once it is settled, a card a quarter inch each side of the best length, to feel the difference and not to find it; else empty.</summary>
+    public IReadOnlyList<Length> ToFeel { get; init; } = [];
+
+    /// <summary>Where a fixed paddle stands against the best length; null for an adjustable one.</summary>
+    public FixedPaddleFacts? FixedPaddle { get; init; }
+
+    /// <summary>What the blind outings alone say, where some are blind and some are not; null elsewhere.</summary>
+    public BlindFacts? Blind { get; init; }
 
     /// <summary>What is wrong with the experiment itself, if anything.</summary>
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
 
+    /// <summary>What effort, heart rate and hidden lengths did for the answer.</summary>
+    public EffortView Effort { get; init; } = new(null, false, 0, null, null);
+
+    /// <summary>What other paddlers' settled logs taught about the start length; null where they taught nothing or were not asked.</summary>
+    public SquadPrior? LearntFromSquad { get; init; }
+
     /// <summary>The response curve for this hull and paddle.</summary>
     public required ResponseCurve Curve { get; init; }
 }
+
+/// <summary>A card of so many pieces.</summary>
+/// <param name="Pieces">Pieces.</param>
+/// <param name="Minutes">On the water, with warm-up, easy paddling between pieces and changes of setting.</param>
+/// <param name="ValuePercent">By how much it should lower the expected loss, percent of speed.</param>
+/// <param name="OutingsToGo">Outings to go if they all have so many.</param>
+public sealed record CardOption(int Pieces, int Minutes, double ValuePercent, OutingsToGo OutingsToGo);
+
+/// <summary>Where a fixed paddle stands.</summary>
+/// <param name="CostPercent">Expected loss of speed at its length over that at the best length, percent; not negative.</param>
+/// <param name="CostSeconds">The same over the goal event.</param>
+/// <param name="ProbabilityWorthwhile">Chance that another length is faster by a worthwhile change.</param>
+/// <param name="Against">The adjustable paddle that the card puts it against; null where the log has none.</param>
+public sealed record FixedPaddleFacts(double CostPercent, double CostSeconds, double ProbabilityWorthwhile, Paddle? Against);
+
+/// <summary>What the blind outings say by themselves.</summary>
+/// <param name="Outings">How many there are.</param>
+/// <param name="Best">The best length by them and the start length alone.</param>
+public sealed record BlindFacts(int Outings, BestLength Best);
 
 /// <summary>The best length and how sure it is.</summary>
 /// <param name="Length">The setting with the least expected loss.</param>

@@ -17,8 +17,7 @@ internal static class BestSetting
     public static BestLength Of(AnalysisInput question, Fit fit, AllowedSettings reach)
     {
         Posterior posterior = fit.Posterior;
-        // The loss is quadratic, so the setting nearest to the length of least loss has the least loss of all settings.
-        Length best = reach.Nearest(Inches(posterior.LeastLoss));
+        Length best = Cheapest(question, fit, reach);
         double level = question.Settings.Level, aligned = fit.Alignment.Align(best, question.Hull, question.Paddle.Blade);
         LengthUnit unit = question.Paddler.Unit;
         return new(
@@ -32,6 +31,16 @@ internal static class BestSetting
         double Inches(double at) => fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade);
     }
 
+    /// <summary>The setting with the least expected loss: the loss has one bottom, so it is one of the two around that.</summary>
+    private static Length Cheapest(AnalysisInput question, Fit fit, AllowedSettings reach)
+    {
+        double bottom = fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade);
+        Length shorter = reach.Settings.LastOrDefault(setting => setting.Inches <= bottom, reach.Shortest), longer = reach.Settings.FirstOrDefault(setting => setting.Inches > bottom, reach.Longest);
+        return Loss(longer) < Loss(shorter) - 1e-12 ? longer : shorter;
+
+        double Loss(Length length) => fit.Posterior.ExpectedLoss(fit.Alignment.Align(length, question.Hull, question.Paddle.Blade));
+    }
+
     /// <summary>The length to have with that blade in that hull wherever the shaft ends: a setting where the paddle reaches so far, else a quarter inch.</summary>
     public static Length Ideal(AnalysisInput question, Fit fit)
     {
@@ -39,7 +48,7 @@ internal static class BestSetting
         Paddle paddle = question.Paddle;
         double slack = paddle.Step.Inches / 2;
         return !paddle.IsFixed && inches >= paddle.Shortest.Inches - slack && inches <= paddle.Longest.Inches + slack
-            ? AllowedSettings.Of(paddle, null).Nearest(inches)
+            ? Cheapest(question, fit, AllowedSettings.Of(paddle, null))
             : Length.FromInches(inches).RoundedTo(Spoken.QuarterInch);
     }
 

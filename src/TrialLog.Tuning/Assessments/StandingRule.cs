@@ -17,9 +17,6 @@ internal static class StandingRule
     /// <summary>How far on each side of the best a length must have been paddled, inches. Chosen.</summary>
     private const double EachSideInches = 0.5;
 
-    /// <summary>Lengths nearer than this are one length, inches.</summary>
-    private const double DifferentInches = 0.2;
-
     /// <summary>From so many outings on, one length an outing is the way of the log and not a beginning.</summary>
     private const int EnoughOutings = 4;
 
@@ -60,7 +57,7 @@ internal static class StandingRule
 
     /// <summary>The probability of a worthwhile gain below which a search ends: lower where no outing compares two lengths.</summary>
     public static double StopBelow(AssessedFit assessed) =>
-        assessed.Input.Settings.StopBelow * (ComparesWithinOutings(assessed.Fit.Table) ? 1 : assessed.Input.Settings.StopBetweenOutings);
+        assessed.Input.Settings.StopBelow * (Comparisons.Of(assessed.Fit.Table).Count > 0 ? 1 : assessed.Input.Settings.StopBetweenOutings);
 
     private static List<StandingReason> CannotTell(AssessedFit assessed)
     {
@@ -68,7 +65,7 @@ internal static class StandingRule
         List<StandingReason> why = [];
         if (HardlyTells(assessed))
             why.Add(StandingReason.LargeCrewsOnly);
-        if (assessed.Input.Paddler.SwapsOnWater && table.Outings.Count >= EnoughOutings && !ComparesWithinOutings(table))
+        if (assessed.Input.Paddler.SwapsOnWater && table.Outings.Count >= EnoughOutings && Comparisons.Of(table).Count == 0)
             why.Add(StandingReason.OneLengthAnOuting);
         foreach (HealthCheck doubt in HealthChecks.Doubts(assessed.Input))
             why.Add(doubt.Name switch
@@ -92,19 +89,6 @@ internal static class StandingRule
         return Width(assessed.Fit.Posterior) > HardlyNarrower * Width(Fit.Of(assessed.Input with { Outings = [] }).Posterior);
 
         static double Width(Posterior posterior) => posterior.Quantile(0.95) - posterior.Quantile(0.05);
-    }
-
-    private static bool ComparesWithinOutings(PieceTable table)
-    {
-        for (int j = 0; j < table.Outings.Count; j++)
-        {
-            ReadOnlySpan<double> lengths = table.Aligned.AsSpan(table.OutingStart[j]..table.OutingStart[j + 1]);
-            foreach (double length in lengths)
-                if (Math.Abs(length - lengths[0]) > DifferentInches)
-                    return true;
-        }
-
-        return false;
     }
 
     /// <summary>Where the paddle ends sooner than half an inch from the best, its end is enough.</summary>
@@ -140,7 +124,9 @@ internal static class StandingRule
     /// <summary>Whether some number of further outings should win more than they cost.</summary>
     private static bool Pays(AssessedFit assessed)
     {
-        TrialValue value = TrialValue.Of(assessed.Input, assessed.Fit, Open(assessed), assessed.Habitual.UsedToInches);
+        PieceTable table = assessed.Fit.Table;
+        TrialForm form = TrialForm.Of(assessed.Input, table, Comparisons.Of(table).Count);
+        TrialValue value = TrialValue.Of(assessed.Input, assessed.Fit, Open(assessed), assessed.Habitual.UsedToInches, form);
         foreach (int outings in OutingsAhead)
             if (value.AtLeast(outings) > outings * assessed.Says.PricePercent)
                 return true;

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using MathNet.Numerics.LinearAlgebra;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
@@ -19,6 +20,13 @@ internal readonly record struct CardWorth(double Value, double LogCurvature)
     /// </summary>
     public double Score => Value * (1 + CurvatureCounts * LogCurvature);
 }
+
+/// <summary>One contrast of an outing's pieces.</summary>
+/// <param name="Squares">Of the squared lengths.</param>
+/// <param name="Lengths">Of the lengths.</param>
+/// <param name="Lopsided">Of what a lopsided curve answers to.</param>
+/// <param name="Variance">Variance of its noise, percent squared.</param>
+internal readonly record struct BestContrast(double Squares, double Lengths, double Lopsided, double Variance);
 
 /// <summary>
 /// Expected value of information of one contrast: how far the expected loss falls, on average over what the contrast may turn out,
@@ -91,6 +99,65 @@ internal sealed class ExpectedValueOfInformation
         for (int a = 0; a < Features; a++)
             for (int b = 0; b < Features; b++)
                 _featureCovariance[a * Features + b] = square[a * Features + b] - _featureMean[a] * _featureMean[b];
+    }
+
+    /// <summary>
+    /// The contrast of an outing's pieces that tells most of the goal's best length: w = V⁻¹k, where V is the covariance of the pieces and k their
+    /// covariance with the goal's best length, both under the posterior weighed by the curvature. The outing's level is unknown, and so is how it fades.
+    /// </summary>
+    /// <param name="aligned">The aligned length of each piece, in order.</param>
+    /// <param name="pieceVariance">Variance of a piece, percent squared.</param>
+    public BestContrast Best(ReadOnlySpan<double> aligned, double pieceVariance)
+    {
+        const double LevelVariance = 1e4, FadeSpread = 0.5;
+        int count = aligned.Length;
+        double[,] rows = new double[count, Features];
+        Span<double> mean = stackalloc double[Features];
+        for (int i = 0; i < count; i++)
+        {
+            rows[i, 0] = aligned[i] * aligned[i];
+            rows[i, 1] = aligned[i];
+            rows[i, 2] = _skew.Column(aligned[i]);
+            for (int a = 0; a < Features; a++)
+                mean[a] += rows[i, a] / count;
+        }
+
+        // Centred first: the level takes the means up, and k would otherwise vanish where the outing does tell something.
+        for (int i = 0; i < count; i++)
+            for (int a = 0; a < Features; a++)
+                rows[i, a] -= mean[a];
+        double share = _cloud.Share, lopsided = share * share * _skew.Variance(_meanCurvature);
+        Matrix<double> covariance = Matrix<double>.Build.Dense(count, count);
+        Vector<double> with = Vector<double>.Build.Dense(count);
+        for (int i = 0; i < count; i++)
+        {
+            for (int a = 0; a < Features; a++)
+                with[i] -= share * rows[i, a] * _withGoal[a];
+            for (int j = 0; j <= i; j++)
+            {
+                double sum = LevelVariance + FadeSpread * FadeSpread * (i - 0.5 * (count - 1)) * (j - 0.5 * (count - 1)) + lopsided * rows[i, 2] * rows[j, 2] + (i == j ? pieceVariance : 0);
+                for (int a = 0; a < Features; a++)
+                    for (int b = 0; b < Features; b++)
+                        sum += share * share * rows[i, a] * _featureCovariance[a * Features + b] * rows[j, b];
+                (covariance[i, j], covariance[j, i]) = (sum, sum);
+            }
+        }
+
+        Vector<double> weights = covariance.Cholesky().Solve(with);
+        double length = weights.L2Norm();
+        if (!(length > 1e-12))
+            return new(0, 0, 0, pieceVariance);
+        double squares = 0, lengths = 0, skew = 0, fade = 0;
+        for (int i = 0; i < count; i++)
+        {
+            double weight = weights[i] / length;
+            squares += weight * rows[i, 0];
+            lengths += weight * rows[i, 1];
+            skew += weight * rows[i, 2];
+            fade += weight * FadeSpread * (i - 0.5 * (count - 1));
+        }
+
+        return new(squares, lengths, skew, pieceVariance + fade * fade);
     }
 
     /// <summary>What a contrast is worth at the least: what the best straight line through its outcomes makes of it.</summary>

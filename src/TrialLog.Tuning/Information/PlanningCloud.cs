@@ -37,9 +37,12 @@ internal sealed class PlanningCloud
     public double LeftVariance { get; private set; }
 
     /// <summary>Spreads a posterior over points: for each curvature, evenly spaced lengths within 3.25 standard deviations.</summary>
-    public static PlanningCloud Of(Posterior posterior, int lengths)
+    /// <param name="posterior">What is believed.</param>
+    /// <param name="cardLogDuration">Logarithm of how long the card's pieces take over the reference duration.</param>
+    /// <param name="lengths">How many lengths for each curvature.</param>
+    public static PlanningCloud Of(Posterior posterior, double cardLogDuration, int lengths)
     {
-        PosteriorComponent[] parts = posterior.ByCurvature();
+        PosteriorComponent[] parts = posterior.ByCurvature(cardLogDuration);
         PlanningCloud cloud = new(parts.Length * lengths, posterior.Share);
         double[] heights = new double[lengths];
         double height = 0;

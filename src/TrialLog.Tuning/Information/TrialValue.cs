@@ -26,9 +26,9 @@ internal sealed class TrialValue
     private readonly double _widest;
     private List<Pair>? _pairs;
 
-    private TrialValue(IReadOnlyList<Length> candidates, double[] aligned, SkewGivenCurve skew, PlanningCloud cloud, double variance, double widest)
+    private TrialValue(IReadOnlyList<Length> candidates, double[] aligned, SkewGivenCurve skew, PlanningCloud cloud, double variance, double pieceVariance, double widest)
     {
-        (Candidates, Aligned, _skew, Variance, _widest) = (candidates, aligned, skew, variance, widest);
+        (Candidates, Aligned, _skew, Variance, PieceNoise, _widest) = (candidates, aligned, skew, variance, pieceVariance, widest);
         _value = new(cloud, skew);
     }
 
@@ -41,6 +41,9 @@ internal sealed class TrialValue
     /// <summary>Variance of one outing's contrast between two lengths, percent squared.</summary>
     public double Variance { get; }
 
+    /// <summary>Variance of one piece, percent squared.</summary>
+    public double PieceNoise { get; }
+
     /// <summary>Every pair that is not too wide, with its worth.</summary>
     public IReadOnlyList<Pair> Pairs => _pairs ??= TryPairs();
 
@@ -49,25 +52,25 @@ internal sealed class TrialValue
     /// <param name="fit">What is believed.</param>
     /// <param name="settings">The settings that may be paddled, by length.</param>
     /// <param name="usedToInches">What the body is used to: candidates lie within the step limit of it.</param>
-    public static TrialValue Of(AnalysisInput input, Fit fit, IReadOnlyList<Length> settings, double usedToInches)
+    /// <param name="form">What the outing looks like.</param>
+    public static TrialValue Of(AnalysisInput input, Fit fit, IReadOnlyList<Length> settings, double usedToInches, TrialForm form)
     {
         List<Length> candidates = Near(settings, usedToInches, input.Settings.StepLimitInches);
         double[] aligned = [.. candidates.Select(length => fit.Alignment.Align(length, input.Hull, input.Paddle.Blade))];
-        double piece = PieceVariance(fit.Posterior, input.Settings);
-        int pieces = Math.Max(4, input.Settings.CardPieces / 4 * 4);
+        double piece = PieceVariance(fit.Posterior, input.Settings, form);
         // Without swaps on the water it takes two outings to make one contrast, and what differs between them comes in.
-        double variance = input.Paddler.SwapsOnWater ? 4 * piece / pieces : 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + piece / pieces);
-        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, CloudLengths), variance, input.Settings.CardWidthInches);
+        double variance = input.Paddler.SwapsOnWater ? 4 * piece / form.Pieces : 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + piece / form.Pieces);
+        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, form.LogDuration(input.Settings), CloudLengths), variance, piece, input.Settings.CardWidthInches);
     }
 
     /// <summary>
     /// What a piece's noise amounts to for a contrast, percent squared: heavy tails lose (ν + 3)/(ν + 1) of the information
     /// (Fisher information of Student's t about its centre).
     /// </summary>
-    public static double PieceVariance(Posterior posterior, TuningSettings settings)
+    public static double PieceVariance(Posterior posterior, TuningSettings settings, TrialForm form)
     {
         double nu = settings.DegreesOfFreedom, tails = double.IsPositiveInfinity(nu) ? 1 : (nu + 3) / (nu + 1);
-        return tails * posterior.LogPiece.Mean(static log => Math.Exp(2 * log));
+        return tails * (posterior.LogPiece.Mean(static log => Math.Exp(2 * log)) + form.KnownVariance(settings));
     }
 
     /// <summary>What so many outings of the pair that tells most should win, percent of speed.</summary>
@@ -96,6 +99,13 @@ internal sealed class TrialValue
     /// <summary>What a contrast of a length with the mean of others is worth.</summary>
     public CardWorth Contrast(double length, double mean, double meanSquare, double meanSkew, double variance) =>
         _value.Of(length * length - meanSquare, length - mean, _skew.Column(length) - meanSkew, variance);
+
+    /// <summary>What an outing is worth that paddles these lengths in this order, by the one contrast of its pieces that tells most.</summary>
+    public CardWorth Worth(ReadOnlySpan<double> aligned)
+    {
+        BestContrast best = _value.Best(aligned, PieceNoise);
+        return _value.Of(best.Squares, best.Lengths, best.Lopsided, best.Variance);
+    }
 
     private List<Pair> TryPairs()
     {

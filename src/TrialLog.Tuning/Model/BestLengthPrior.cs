@@ -4,14 +4,14 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// What is believed of the best aligned length in each hull before any piece: θ ~ N(0, s0) around the start length, in each
+/// What is believed of the best aligned length in each hull before any piece: θ ~ N(0, s0) around the start length (or what a squad has taught), in each
 /// hull θ + δ with δ ~ N(0, spread between hulls), and a share of paddlers whose start length is further off. Technique
 /// checks count as weak evidence.
 /// </summary>
 internal sealed class BestLengthPrior
 {
-    private BestLengthPrior(int hulls, double[] logShares, double[][] precisions, double[] evidencePrecision, double[] evidencePull) =>
-        (Hulls, LogShares, Precisions, EvidencePrecision, EvidencePull) = (hulls, logShares, precisions, evidencePrecision, evidencePull);
+    private BestLengthPrior(int hulls, double[] logShares, double[][] precisions, double[][] pulls, double[] squares, double[] evidencePrecision, double[] evidencePull) =>
+        (Hulls, LogShares, Precisions, Pulls, Squares, EvidencePrecision, EvidencePull) = (hulls, logShares, precisions, pulls, squares, evidencePrecision, evidencePull);
 
     /// <summary>Hulls.</summary>
     public int Hulls { get; }
@@ -24,6 +24,12 @@ internal sealed class BestLengthPrior
 
     /// <summary>Each component's precision matrix, row-major.</summary>
     public double[][] Precisions { get; }
+
+    /// <summary>Each component's precision times its mean, by hull: the offset that a squad has taught.</summary>
+    public double[][] Pulls { get; }
+
+    /// <summary>Each component's mean times that.</summary>
+    public double[] Squares { get; }
 
     /// <summary>Precision that technique checks add in each hull.</summary>
     public double[] EvidencePrecision { get; }
@@ -50,7 +56,9 @@ internal sealed class BestLengthPrior
         }
 
         double[] logShares = new double[components.Length];
-        double[][] precisions = new double[components.Length][];
+        double[][] precisions = new double[components.Length][], pulls = new double[components.Length][];
+        double[] squares = new double[components.Length];
+        double offset = question.Squad?.OffsetInches ?? 0;
         for (int m = 0; m < components.Length; m++)
         {
             double common = components[m].Factor * components[m].Factor * spread * spread - own, one = 1 + common * sumOfPrecisions;
@@ -61,10 +69,15 @@ internal sealed class BestLengthPrior
                 for (int b = 0; b < hulls; b++)
                     precision[a * hulls + b] = ((a == b ? 1 : 0) - common / owns[b] / one) / owns[a];
             precisions[m] = precision;
+            pulls[m] = new double[hulls];
+            for (int a = 0; a < hulls; a++)
+                for (int b = 0; b < hulls; b++)
+                    pulls[m][a] += precision[a * hulls + b] * offset;
+            squares[m] = pulls[m].Sum() * offset;
         }
 
         double[] evidence = new double[hulls], pull = new double[hulls];
         TechniqueEvidence.Set(question, table, alignment, evidence, pull);
-        return new(hulls, logShares, precisions, evidence, pull);
+        return new(hulls, logShares, precisions, pulls, squares, evidence, pull);
     }
 }

@@ -95,7 +95,7 @@ internal sealed class CurveNodes
                             precision[a * unknowns + b] = priorPrecision[a * hulls + b] + (a < data ? credited * slopes[a * data + b] : 0);
                         precision[a * unknowns + a] += prior.EvidencePrecision[a];
                         precision[skew * unknowns + a] = a < data ? credited * slopeSkew[a] : 0;
-                        pull[a] = prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
+                        pull[a] = prior.Pulls[component][a] + prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
                     }
 
                     precision[skew * unknowns + skew] = skewPrecision + credited * skews;
@@ -106,7 +106,7 @@ internal sealed class CurveNodes
                     for (int a = 0; a < unknowns; a++)
                         explained += pull[a] * pull[a];
                     Cholesky.Backward(precision, unknowns, pull);
-                    double square = responses + credit * 2 * c * responsesPlain + credited * plains;
+                    double square = prior.Squares[component] + responses + credit * 2 * c * responsesPlain + credited * plains;
                     int node = Node(component, duration, at);
                     // Of the inverse factor's columns g's has but its last entry.
                     double skewSpread = 1 / precision[skew * unknowns + skew];

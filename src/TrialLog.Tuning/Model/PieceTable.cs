@@ -60,6 +60,12 @@ internal sealed record PieceTable
     /// <summary>+1 outbound, −1 homebound, 0 where wind along the course cancels.</summary>
     public required double[] Direction { get; init; }
 
+    /// <summary>Effort as told.</summary>
+    public required ToldEffort Effort { get; init; }
+
+    /// <summary>What explains speed in any log, before heart rate.</summary>
+    public required IReadOnlyList<Covariate> PlainCovariates { get; init; }
+
     /// <summary>What else explains speed.</summary>
     public required Covariates Covariates { get; init; }
 
@@ -151,40 +157,14 @@ internal sealed record PieceTable
     private static PieceTable Build(TuningSettings settings, List<Piece> pieces, List<Outing> outings, int[] starts, int[] outingHull,
         List<Hull> hulls, int withPieces, int asked, double[] aligned, Length meanBlade)
     {
-        int count = pieces.Count;
-        double[] logDuration = LogDurations(settings, pieces, starts, outingHull), known = new double[count], direction = new double[count], logSpeed = new double[count];
-        for (int i = 0; i < count; i++)
-        {
-            Piece piece = pieces[i];
-            logSpeed[i] = 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds);
-            known[i] = KnownError.Variance(piece, settings);
-            direction[i] = piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 };
-        }
-
-        Covariates covariates = Covariates.Of(settings, pieces, outings, starts, known);
-        double[] response = Centred(logSpeed, covariates, outingHull, starts, withPieces);
-        int width = 1 + covariates.Count + ResponseColumns;
-        double[] rows = new double[count * width];
-        for (int i = 0; i < count; i++)
-        {
-            int at = i * width;
-            double x = aligned[i], t = logDuration[i];
-            rows[at++] = 1;
-            for (int k = 0; k < covariates.Count; k++)
-                rows[at++] = covariates.Values[i * covariates.Count + k];
-            rows[at++] = response[i];
-            rows[at++] = x * x;
-            rows[at++] = x;
-            rows[at++] = x * t;
-            rows[at++] = t * t;
-            rows[at++] = t;
-            rows[at] = 0;
-        }
-
+        double[] logDuration = LogDurations(settings, pieces, starts, outingHull);
+        ToldEffort effort = ToldEffort.Of(settings, pieces, starts);
         double[] share = new double[hulls.Count];
         for (int h = 0; h < share.Length; h++)
             share[h] = 1.0 / Math.Max(1, hulls[h].Crew);
-        return new PieceTable
+        IReadOnlyList<Covariate> plain = Covariates.Plain(settings, pieces, outings, starts, effort.Points);
+        Covariates covariates = Covariates.Of(plain);
+        PieceTable table = new()
         {
             Pieces = pieces,
             Outings = outings,
@@ -197,12 +177,41 @@ internal sealed record PieceTable
             Aligned = aligned,
             MeanBlade = meanBlade,
             LogDuration = logDuration,
-            KnownVariance = known,
-            Direction = direction,
+            Effort = effort,
+            KnownVariance = [.. pieces.Select((piece, i) => KnownError.Variance(piece, settings) + effort.KnownVariance[i])],
+            Direction = [.. pieces.Select(piece => piece.Course switch { Course.Out => 1.0, Course.Back => -1, _ => 0 })],
+            PlainCovariates = plain,
             Covariates = covariates,
-            Rows = rows,
+            Rows = [],
             Tops = new double[withPieces],
-        }.WithTops(new double[withPieces]);
+        };
+        return table.With(covariates, table.KnownVariance);
+    }
+
+    /// <summary>The same pieces with other explanations beside the length.</summary>
+    /// <param name="covariates">What explains speed beside the length.</param>
+    /// <param name="knownVariance">Variance of each piece that is known beforehand.</param>
+    public PieceTable With(Covariates covariates, double[] knownVariance)
+    {
+        double[] response = Centred([.. Pieces.Select(piece => 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds))], covariates, OutingHull, OutingStart, HullsWithPieces);
+        int width = 1 + covariates.Count + ResponseColumns;
+        double[] rows = new double[Count * width];
+        for (int i = 0; i < Count; i++)
+        {
+            int at = i * width;
+            double x = Aligned[i], t = LogDuration[i];
+            rows[at++] = 1;
+            for (int k = 0; k < covariates.Count; k++)
+                rows[at++] = covariates.Values[i * covariates.Count + k];
+            rows[at++] = response[i];
+            rows[at++] = x * x;
+            rows[at++] = x;
+            rows[at++] = x * t;
+            rows[at++] = t * t;
+            rows[at] = t;
+        }
+
+        return (this with { Covariates = covariates, KnownVariance = knownVariance, Rows = rows }).WithTops(Tops);
     }
 
     /// <summary>

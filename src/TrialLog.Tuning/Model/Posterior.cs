@@ -62,8 +62,21 @@ internal sealed class Posterior
     /// <summary>Posterior mean of the best aligned length.</summary>
     public double Mean { get; }
 
+    /// <summary>Mean and variance of the best aligned length at the reference duration.</summary>
+    public (double Mean, double Variance) AtReference
+    {
+        get
+        {
+            PosteriorComponent all = CurveCell.Merged(_cells).At(0, 0, _carried);
+            return (all.Goal, all.GoalVariance);
+        }
+    }
+
     /// <summary>The aligned length with the least expected loss; without lopsidedness E[c θ]/E[c].</summary>
     public double LeastLoss { get; }
+
+    /// <summary>The normal pieces, outliers of the start length and each spread of the pieces kept apart.</summary>
+    public IReadOnlyList<PosteriorComponent> Components => _components;
 
     /// <summary>The same posterior with one normal for each curvature, which is all that planning and drawing need; by curvature.</summary>
     public PosteriorComponent[] ByCurvature() => _byCurvature;

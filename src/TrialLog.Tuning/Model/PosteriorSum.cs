@@ -4,7 +4,7 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// Adds up the nodes over the grid of spreads. Nodes that share the prior component, the curvature and the pieces' spread are
+/// Adds up the nodes over the grid of spreads. Nodes that share the way of seeing the pieces, the prior component, the curvature and the pieces' spread are
 /// merged into one normal with their mean and variance; the pieces' spread is kept apart since it makes the tails.
 /// </summary>
 internal sealed class PosteriorSum
@@ -18,9 +18,8 @@ internal sealed class PosteriorSum
     private readonly CurveAxes _axes;
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
     private readonly double _goal, _card, _offset;
-    private readonly int _priorComponents;
 
-    public PosteriorSum(PieceTable table, CurveAxes axes, BestLengthPrior prior, double[] outings, double[] pieces, double goal, double card, double offset)
+    public PosteriorSum(PieceTable table, CurveAxes axes, int components, double[] outings, double[] pieces, double goal, double card, double offset)
     {
         _table = table;
         _axes = axes;
@@ -29,20 +28,25 @@ internal sealed class PosteriorSum
         _goal = goal;
         _card = card;
         _offset = offset;
-        _priorComponents = prior.Components;
-        _sums = new double[prior.Components * pieces.Length * axes.LogCurvatures.Length * Moments];
+        _sums = new double[components * pieces.Length * axes.LogCurvatures.Length * Moments];
         _outingWeights = new double[outings.Length];
         _pieceWeights = new double[pieces.Length];
         _curvatureWeights = new double[axes.LogCurvatures.Length];
         _durationWeights = new double[axes.DurationEffects.Length];
     }
 
-    /// <summary>Adds the nodes of that pair of spreads, each log weight raised by <paramref name="raise"/>.</summary>
+    /// <summary>Adds the nodes of that pair of spreads, as seen in one way.</summary>
+    /// <param name="way">Which of the ways to see the pieces, from 0.</param>
+    /// <param name="outing">Which of the outings' spreads.</param>
+    /// <param name="piece">Which of the pieces' spreads.</param>
+    /// <param name="nodes">The nodes.</param>
+    /// <param name="raise">Added to each log weight.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Add(int outing, int piece, CurveNodes nodes, double raise)
+    public void Add(int way, int outing, int piece, CurveNodes nodes, double raise)
     {
+        int components = nodes.Count / (nodes.DurationEffects.Length * nodes.LogCurvatures.Length);
         int unknowns = nodes.Unknowns, asked = _table.AskedHull, curvatures = nodes.LogCurvatures.Length;
-        for (int component = 0; component < _priorComponents; component++)
+        for (int component = 0; component < components; component++)
             for (int duration = 0; duration < nodes.DurationEffects.Length; duration++)
                 for (int c = 0; c < curvatures; c++)
                 {
@@ -53,7 +57,7 @@ internal sealed class PosteriorSum
                     double weight = Math.Exp(logWeight), kappa = nodes.DurationEffects[duration];
                     int of = node * unknowns;
                     double best = nodes.Means[of + asked], skew = nodes.Means[of + unknowns - 1];
-                    int at = ((component * _pieces.Length + piece) * curvatures + c) * Moments;
+                    int at = (((way * components + component) * _pieces.Length + piece) * curvatures + c) * Moments;
                     _sums[at] += weight;
                     _sums[at + 1] += weight * best;
                     _sums[at + 2] += weight * kappa;

@@ -125,6 +125,34 @@ internal sealed class ReducedGram
         return logDeterminant;
     }
 
+    /// <summary>Mean of the square of a fixed effect's coefficient: hull level or covariate.</summary>
+    /// <param name="effect">Which; hull levels first.</param>
+    /// <param name="nodes">The curve's nodes, evaluated on this matrix.</param>
+    /// <param name="table">The pieces.</param>
+    public double MeanSquare(int effect, CurveNodes nodes, PieceTable table)
+    {
+        double[] vector = new double[Size];
+        vector[0] = 1;
+        for (int h = 0; h < table.HullsWithPieces; h++)
+        {
+            (double[] mean, _) = CurveMoments.Of(nodes, table, h);
+            for (int k = 1; k <= PieceTable.HullColumns; k++)
+                vector[PieceTable.HullColumns * h + k] = mean[k];
+            vector[^1] = mean[^1];
+        }
+
+        double[] fitted = new double[FixedCount], unit = new double[FixedCount];
+        for (int a = 0; a < FixedCount; a++)
+            for (int k = 0; k < Size; k++)
+                fitted[a] += Cross[a * Size + k] * vector[k];
+        Cholesky.Backward(FixedBlock, FixedCount, fitted);
+        unit[effect] = 1;
+        Cholesky.Forward(FixedBlock, FixedCount, unit);
+        // The response is less the prior mean, so that is added back.
+        double at = fitted[effect] + (effect < table.HullsWithPieces ? 0 : table.Covariates.PriorMean[effect - table.HullsWithPieces]);
+        return at * at + unit.Sum(value => value * value);
+    }
+
     private void Map(int hull, int[] globalOf)
     {
         int covariates = _table.Covariates.Count, response = 1 + covariates;
@@ -137,16 +165,14 @@ internal sealed class ReducedGram
         globalOf[response + PieceTable.HullColumns + 1] = Size - 1;
     }
 
-    /// <summary>Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision.</summary>
+    /// <summary>Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision over that of their prior.</summary>
     private double Reduce()
     {
         int n = FixedCount, m = Size;
-        for (int k = 0; k < _table.Covariates.Count; k++)
-        {
-            int at = _table.HullsWithPieces + k;
-            double spread = _table.Covariates.PriorSpread[k];
-            FixedBlock[at * n + at] += 1 / (spread * spread);
-        }
+        int covariates = _table.Covariates.Count, first = _table.HullsWithPieces;
+        for (int a = 0; a < covariates; a++)
+            for (int b = 0; b <= a; b++)
+                FixedBlock[(first + a) * n + first + b] += _table.Covariates.PriorPrecision[a * covariates + b];
 
         double logDeterminant = Cholesky.Factor(FixedBlock, n);
         for (int column = 0; column < m; column++)
@@ -168,6 +194,6 @@ internal sealed class ReducedGram
                 Matrix[b * m + a] = sum;
             }
 
-        return logDeterminant;
+        return logDeterminant - _table.Covariates.LogDeterminant;
     }
 }

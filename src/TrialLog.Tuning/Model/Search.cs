@@ -23,9 +23,15 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
     public SkewGivenCurve Skew => SkewGivenCurve.Of(Table, Settings, At(Mode.LogOuting, Mode.LogPiece).Gram, Tails.Credit);
 
     /// <summary>Searches until nothing moves.</summary>
-    public static Search Of(PieceTable table, BestLengthPrior prior, TuningSettings settings)
+    public static Search Of(EffortVariant variant, BestLengthPrior prior) =>
+        new Search(variant.Table, prior, variant.Settings, HeavyTails.Before(variant.Table, variant.Settings), NoiseMode.Before(variant.Settings), CurveAxes.Before(variant.Settings)).Settled();
+
+    /// <summary>From here on, with the same pieces seen in a slightly other way.</summary>
+    public Search With(EffortVariant variant) => (this with { Table = variant.Table.WithTops(Table.Tops), Settings = variant.Settings }).Settled();
+
+    private Search Settled()
     {
-        Search state = new(table, prior, settings, HeavyTails.Before(table, settings), NoiseMode.Before(settings), CurveAxes.Before(settings));
+        Search state = this;
         for (int turn = 0; turn < MostTurns; turn++)
         {
             (state, bool settled) = state.Next();
@@ -36,26 +42,49 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         return state;
     }
 
-    /// <summary>Adds the posterior up over the grid of spreads; where that grid turns out not to hold it, over a longer one.</summary>
+    /// <summary>Mean of the square of a covariate's coefficient, at the most probable spreads.</summary>
+    public double MeanSquare(string covariate)
+    {
+        int at = Table.HullsWithPieces + Enumerable.Range(0, Table.Covariates.Count).First(k => Table.Covariates.Names[k] == covariate);
+        Reduced reduced = At(Mode.LogOuting, Mode.LogPiece);
+        return reduced.Gram.MeanSquare(at, Nodes(reduced, 1), Table);
+    }
+
+    /// <summary>
+    /// Adds up the posteriors of several ways to see the same pieces, each by its evidence, over one grid; where that grid turns out not to
+    /// hold them, over a longer one.
+    /// </summary>
+    /// <param name="ways">The ways, found.</param>
     /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
     /// <param name="card">The same for the next card's pieces.</param>
-    public PosteriorSum Integrate(double goal, double card)
+    public static PosteriorSum Integrate(IReadOnlyList<Search> ways, double goal, double card)
     {
-        double[] outings = Mode.Axis(LogDensity, outing: true), pieces = Mode.Axis(LogDensity, outing: false);
-        Search placed = this;
+        double[] outings = Over(way => way.Mode.Axis(way.LogDensity, outing: true)), pieces = Over(way => way.Mode.Axis(way.LogDensity, outing: false));
+        CurveAxes axes = CurveAxes.At(ways[0].Settings, Over(way => way.Axes.LogCurvatures), Over(way => way.Axes.DurationEffects));
+        double offset = ways.Max(way => way.LogDensity(way.Mode.LogOuting, way.Mode.LogPiece));
         for (int longer = 0; ; longer++)
         {
-            PosteriorSum sum = placed.Add(outings, pieces, goal, card);
+            PosteriorSum sum = new(ways[0].Table, axes, ways.Count * ways[0].Prior.Components, outings, pieces, goal, card, offset);
+            for (int way = 0; way < ways.Count; way++)
+                (ways[way] with { Axes = axes }).AddTo(sum, way, outings, pieces);
             if (sum.IsHeld || longer == MostLonger)
                 return sum;
-            (CurveAxes axes, outings, pieces) = sum.Longer(Settings);
-            placed = placed with { Axes = axes };
+            (axes, outings, pieces) = sum.Longer(ways[0].Settings);
+        }
+
+        // The axis that covers all ways', as fine as the finest.
+        double[] Over(Func<Search, double[]> of)
+        {
+            List<double[]> all = [.. ways.Select(of)];
+            if (all.Count == 1)
+                return all[0];
+            double low = all.Min(axis => axis[0]), high = all.Max(axis => axis[^1]), step = all.Min(axis => axis[1] - axis[0]);
+            return [.. Enumerable.Range(0, (int)Math.Ceiling((high - low) / step - 1e-9) + 1).Select(k => low + k * step)];
         }
     }
 
-    private PosteriorSum Add(double[] outings, double[] pieces, double goal, double card)
+    private void AddTo(PosteriorSum sum, int way, double[] outings, double[] pieces)
     {
-        PosteriorSum sum = new(Table, Axes, Prior, outings, pieces, goal, card, LogDensity(Mode.LogOuting, Mode.LogPiece));
         for (int a = 0; a < outings.Length; a++)
             for (int b = 0; b < pieces.Length; b++)
             {
@@ -65,15 +94,13 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
                 if (Tails.Credit < 1)
                 {
                     CurveNodes credited = Nodes(reduced, Tails.Credit);
-                    sum.Add(a, b, credited, whole.LogSum - credited.LogSum);
+                    sum.Add(way, a, b, credited, whole.LogSum - credited.LogSum);
                 }
                 else
                 {
-                    sum.Add(a, b, whole, 0);
+                    sum.Add(way, a, b, whole, 0);
                 }
             }
-
-        return sum;
     }
 
     private (Search Next, bool Settled) Next()
@@ -101,7 +128,7 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         double piece = (logPiece - Math.Log(Settings.PieceMedian)) / Settings.PieceLogSpread;
         PieceWeights weights = Tails.At(Math.Exp(logPiece));
         ReducedGram gram = new(Table, Settings, Math.Exp(logOuting), Math.Exp(logPiece), weights.Weights);
-        return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece), weights.Weights);
+        return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece) - Math.Log(Settings.PieceLogSpread), weights.Weights);
     }
 
     /// <summary>The log at one pair of spreads.</summary>

@@ -10,7 +10,9 @@ namespace TrialLog.Tuning.Planning;
 /// <summary>The lengths of the next outing, in order, and what they are worth.</summary>
 /// <param name="Lengths">A length for each piece.</param>
 /// <param name="Value">Expected fall of the expected loss, percent of speed.</param>
-internal sealed record PlannedLengths(IReadOnlyList<Length> Lengths, double Value)
+/// <param name="Form">What the outing looks like.</param>
+/// <param name="PieceVariance">Variance of one of its pieces, percent squared.</param>
+internal sealed record PlannedLengths(IReadOnlyList<Length> Lengths, double Value, TrialForm Form, double PieceVariance)
 {
     /// <summary>Longest less shortest, inches.</summary>
     public double Spread => Lengths.Max().InchesMoreThan(Lengths.Min());
@@ -18,32 +20,124 @@ internal sealed record PlannedLengths(IReadOnlyList<Length> Lengths, double Valu
 
 /// <summary>
 /// Chooses the lengths of the next outing by expected value of information over the shaft's settings, within a step limit
-/// from what the paddler is used to and under the soreness ceiling. Of cards that are worth nearly the same, the narrowest.
+/// from what the paddler is used to and under the soreness ceiling. The first outings compare three lengths, the best in the middle, where there is
+/// room; after that two, never further apart than the time before unless the best length has moved. Of cards that are worth nearly the same, the
+/// narrowest. The short and the long length begin by turns.
 /// </summary>
 internal static class CardPlanner
 {
+    /// <summary>On each side of the best the outer lengths lie at least so far away, inches.</summary>
+    private const double LeastAside = 0.5;
+
+    /// <summary>A best length that has moved by so much lets a card be wider than the one before, inches. Chosen.</summary>
+    private const double Moved = 0.5;
+
+    /// <summary>A card narrower than this was for feeling, not for finding, and sets no limit to the next, inches. Chosen.</summary>
+    private const double TooNarrowToLimit = 1;
+
     /// <summary>Plans the next outing.</summary>
-    public static PlannedLengths Plan(AssessedFit assessed)
+    public static PlannedLengths Plan(AssessedFit assessed) => Plan(assessed, null);
+
+    /// <summary>Plans the next outing with another number of pieces than it would have.</summary>
+    public static PlannedLengths Plan(AssessedFit assessed, int? pieces)
     {
         (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
-        TuningSettings settings = input.Settings;
-        TrialValue value = TrialValue.Of(input, fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches);
-        int pieces = Math.Max(4, settings.CardPieces / 4 * 4);
-        return value.Candidates.Count == 1 ? new([.. Enumerable.Repeat(value.Candidates[0], pieces)], 0)
-            : input.Paddler.SwapsOnWater ? Mirrored(value, pieces, fit, settings, assessed.Says.WorthwhilePercent)
-            : OneLength(value, TrialValue.PieceVariance(fit.Posterior, settings) / pieces, pieces, input, fit, assessed.Habitual);
+        Comparisons comparisons = Comparisons.Of(fit.Table);
+        TrialForm form = TrialForm.Of(input, fit.Table, comparisons.Count);
+        if (pieces is { } wanted)
+            form = form.With(wanted);
+        TrialValue value = TrialValue.Of(input, fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
+        if (value.Candidates.Count == 1)
+            return new([.. Enumerable.Repeat(value.Candidates[0], form.Pieces)], 0, form, value.PieceNoise);
+        if (!input.Paddler.SwapsOnWater)
+            return OneLength(value, form, input, fit, assessed.Habitual);
+        bool shortFirst = ShortFirst(fit.Table, comparisons, input.Hull.Id);
+        if (comparisons.Count < TrialForm.OutingsOfThree && form.Pieces >= TrialForm.ThreeLengths && Three(assessed, value, form, shortFirst) is { } three)
+            return three;
+        // Where soreness, the shaft or what the body is used to leaves no room on one side, two lengths are enough.
+        return Two(value, form.PiecesAreOpen ? form.With(input.Settings.CardPieces) : form, input.Settings, Widest(assessed, comparisons), shortFirst);
     }
 
-    private static PlannedLengths Mirrored(TrialValue value, int pieces, Fit fit, TuningSettings settings, double worthwhile)
+    /// <summary>Half-inch-wide question, quarter-inch answer: the settings next to the best one, to feel the difference and not to find it.</summary>
+    public static IReadOnlyList<Length> ToFeel(AssessedFit assessed)
     {
-        (IReadOnlyList<Length> candidates, double[] aligned) = (value.Candidates, value.Aligned);
-        double best = value.Pairs.Max(static pair => pair.Worth.Score);
+        double best = assessed.Says.Best.Length.Inches;
+        Length[] near = [.. assessed.Allowed.Settings.Where(setting => Math.Abs(Math.Abs(setting.Inches - best) - 0.25) < 0.13)];
+        Length[] outer = near.Length == 0 ? [] : [.. ((Length[])[near.Min(), near.Max()]).Distinct()];
+        return outer.Length < 2 ? [] : [outer[0], outer[1], outer[1], outer[0]];
+    }
 
-        // Once there is next to nothing left to win, cards are all alike, and the steps come down to the finest.
-        double enough = best * (1 - settings.CardTolerance) - settings.CardIndifference * worthwhile;
+    /// <summary>Whichever end of the last comparison in this hull did not begin begins now, so that a fade that is not straight favours neither.</summary>
+    private static bool ShortFirst(PieceTable table, Comparisons comparisons, Guid hull)
+    {
+        if (comparisons.LatestIn(table, hull) is not { } last)
+            return true;
+        ReadOnlySpan<double> lengths = table.Aligned.AsSpan(table.OutingStart[last]..table.OutingStart[last + 1]);
+        double least = double.MaxValue, most = double.MinValue;
+        foreach (double length in lengths)
+            (least, most) = (Math.Min(least, length), Math.Max(most, length));
+        return lengths[0] > 0.5 * (least + most);
+    }
+
+    /// <summary>How far apart two lengths may be: as far as the time before, unless the best length has moved.</summary>
+    private static double Widest(AssessedFit assessed, Comparisons comparisons)
+    {
+        PieceTable table = assessed.Fit.Table;
+        double most = assessed.Input.Settings.CardWidthInches;
+        if (comparisons.Count < TrialForm.OutingsOfThree || comparisons.LatestIn(table, assessed.Input.Hull.Id) is not { } last)
+            return most;
+        double width = Comparisons.Width(table, last);
+        if (width < TooNarrowToLimit)
+            return most;
+        int before = table.OutingStart[last], after = table.OutingStart[last + 1];
+        // The card's own note of what was best then; without one, the middle of what was paddled.
+        GivenCard? card = assessed.Input.GivenCards
+            .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id && card.Outings < table.Outings.Count)
+            .MaxBy(static card => card.GivenAt);
+        double then = card is not null ? assessed.Align(card.Best)
+            : 0.5 * (table.Aligned.AsSpan(before..after).ToArray().Min() + table.Aligned.AsSpan(before..after).ToArray().Max());
+        return Math.Abs(assessed.Align(assessed.Says.Best.Length) - then) >= Moved - 1e-6 ? most : Math.Min(most, width);
+    }
+
+    private static PlannedLengths? Three(AssessedFit assessed, TrialValue value, TrialForm form, bool shortFirst)
+    {
+        double best = assessed.Align(assessed.Says.Best.Length);
+        int middle = Nearest(value.Aligned, best);
+        if (Math.Abs(value.Aligned[middle] - best) > 0.13)
+            return null;
+        int[] order = CardOrder.OfThree(form.Pieces);
+        (int Short, int Long)? chosen = null;
+        CardWorth most = default;
+        double[] paddled = new double[order.Length];
+        for (int a = middle - 1; a >= 0; a--)
+        {
+            double aside = value.Aligned[middle] - value.Aligned[a];
+            int c = Nearest(value.Aligned, value.Aligned[middle] + aside);
+            if (aside < LeastAside - 1e-6 || 2 * aside > assessed.Input.Settings.CardWidthInches + 1e-6 || Math.Abs(value.Aligned[c] - value.Aligned[middle] - aside) > 0.13)
+                continue;
+            for (int k = 0; k < order.Length; k++)
+                paddled[k] = order[k] switch { 1 => value.Aligned[middle], 0 => value.Aligned[shortFirst ? a : c], _ => value.Aligned[shortFirst ? c : a] };
+            CardWorth worth = value.Worth(paddled);
+            if (chosen is null || worth.Score > most.Score)
+                (chosen, most) = ((a, c), worth);
+        }
+
+        if (chosen is not { } ends)
+            return null;
+        Length first = value.Candidates[shortFirst ? ends.Short : ends.Long], last = value.Candidates[shortFirst ? ends.Long : ends.Short];
+        return new([.. order.Select(at => at switch { 0 => first, 1 => value.Candidates[middle], _ => last })], most.Value, form, value.PieceNoise);
+    }
+
+    private static PlannedLengths Two(TrialValue value, TrialForm form, TuningSettings settings, double widest, bool shortFirst)
+    {
+        double[] aligned = value.Aligned;
+        List<Pair> open = [.. value.Pairs.Where(pair => aligned[pair.Long] - aligned[pair.Short] <= widest + 1e-6)];
+        if (open.Count == 0)
+            open = [.. value.Pairs];
+        double enough = open.Max(static pair => pair.Worth.Score) * (1 - settings.CardTolerance);
         Pair chosen = default;
         double narrowest = double.PositiveInfinity;
-        foreach (Pair pair in value.Pairs)
+        foreach (Pair pair in open)
         {
             double width = aligned[pair.Long] - aligned[pair.Short];
             if (pair.Worth.Score < enough)
@@ -55,23 +149,18 @@ internal static class CardPlanner
             }
         }
 
-        // Which length goes first alternates, so that a fade that is not straight favours neither over the season.
-        bool shortFirst = fit.Table.Outings.Count % 2 == 0;
-        Length outer = candidates[shortFirst ? chosen.Short : chosen.Long], inner = candidates[shortFirst ? chosen.Long : chosen.Short];
-        List<Length> lengths = [];
-        for (int k = 0; k < pieces; k++)
-            lengths.Add(k % 4 is 0 or 3 ? outer : inner);
-        return new(lengths, chosen.Worth.Value);
+        Length first = value.Candidates[shortFirst ? chosen.Short : chosen.Long], second = value.Candidates[shortFirst ? chosen.Long : chosen.Short];
+        return new([.. CardOrder.OfTwo(form.Pieces).Select(at => at == 0 ? first : second)], chosen.Worth.Value, form, value.PieceNoise);
     }
 
     /// <summary>
     /// One length for the whole outing: its contrast is with the outings before. Before any, the first of the best two outings
     /// to come.
     /// </summary>
-    private static PlannedLengths OneLength(TrialValue value, double meanVariance, int pieces, AnalysisInput question, Fit fit, HabitualLength habitual)
+    private static PlannedLengths OneLength(TrialValue value, TrialForm form, AnalysisInput question, Fit fit, HabitualLength habitual)
     {
         (IReadOnlyList<Length> candidates, double[] aligned) = (value.Candidates, value.Aligned);
-        double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + meanVariance;
+        double outingVariance = fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + value.PieceNoise / form.Pieces;
         (int outings, double mean, double meanSquare, double meanSkew) = Before(question, fit);
         int chosen = 0;
         double best = -1, usedTo = double.PositiveInfinity;
@@ -89,7 +178,7 @@ internal static class CardPlanner
                     Consider(a, value.Contrast(aligned[a], aligned[b], 2 * outingVariance).Value, away);
         }
 
-        return new([.. Enumerable.Repeat(candidates[chosen], pieces)], Math.Max(0, best));
+        return new([.. Enumerable.Repeat(candidates[chosen], form.Pieces)], Math.Max(0, best), form, value.PieceNoise);
 
         void Consider(int candidate, double worth, double away)
         {
@@ -118,5 +207,14 @@ internal static class CardPlanner
         }
 
         return outings == 0 ? (0, 0, 0, 0) : (outings, mean / outings, square / outings, skew / outings);
+    }
+
+    private static int Nearest(double[] aligned, double to)
+    {
+        int nearest = 0;
+        for (int k = 1; k < aligned.Length; k++)
+            if (Math.Abs(aligned[k] - to) < Math.Abs(aligned[nearest] - to) - 1e-9)
+                nearest = k;
+        return nearest;
     }
 }

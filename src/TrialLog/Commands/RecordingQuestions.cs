@@ -2,7 +2,7 @@ using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;

@@ -21,6 +21,9 @@ internal static class SeasonRunner
         Step = Length.FromInches(0.25),
     };
 
+    /// <summary>How much longer a paddle is in the other hull by its seat alone, inches.</summary>
+    private static double OtherHullBySeat { get; } = OffsetOf(ThisModel.Other);
+
     /// <summary>Results by paddler for one method in one world.</summary>
     public static SeasonResult[] Run(World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads, Action<int> progress)
     {
@@ -38,21 +41,39 @@ internal static class SeasonRunner
     {
         ISearchMethod method = begin(world, paddler);
         double[] loss = new double[SimulatedPaddler.Outings + 1];
-        bool[] covered = new bool[SimulatedPaddler.Outings + 1];
+        bool[] covered = new bool[SimulatedPaddler.Outings + 1], near = new bool[SimulatedPaddler.Outings + 1];
         bool ranges = false;
-        int? stoppedAfter = null;
-        double lossAtStop = double.NaN;
+        List<Claims> claims = [];
+        List<Outing> paddled = [];
+        Dictionary<int, bool> otherHull = [], goal = [];
         for (int outing = 0; ; outing++)
         {
             Recommendation said = method.Recommend();
             loss[outing] = paddler.Loss(said.Inches);
             ranges = !double.IsNaN(said.Low);
             covered[outing] = said.Low <= paddler.Best && paddler.Best <= said.High;
-            if (said.Stop == true && stoppedAfter is null)
-                (stoppedAfter, lossAtStop) = (outing, loss[outing]);
+            near[outing] = Math.Abs(said.Inches - paddler.Best) <= 0.25;
+            if (said.Claims is { } more)
+            {
+                claims.Add(more);
+                if (more.OtherHull is { } other)
+                    otherHull[outing] = Holds(other, paddler.Best + OtherHullBySeat + paddler.HullOffset);
+                if (more.Goal is { } over)
+                    goal[outing] = Holds(over, paddler.BestOverGoal);
+            }
+
             if (outing == SimulatedPaddler.Outings)
-                return new(loss, ranges ? covered : null, stoppedAfter, lossAtStop);
-            method.Learn(paddler.Paddle(outing, method.Plan(), Nobody, Canoe, Plain));
+                return new(loss, ranges ? covered : null, near, claims, otherHull, goal);
+            paddled.Add(paddler.Paddle(outing, method.Plan(), paddled, Nobody, Canoe, Plain));
+            method.Learn(paddled[^1]);
         }
+    }
+
+    private static bool Holds((double Low, double High) range, double best) => range.Low <= best && best <= range.High;
+
+    private static double OffsetOf(Hull hull)
+    {
+        Alignment alignment = new(SimulatedPaddler.Start, [Canoe, hull]);
+        return alignment.SeatHeightOffsetInches(hull) - alignment.SeatHeightOffsetInches(Canoe);
     }
 }

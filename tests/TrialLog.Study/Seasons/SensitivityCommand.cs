@@ -20,7 +20,7 @@ internal static class SensitivityCommand
     [
         "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent", "CardIndifference",
+        "StopBelow", "WorthwhilePercent", "PricePercent",
     ];
 
     /// <summary>Constant, and the values tried in its place.</summary>

@@ -66,12 +66,12 @@ public class SharingCommandTests
 
         TestProgram.Outcome undecided = mine.Run("merge", file);
         Assert.Equal(1, undecided.Code);
-        Assert.Contains("1 conflict to decide", undecided.Error);
+        Assert.Contains("1 question to decide", undecided.Error);
         Assert.Contains("5:30", undecided.Output);
         Assert.Contains("5:29", undecided.Output);
         JsonElement refused = Json(mine.Run("merge", file, "--json").Output);
         Assert.False(refused.GetProperty("merged").GetBoolean());
-        Assert.Equal("edited-on-both", refused.GetProperty("conflicts")[0].GetProperty("question").GetString());
+        Assert.Equal("edited-on-both", refused.GetProperty("questions")[0].GetProperty("question").GetString());
         mine.Must("merge", file, "--dry-run");
         Assert.Equal(1, mine.RunTyping("nonsense\nq\n", "merge", file).Code);
         Assert.Equal(before, mine.Must("history", "--json"));
@@ -82,9 +82,9 @@ public class SharingCommandTests
         Assert.Equal(329, outings[0].GetProperty("pieces")[0].GetProperty("time_s").GetDouble());
         mine.Must("undo");
         Assert.Equal(before, mine.Must("history", "--json"));
-        mine.Must("merge", file, "--mine");
+        mine.Must("merge", file, "--keep-here");
         Assert.Equal(330, Json(mine.Must("history", "--json"))[0].GetProperty("pieces")[0].GetProperty("time_s").GetDouble());
-        Assert.Equal(2, mine.Run("merge", file, "--mine", "--theirs").Code);
+        Assert.Equal(2, mine.Run("merge", file, "--keep-here", "--take-from-file").Code);
     }
 
     [Theory]

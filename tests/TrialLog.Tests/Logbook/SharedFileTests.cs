@@ -4,12 +4,14 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Shared;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Recordings.Csv;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 
@@ -65,22 +67,27 @@ public class SharedFileTests
     {
         using var folder = new ScratchFolder();
         using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
-        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, _ => MergeChoice.Mine);
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, _ => MergeChoice.KeepHere);
         Edit(theirs, 7);
         MergePlan plan = Merge.Plan(mine, Read(Written(theirs)));
-        Assert.Empty(plan.Conflicts);
+        Assert.Empty(plan.Questions);
         Assert.Equal(1, plan.Updated["piece"]);
         Edit(mine, 5);
         plan = Merge.Plan(mine, Read(Written(theirs)));
-        MergeConflict conflict = Assert.Single(plan.Conflicts);
-        Assert.Equal((MergeQuestion.EditedOnBoth, "effort 5", "effort 7"), (conflict.Question, conflict.Mine, conflict.Theirs));
-        Assert.Equal("piece 1 of Ilse Maro's outing of 2020-01-02 “1”", conflict.What);
-        plan.Apply(mine, _ => MergeChoice.Mine);
+        MergeQuestion question = Assert.Single(plan.Questions);
+        Assert.Equal((MergeQuestionKind.EditedOnBoth, "effort 5", "effort 7"), (question.Kind, question.Here, question.InFile));
+        Assert.Equal("piece 1 of Ilse Maro's outing of 2020-01-02 “1”", question.What);
+        plan.Apply(mine, _ => MergeChoice.KeepHere);
         Assert.Equal(5, mine.Outings()[0].Pieces[0].Effort!.Value.Points);
-        plan.Apply(mine, _ => MergeChoice.Theirs);
+        Assert.True(Merge.Plan(mine, Read(Written(theirs))).ChangesNothing);
+        Edit(mine, 4);
+        Edit(theirs, 7);
+        Edit(theirs, 6);
+        Edit(theirs, 7);
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, _ => MergeChoice.TakeFromFile);
         Assert.Equal(7, mine.Outings()[0].Pieces[0].Effort!.Value.Points);
         mine.Undo();
-        Assert.Equal(5, mine.Outings()[0].Pieces[0].Effort!.Value.Points);
+        Assert.Equal(4, mine.Outings()[0].Pieces[0].Effort!.Value.Points);
 
         static void Edit(LogbookFile log, int effort) => log.Change("Edited a piece", writer =>
         {
@@ -90,20 +97,153 @@ public class SharedFileTests
     }
 
     [Fact]
-    public void What_was_removed_here_comes_back_only_if_the_user_says_so()
+    public void What_was_removed_here_stays_away_unless_something_was_done_to_it_there()
     {
         using var folder = new ScratchFolder();
-        using LogbookFile mine = WithOneOuting(folder, "mine");
+        using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
         SharedRecord before = Read(Written(mine));
+        Merge.Plan(theirs, before).Apply(theirs, Unasked);
         mine.Change("Removed an outing", writer => writer.RemoveOuting(mine.Outings()[0].Id));
-        MergePlan plan = Merge.Plan(mine, before);
-        Assert.Equal(MergeQuestion.RemovedHere, Assert.Single(plan.Conflicts).Question);
-        plan.Apply(mine, _ => MergeChoice.Mine);
+        Assert.True(Merge.Plan(mine, before).ChangesNothing);
+
+        theirs.Change("Noted", writer => writer.Put(theirs.Outings()[0] with { Notes = "into the wind" }));
+        SharedRecord edited = Read(Written(theirs));
+        MergeQuestion question = Assert.Single(Merge.Plan(mine, edited).Questions);
+        Assert.Equal((MergeQuestionKind.RemovedHere, "removed", "still there"), (question.Kind, question.Here, question.InFile));
+        Merge.Plan(mine, edited).Apply(mine, _ => MergeChoice.TakeFromFile);
+        Assert.Equal(4, mine.Outings().Single().Pieces.Count);
+        Assert.Equal("into the wind", mine.Outings().Single().Notes);
+
+        // Asked once: the answer is known there, whichever it was.
+        Assert.True(Merge.Plan(theirs, Read(Written(mine))).ChangesNothing);
+        mine.Undo();
         Assert.Empty(mine.Outings());
-        Assert.Equal(3, mine.LastChange);
-        plan.Apply(mine, _ => MergeChoice.Theirs);
-        Assert.Equal(4, mine.Outings()[0].Pieces.Count);
+        Merge.Plan(mine, edited).Apply(mine, _ => MergeChoice.KeepHere);
+        Assert.True(Merge.Plan(mine, edited).ChangesNothing);
+        MergePlan told = Merge.Plan(theirs, Read(Written(mine)));
+        Assert.Equal(1, told.Removed["outing"]);
+        Assert.Contains("was removed there", Assert.Single(told.Remarks));
+        told.Apply(theirs, Unasked);
+        Assert.Empty(theirs.Outings());
+        Assert.NotNull(theirs.Undo());
+        Assert.Single(theirs.Outings());
     }
+
+    [Fact]
+    public void What_was_cleared_stays_cleared_and_what_was_told_elsewhere_is_taken_without_a_question()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
+        mine.Change("Noted", writer => writer.Put(mine.Outings()[0] with { Notes = "felt fresh" }));
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+        mine.Change("Cleared the note", writer => writer.Put(mine.Outings()[0] with { Notes = null }));
+        theirs.Change("Told the wind", writer => writer.Put(theirs.Outings()[0] with { Wind = Beaufort.FromNumber(4) }));
+        SharedRecord fromMine = Read(Written(mine)), fromTheirs = Read(Written(theirs));
+        Merge.Plan(mine, fromTheirs).Apply(mine, Unasked);
+        Merge.Plan(theirs, fromMine).Apply(theirs, Unasked);
+        Assert.All(new[] { mine, theirs }, log => Assert.Equal((null, 4), (log.Outings()[0].Notes, log.Outings()[0].Wind?.Number)));
+
+        // Cleared on one side and rewritten on the other: both are shown.
+        theirs.Change("Noted", writer => writer.Put(theirs.Outings()[0] with { Notes = "felt stale" }));
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, Unasked);
+        mine.Change("Cleared", writer => writer.Put(mine.Outings()[0] with { Notes = null }));
+        theirs.Change("Noted", writer => writer.Put(theirs.Outings()[0] with { Notes = "felt heavy" }));
+        MergeQuestion question = Assert.Single(Merge.Plan(mine, Read(Written(theirs))).Questions);
+        Assert.Equal(("notes cleared", "notes felt heavy"), (question.Here, question.InFile));
+    }
+
+    [Fact]
+    public void Both_sides_newer_is_asked_and_never_decided_by_itself()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+
+        // There and back again: each side's history holds the other's value.
+        foreach (string name in new[] { "A", "B" })
+            mine.Change("Renamed", writer => writer.Put(mine.Paddlers()[0] with { Name = name }));
+        foreach (string name in new[] { "B", "A" })
+            theirs.Change("Renamed", writer => writer.Put(theirs.Paddlers()[0] with { Name = name }));
+        MergeQuestion question = Assert.Single(Merge.Plan(mine, Read(Written(theirs))).Questions);
+        Assert.Equal(("name B", "name A"), (question.Here, question.InFile));
+        Assert.Equal(MergeQuestionKind.EditedOnBoth, Assert.Single(Merge.Plan(theirs, Read(Written(mine))).Questions).Kind);
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, _ => MergeChoice.Later);
+        Assert.Equal("B", mine.Paddlers()[0].Name);
+        Assert.Single(Merge.Plan(mine, Read(Written(theirs))).Questions);
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, _ => MergeChoice.KeepHere);
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+        Assert.Equal("B", theirs.Paddlers()[0].Name);
+    }
+
+    [Fact]
+    public void Two_who_were_joined_here_are_one_there_with_what_came_after()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
+        Paddler slip = SampleLog.Ilse with { Id = Guid.NewGuid(), Name = "Ilse Mro" };
+        mine.Change("Logged under a slip", writer =>
+        {
+            writer.Put(slip);
+            writer.Put(SampleLog.Outing(2, paddler: slip.Id));
+        });
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+        mine.Change("Joined", writer => writer.JoinPaddlers(slip.Id, SampleLog.Ilse.Id));
+        theirs.Change("Logged", writer => writer.Put(SampleLog.Outing(3, paddler: slip.Id)));
+        MergePlan plan = Merge.Plan(theirs, Read(Written(mine)));
+        Assert.Contains("was joined into “Ilse Maro” there", Assert.Single(plan.Remarks));
+        plan.Apply(theirs, Unasked);
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, Unasked);
+        foreach (LogbookFile log in new[] { mine, theirs })
+        {
+            Assert.Equal("Ilse Maro", Assert.Single(log.Paddlers()).Name);
+            Assert.Equal(3, log.Outings(SampleLog.Ilse.Id).Count);
+        }
+
+        // Taken back there, it is two here again.
+        while (theirs.Undo() is { } undone && !undone.What.StartsWith("Merged", StringComparison.Ordinal))
+        {
+        }
+        Assert.Equal(2, theirs.Paddlers().Count);
+    }
+
+    [Fact]
+    public void Coaches_who_each_have_a_club_paddle_exchange_squads_for_a_season_without_numbers_piling_up()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
+        foreach (LogbookFile log in new[] { mine, theirs })
+            log.Change("Added a paddle", writer => writer.Put(SampleLog.Paddle with { Id = Guid.NewGuid(), Name = "Club adjustable", BelongsToClub = true }));
+        for (int week = 0; week < 20; week++)
+        {
+            Merge.Plan(mine, Read(Written(theirs))).Apply(mine, _ => MergeChoice.KeepHere);
+            Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+        }
+
+        foreach (LogbookFile log in new[] { mine, theirs })
+            Assert.Equal(["Club adjustable", "Club adjustable (2)"], log.Paddles().Select(paddle => paddle.Name));
+
+        // They are one after all: here it is said, there it is told.
+        mine.Change("Joined", writer => writer.JoinPaddles(mine.Paddles()[1].Id, mine.Paddles()[0].Id));
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, Unasked);
+        Assert.Single(theirs.Paddles());
+    }
+
+    [Fact]
+    public void A_paddler_who_may_be_the_same_is_asked_and_joined()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = folder.OpenHastily("mine"), theirs = WithOneOuting(folder, "theirs");
+        mine.Change("Added", writer => writer.Put(SampleLog.Ilse with { Id = Guid.NewGuid(), Name = "Ilse Marro" }));
+        MergePlan plan = Merge.Plan(mine, Read(Written(theirs)));
+        MergeQuestion question = Assert.Single(plan.Questions);
+        Assert.Equal((MergeQuestionKind.SameName, "“Ilse Marro” is here", "“Ilse Maro” is in the file"), (question.Kind, question.Here, question.InFile));
+        plan.Apply(mine, _ => MergeChoice.Same);
+        Assert.Equal("Ilse Marro", Assert.Single(mine.Paddlers()).Name);
+        Assert.Single(mine.Outings(mine.Paddlers()[0].Id));
+        Assert.True(Merge.Plan(mine, Read(Written(theirs))).ChangesNothing);
+    }
+
+    private static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
 
     [Fact]
     public void Equal_names_of_different_things_are_kept_apart_once_and_said()
@@ -112,8 +252,9 @@ public class SharedFileTests
         using LogbookFile mine = folder.OpenHastily("mine"), theirs = WithOneOuting(folder, "theirs");
         mine.Change("Added a paddle", writer => writer.Put(SampleLog.Paddle with { Id = Guid.NewGuid(), Name = "TRAINING paddle" }));
         MergePlan plan = Merge.Plan(mine, Read(Written(theirs)));
-        Assert.Contains("kept as “Training paddle (2)”", Assert.Single(plan.Remarks));
-        plan.Apply(mine, _ => MergeChoice.Mine);
+        Assert.Contains("shown as “Training paddle (2)”", Assert.Single(plan.Remarks));
+        Assert.Equal(MergeQuestionKind.SameName, Assert.Single(plan.Questions).Kind);
+        plan.Apply(mine, _ => MergeChoice.KeepHere);
         Assert.Equal(["TRAINING paddle", "Training paddle (2)"], mine.Paddles().Select(paddle => paddle.Name));
         Assert.True(Merge.Plan(mine, Read(Written(theirs))).ChangesNothing);
     }
@@ -125,7 +266,7 @@ public class SharedFileTests
         using LogbookFile mine = folder.OpenHastily("mine"), theirs = WithOneOuting(folder, "theirs");
         MergePlan plan = Merge.Plan(mine, Read(Written(theirs)));
         SampleLog.Begin(mine);
-        Assert.Contains("merge again", Assert.Throws<LogbookException>(() => plan.Apply(mine, _ => MergeChoice.Mine)).Message);
+        Assert.Contains("merge again", Assert.Throws<LogbookException>(() => plan.Apply(mine, _ => MergeChoice.KeepHere)).Message);
         Assert.Empty(mine.Outings());
     }
 
@@ -169,7 +310,7 @@ public class SharedFileTests
         SharedRecord swapped = Read(text.Replace($"{SampleLog.Ilse.Id}", "x", StringComparison.Ordinal)
             .Replace($"{SampleLog.Paddle.Id}", $"{SampleLog.Ilse.Id}", StringComparison.Ordinal)
             .Replace("\"x\"", $"\"{SampleLog.Paddle.Id}\"", StringComparison.Ordinal));
-        Assert.Contains("belongs to a paddler", Assert.Throws<LogbookException>(() => Merge.Plan(log, swapped)).Message);
+        Assert.Contains("belongs to a paddle of this logbook", Assert.Throws<LogbookException>(() => Merge.Plan(log, swapped)).Message);
     }
 
     [Fact]
@@ -212,7 +353,7 @@ public class SharedFileTests
             try
             {
                 SharedRecord record = Sharing.Read(new MemoryStream([.. bytes]));
-                Merge.Plan(log, record).Apply(log, _ => MergeChoice.Theirs);
+                Merge.Plan(log, record).Apply(log, _ => MergeChoice.TakeFromFile);
                 merged++;
             }
             catch (LogbookException e)

@@ -162,7 +162,13 @@ public class HardLogsTests
         Paddle fixedPaddle = question.Paddle with { Shortest = Length.FromInches(50), Longest = Length.FromInches(50) };
         Analysis analysis = Sensible(question with { Paddle = fixedPaddle });
         Assert.Equal(Length.FromInches(50), analysis.Best.Length);
-        Assert.All(analysis.Card.Lengths, length => Assert.Equal(Length.FromInches(50), length));
+        Assert.Equal(2, analysis.CardPaddles.Distinct().Count());
+        Assert.Equal(analysis.Card.Lengths.Count, analysis.CardPaddles.Count);
+        Assert.All(analysis.Card.Lengths.Zip(analysis.CardPaddles), piece => Assert.True(piece.Second.Reaches(piece.First)));
+        Assert.NotNull(analysis.FixedPaddle!.Against);
+        Analysis alone = Tuner.Analyse(question with { Paddle = fixedPaddle, Paddles = [fixedPaddle], Outings = [] });
+        Assert.False(alone.HasCard);
+        Assert.Null(alone.FixedPaddle!.Against);
     }
 
     [Fact]
@@ -225,19 +231,6 @@ public class HardLogsTests
         });
         Assert.True(Width(far) > Width(near) + 0.1);
         Assert.Equal(4 * 3600, far.GoalSeconds);
-    }
-
-    [Fact]
-    public void Once_there_is_next_to_nothing_to_win_the_card_narrows()
-    {
-        AnalysisInput question = LogOf.Rows(Outings(60, Pair));
-        Assert.True(Spread(question) < Spread(question with { Settings = question.Settings with { CardIndifference = 0 } }));
-
-        static double Spread(AnalysisInput question)
-        {
-            IReadOnlyList<Length> lengths = Sensible(question).Card.Lengths;
-            return lengths.Max().InchesMoreThan(lengths.Min());
-        }
     }
 
     [Fact]

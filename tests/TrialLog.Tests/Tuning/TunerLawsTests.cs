@@ -90,7 +90,7 @@ public class TunerLawsTests
             AnalysisInput question = LogOf.Rows(rows);
             IReadOnlyList<Length> lengths = Tuner.Analyse(question).Card.Lengths;
             Assert.Equal(lengths, lengths.Reverse());
-            Assert.Equal(2, lengths.Distinct().Count());
+            Assert.InRange(lengths.Distinct().Count(), 2, 3);
             Assert.All(lengths, length => Assert.True(question.Paddle.Reaches(length)));
             Assert.True(lengths.Max().InchesMoreThan(lengths.Min()) <= 2 * question.Settings.StepLimitInches + 1e-9);
         }, iter: 25);

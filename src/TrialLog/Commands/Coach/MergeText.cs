@@ -1,6 +1,6 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 
@@ -15,31 +15,35 @@ internal static class MergeText
         if (plan.Added.Count > 0)
             Wrapped.Write(frame.Out, $"{would} {Kinds(plan.Added)}.", frame.ConsoleHost.Width);
         if (plan.Updated.Count > 0)
-            Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with a newer version.", frame.ConsoleHost.Width);
+            Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with what is newer in the file.", frame.ConsoleHost.Width);
+        if (plan.Removed.Count > 0)
+            Wrapped.Write(frame.Out, $"{(dryRun ? "Would remove" : "Removes")} {Kinds(plan.Removed)}, as was done there.", frame.ConsoleHost.Width);
         if (plan.Same > 0)
             frame.Out.WriteLine($"{Say.Count(plan.Same, "record")} the same here already.");
         foreach (string remark in plan.Remarks)
             Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.ConsoleHost.Width, "- ", 2);
-        if (plan.Conflicts.Count > 0)
-            frame.Out.WriteLine($"To decide: {Say.Count(plan.Conflicts.Count, "conflict")}.");
-        if (plan.Conflicts.Count > 0 && (dryRun || !frame.ConsoleHost.Interactive))
+        if (plan.Questions.Count > 0)
+            frame.Out.WriteLine($"To decide: {Say.Count(plan.Questions.Count, "question")}.");
+        if (plan.Questions.Count > 0 && (dryRun || !frame.ConsoleHost.Interactive))
         {
-            foreach (MergeConflict conflict in plan.Conflicts)
-                WriteConflict(frame, conflict);
+            foreach (MergeQuestion question in plan.Questions)
+                WriteQuestion(frame, question);
         }
     }
 
-    public static void WriteConflict(CommandFrame frame, MergeConflict conflict)
+    public static void WriteQuestion(CommandFrame frame, MergeQuestion question)
     {
-        Wrapped.Write(frame.Out, $"{Quoted.Visible(conflict.What)}: {Question(conflict.Question)}", frame.ConsoleHost.Width, "? ", 2);
-        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Mine), frame.ConsoleHost.Width, "    mine    ", 12);
-        Wrapped.Write(frame.Out, Quoted.Visible(conflict.Theirs), frame.ConsoleHost.Width, "    theirs  ", 12);
+        Wrapped.Write(frame.Out, $"{Quoted.Visible(question.What)}: {Why(question.Kind)}", frame.ConsoleHost.Width, "? ", 2);
+        Wrapped.Write(frame.Out, Quoted.Visible(question.Here), frame.ConsoleHost.Width, "    here     ", 13);
+        Wrapped.Write(frame.Out, Quoted.Visible(question.InFile), frame.ConsoleHost.Width, "    in file  ", 13);
     }
 
-    private static string Question(MergeQuestion question) => question switch
+    private static string Why(MergeQuestionKind kind) => kind switch
     {
-        MergeQuestion.RemovedHere => "removed here, still in the file",
-        MergeQuestion.PieceOrder => "in another order",
+        MergeQuestionKind.RemovedHere => "removed here, still in the file",
+        MergeQuestionKind.RemovedInFile => "removed in the file, edited here",
+        MergeQuestionKind.SameName => "is it the same?",
+        MergeQuestionKind.PieceOrder => "in another order",
         _ => "edited on both sides",
     };
 

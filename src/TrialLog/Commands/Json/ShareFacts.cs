@@ -1,28 +1,41 @@
 using TrialLog.Application.Workspaces;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
+using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>share --json</c> prints.</summary>
 internal sealed record ShareFacts(string File, IReadOnlyList<string> Paddlers, int Outings, int Pieces, IReadOnlyList<string> LeftOut);
 
-/// <summary>What <c>merge --json</c> prints: counts by kind of record, and every conflict with both versions and the choice.</summary>
+/// <summary>What <c>merge --json</c> prints: counts by kind of record, and every question with both versions and the choice.</summary>
 internal sealed record MergeFacts(
-    bool Merged, IReadOnlyDictionary<string, int> Added, IReadOnlyDictionary<string, int> Updated, int Same,
-    IReadOnlyList<ConflictFacts> Conflicts, IReadOnlyList<string> Remarks)
+    bool Merged, IReadOnlyDictionary<string, int> Added, IReadOnlyDictionary<string, int> Updated,
+    IReadOnlyDictionary<string, int> Removed, int Same,
+    IReadOnlyList<QuestionFacts> Questions, IReadOnlyList<string> Remarks)
 {
     public static MergeFacts Of(MergePlan plan, IReadOnlyDictionary<Guid, MergeChoice>? choices) => new(
-        choices is not null, plan.Added, plan.Updated, plan.Same,
-        [.. plan.Conflicts.Select(conflict => new ConflictFacts(conflict.Id, Question(conflict.Question), conflict.What, conflict.Mine, conflict.Theirs, choices?[conflict.Id].ToString().ToLowerInvariant()))],
+        choices is not null, plan.Added, plan.Updated, plan.Removed, plan.Same,
+        [.. plan.Questions.Select(question => new QuestionFacts(question.Id, Why(question.Kind), question.What, question.Here, question.InFile, Chosen(choices?[question.Id])))],
         plan.Remarks);
 
-    private static string Question(MergeQuestion question) => question switch
+    private static string? Chosen(MergeChoice? choice) => choice switch
     {
-        MergeQuestion.RemovedHere => "removed-here",
-        MergeQuestion.PieceOrder => "piece-order",
+        null => null,
+        MergeChoice.KeepHere => "keep-here",
+        MergeChoice.TakeFromFile => "take-from-file",
+        MergeChoice.Same => "same",
+        _ => "later",
+    };
+
+    private static string Why(MergeQuestionKind kind) => kind switch
+    {
+        MergeQuestionKind.RemovedHere => "removed-here",
+        MergeQuestionKind.RemovedInFile => "removed-in-file",
+        MergeQuestionKind.SameName => "same-name",
+        MergeQuestionKind.PieceOrder => "piece-order",
         _ => "edited-on-both",
     };
 }
 
-/// <summary>One conflict; <c>chosen</c> is mine or theirs, null while undecided.</summary>
-internal sealed record ConflictFacts(Guid Id, string Question, string What, string Mine, string Theirs, string? Chosen);
+/// <summary>One question; <c>chosen</c> is keep-here, take-from-file or same, null while undecided.</summary>
+internal sealed record QuestionFacts(Guid Id, string Question, string What, string Here, string InFile, string? Chosen);

@@ -4,7 +4,7 @@ using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;

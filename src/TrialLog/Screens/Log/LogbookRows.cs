@@ -5,7 +5,7 @@ using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Shared;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Log;

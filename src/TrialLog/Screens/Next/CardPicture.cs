@@ -19,6 +19,8 @@ internal static class CardPicture
         bool large = brush.Rows >= 18 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48;
         brush.Text(1, 0, sore ? "! Rest first. When it no longer hurts:" : $"Paddle these {card.Lengths.Count}, in this order", sore ? Tone.Caution : Tone.Title);
         int row = 2;
+        if (card.Lengths.Count == 0)
+            return 1;
         Length shortest = card.Lengths.Min();
         double spread = Math.Max(0.01, card.Lengths.Max().InchesMoreThan(shortest));
         int shaftColumn = large ? 26 : 17;

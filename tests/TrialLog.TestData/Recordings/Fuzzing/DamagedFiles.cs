@@ -3,7 +3,7 @@ using System.Diagnostics;
 using System.IO.Compression;
 using System.Text;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;

@@ -1,6 +1,6 @@
 using TrialLog.Logbook.Shared;
 
-namespace TrialLog.Logbook;
+namespace TrialLog.Logbook.Exchange;
 
 /// <summary>A shared record that was read and found valid throughout. The format is described in <c>docs/share-format.md</c>.</summary>
 public sealed class SharedRecord

@@ -2,7 +2,7 @@ using System.Text.Json;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
 
-namespace TrialLog.Logbook;
+namespace TrialLog.Logbook.Exchange;
 
 /// <summary>Writes a paddler's record, or the squad's, to a file that people and programs can read, and reads it back.</summary>
 public static class Sharing
@@ -31,8 +31,7 @@ public static class Sharing
     /// <summary>Writes a record as JSON.</summary>
     public static void Write(LogbookFile logbook, ShareOptions options, Stream to)
     {
-        (LogbookSnapshot log, LogbookHistory history) = logbook.EverythingWithHistory();
-        JsonSerializer.Serialize(to, Selection.Of(log, history, options), SharedOptions.Contents);
+        JsonSerializer.Serialize(to, Selection.Of(logbook, options), SharedOptions.Contents);
         to.WriteByte((byte)'\n');
     }
 
@@ -61,11 +60,11 @@ public static class Sharing
             ReadOnlySpan<byte> json = bytes.AsSpan().StartsWith("\uFEFF"u8) ? bytes.AsSpan(3) : bytes;
             SharedPreamble? preamble = JsonSerializer.Deserialize(json, PreambleJson.Default.SharedPreamble);
             if (preamble?.Format != SharedContents.FormatName)
-                throw new LogbookException("The file is not a TrialLog record; ask for one written by triallog share.");
+                throw new LogbookException("The file is not a TrialLog record; ask for it again.");
             if (preamble.Version > SharedContents.CurrentVersion)
                 throw new LogbookException("The record was written by a newer version of TrialLog; update TrialLog to read it.");
             if (preamble.Version < 1)
-                throw new LogbookException("The record names no version of its format; ask for one written by triallog share.");
+                throw new LogbookException("The record names no version of its format; ask for it again.");
 
             return new SharedRecord(SharedCheck.Checked(JsonSerializer.Deserialize(json, SharedOptions.Contents)!));
         }

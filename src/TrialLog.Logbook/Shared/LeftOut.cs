@@ -1,7 +1,7 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 
-namespace TrialLog.Logbook;
+namespace TrialLog.Logbook.Shared;
 
 /// <summary>What may be left out of a shared record on request.</summary>
 [Flags]
@@ -20,7 +20,13 @@ public enum LeftOut
     BodyMeasures = 4,
 }
 
-/// <summary>What to share.</summary>
-/// <param name="PaddlerId">Whose record; null for the whole squad's.</param>
-/// <param name="LeftOut">What to leave out.</param>
-public sealed record ShareOptions(Guid? PaddlerId = null, LeftOut LeftOut = LeftOut.Nothing);
+/// <summary>What may be left out, as it is named in a file.</summary>
+internal static class LeftOutNames
+{
+    public static readonly IReadOnlyDictionary<LeftOut, string> All = new Dictionary<LeftOut, string>
+    {
+        [LeftOut.Notes] = "notes",
+        [LeftOut.HeartRate] = "heart_rate",
+        [LeftOut.BodyMeasures] = "body_measures",
+    };
+}

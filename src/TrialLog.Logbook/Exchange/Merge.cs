@@ -1,0 +1,443 @@
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook.Shared;
+
+namespace TrialLog.Logbook.Exchange;
+
+/// <summary>
+/// Works out how a shared record goes into a logbook, field by field. What is only there is added. Of two values the one
+/// that builds upon all edits of the other is the newer; where neither does, the user is asked. What was removed there is removed
+/// here, unless something was done to it here that the remover did not know. The rules, with their reasons, are in
+/// <c>docs/share-format.md</c>.
+/// </summary>
+public sealed class Merge
+{
+    private readonly RecordSet _here, _file;
+    private readonly Dictionary<Guid, Guid> _joinedInFile;
+    private readonly HashSet<Guid> _joinedHere;
+    private readonly HashSet<Guid> _newsInFile, _newsHere;
+    private readonly List<MergeStep> _steps = [];
+    private readonly List<string> _remarks = [];
+    private readonly Dictionary<Guid, SharedItem> _standby = [];
+
+    // Containers that a question is asked about: what hangs on them goes with the answer.
+    private readonly Dictionary<Guid, MergeStep> _asked = [];
+    private readonly HashSet<Guid> _staysRemoved = [], _removes = [], _bothJoined = [];
+    private readonly Dictionary<Guid, List<(Guid Piece, int Here, int InFile)>> _orders = [];
+    private int _same;
+
+    private Merge(RecordSet here, RecordSet file)
+    {
+        (_here, _file) = (here, file);
+        Dictionary<Guid, Guid> joinedHere = Joined(_here, _file);
+        _joinedInFile = Joined(_file, _here);
+
+        // Each side joined the other's: the record with the lower id stays, so that all logbooks decide alike.
+        foreach ((Guid id, Guid into) in joinedHere.Where(pair => _joinedInFile.GetValueOrDefault(pair.Value) == pair.Key).ToList())
+        {
+            _ = id.CompareTo(into) < 0 ? joinedHere.Remove(id) : _joinedInFile.Remove(into);
+            _bothJoined.Add(id.CompareTo(into) < 0 ? id : into);
+        }
+
+        _joinedHere = [.. joinedHere.Keys];
+        _file.Redirect(joinedHere);
+        _here.Redirect(_joinedInFile);
+        _newsInFile = News(_file, _here);
+        _newsHere = News(_here, _file);
+    }
+
+    /// <summary>Compares a shared record with a logbook.</summary>
+    /// <exception cref="LogbookException">The logbook cannot be read, or an id in the file belongs to something else here.</exception>
+    public static MergePlan Plan(LogbookFile here, SharedRecord file) =>
+        new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
+
+    private MergePlan Plan(SharedRecord file)
+    {
+        foreach (SharedItem item in _file.Items.Values.Where(item => !_joinedHere.Contains(item.Id)).OrderBy(Rank).ToList())
+        {
+            if (!_here.Items.TryGetValue(item.Id, out SharedItem? mine))
+                Arrive(item);
+            else if (mine.GetType() != item.GetType())
+                throw new LogbookException($"In the record, the id of {Name(_file, item)} belongs to a {mine.Kind()} of this logbook; nothing was merged: ask for the record again.");
+            else
+                Compare(mine, item);
+        }
+
+        foreach (Guid outing in _orders.Keys)
+            AskOrder(outing);
+        foreach (Guid id in _file.Removed.Keys.OrderBy(id => _here.Items.TryGetValue(id, out SharedItem? item) ? Rank(item) : int.MaxValue).ToList())
+            Leave(id);
+        return new MergePlan(_here, file.Contents, _standby, _joinedInFile, _steps, _remarks, _same);
+    }
+
+    /// <summary>A record that is in the file and not here.</summary>
+    private void Arrive(SharedItem item)
+    {
+        Guid? container = _file.ContainerOf(item);
+        bool removed = _here.Removed.ContainsKey(item.Id);
+        var put = new PutRecord(item, item is SharedPiece ? container : null);
+        if (container is Guid asked && _asked.TryGetValue(asked, out MergeStep? question))
+        {
+            Follow(question);
+        }
+        else if (container is Guid gone && _staysRemoved.Contains(gone))
+        {
+            _staysRemoved.Add(item.Id);
+        }
+        else if (!removed || KnowsRemoval(_file, _here, item.Id) || _bothJoined.Contains(item.Id))
+        {
+            // New; or back again there, by somebody who knew that it was removed.
+            MergeStep step = Added();
+            if (_bothJoined.Contains(item.Id))
+                step.Always.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
+            if (!removed && item is NamedItem named && SameNamed(named) is NamedItem other)
+                _steps[^1] = step with { MayBe = other.Id, Question = new MergeQuestion(item.Id, MergeQuestionKind.SameName, Name(_file, item), $"“{_here.ShownNames[other.Id]}” is here", $"“{named.Name}” is in the file"), Kind = MergeStepKind.Add };
+        }
+        else if (item is SharedHull or SharedPaddle)
+        {
+            _standby.Add(item.Id, item);
+        }
+        else if (_file.TellsEdits && _file.Edits.All(item.Id).IsSubsetOf(_here.Edits.All(item.Id)) && !_newsInFile.Contains(item.Id))
+        {
+            _staysRemoved.Add(item.Id);
+            _same++;
+        }
+        else
+        {
+            question = new MergeStep(MergeStepKind.Ask, item.Kind())
+            {
+                Question = new MergeQuestion(item.Id, MergeQuestionKind.RemovedHere, $"{Name(_file, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "removed", "still there"),
+            };
+            _steps.Add(question);
+            Follow(question);
+        }
+
+        MergeStep Added()
+        {
+            var step = new MergeStep(MergeStepKind.Add, item.Kind());
+            step.Always.Add(put);
+            step.Always.AddRange(Learnt(item.Id));
+            _steps.Add(step);
+            return step;
+        }
+
+        void Follow(MergeStep step)
+        {
+            step.IfTaken.Add(put);
+            step.IfTaken.AddRange(Learnt(item.Id));
+            step.IfKept.AddRange(Learnt(item.Id));
+            step.IfTaken.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: removed));
+            step.IfKept.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
+            _asked[item.Id] = step;
+        }
+    }
+
+    /// <summary>A record that was removed in the file.</summary>
+    private void Leave(Guid id)
+    {
+        if (!_here.Items.TryGetValue(id, out SharedItem? item))
+        {
+            Learn(id, "");
+            if (_file.Removed[id] is Guid became && _here.Removed.GetValueOrDefault(id) is null)
+                _steps.Add(new MergeStep(MergeStepKind.Learn, "") { Always = [new LearnJoin(id, became)] });
+            return;
+        }
+
+        if (_bothJoined.Contains(id))
+        {
+            _steps.Add(new MergeStep(MergeStepKind.Learn, item.Kind()) { Always = [.. Learnt(id), new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true)] });
+            return;
+        }
+
+        if (_joinedInFile.TryGetValue(id, out Guid into))
+        {
+            Remove(id, item, $"{Name(_here, item)} was joined into {(NameOf(into) is { } name ? $"“{name}”" : "another")} there, and so it is here.");
+            return;
+        }
+
+        if (KnowsRemoval(_here, _file, id))
+            return;
+        Guid? container = _here.ContainerOf(item);
+        if (container is Guid gone && _removes.Contains(gone))
+        {
+            _removes.Add(id);
+            Learn(id, item.Kind());
+            return;
+        }
+
+        if (container is Guid asked && _asked.TryGetValue(asked, out MergeStep? question))
+        {
+            Follow(question);
+            return;
+        }
+
+        bool known = _here.Edits.All(id).IsSubsetOf(_file.Edits.All(id)) && !_newsHere.Contains(id);
+        if (known)
+        {
+            Remove(id, item, $"{Name(_here, item)} was removed there, and so it is here.");
+        }
+        else if (item is not (SharedHull or SharedPaddle))
+        {
+            question = new MergeStep(MergeStepKind.Ask, item.Kind())
+            {
+                Question = new MergeQuestion(id, MergeQuestionKind.RemovedInFile, $"{Name(_here, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "still there", "removed"),
+            };
+            _steps.Add(question);
+            Follow(question);
+        }
+
+        void Follow(MergeStep step)
+        {
+            step.IfTaken.Add(new RemoveRecord(id));
+            step.IfTaken.AddRange(Learnt(id));
+            step.IfTaken.Add(new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true));
+            step.IfKept.AddRange(Learnt(id));
+            step.IfKept.Add(new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true));
+            _asked[id] = step;
+        }
+    }
+
+    private void Remove(Guid id, SharedItem item, string told)
+    {
+        _removes.Add(id);
+        var step = new MergeStep(MergeStepKind.Remove, item.Kind());
+        step.Always.Add(new RemoveRecord(id));
+        step.Always.AddRange(Learnt(id));
+        _steps.Add(step);
+        _remarks.Add(char.ToUpperInvariant(told[0]) + told[1..]);
+    }
+
+    /// <summary>A record that is in both.</summary>
+    private void Compare(SharedItem mine, SharedItem theirs)
+    {
+        // Most records are the same on both sides; fields are only taken apart where they are not.
+        if (_here.ContainerOf(mine) == _file.ContainerOf(theirs) && mine.ToText() == theirs.ToText() && !Learnt(mine.Id).Any())
+        {
+            _same++;
+            return;
+        }
+
+        ItemFields ours = _here.FieldsOf(mine.Id), other = _file.FieldsOf(theirs.Id);
+        List<string> taken = [], asked = [];
+        List<LearnEdits> learnt = [];
+        foreach (string field in RecordFields.ByTable[mine.Table()].Select(pair => pair.Field).Distinct())
+        {
+            if (_file.IsUntold(theirs, field))
+                continue;
+            IReadOnlySet<long> myEdits = _here.Edits.Of(mine.Id, field), theirEdits = _file.Edits.Of(mine.Id, field);
+            string? my = ours[field], their = other[field];
+            bool news = !theirEdits.IsSubsetOf(myEdits);
+            if (my == their)
+            {
+                if (news)
+                    learnt.Add(new LearnEdits(mine.Id, field, theirEdits));
+                continue;
+            }
+
+            switch (Newer(my, myEdits, their, theirEdits))
+            {
+                case true:
+                    taken.Add(field);
+                    learnt.Add(new LearnEdits(mine.Id, field, theirEdits));
+                    break;
+                case null when mine is SharedPiece && field == "order":
+                    (_orders.TryGetValue(_here.OutingOf[mine.Id], out var orders) ? orders : _orders[_here.OutingOf[mine.Id]] = [])
+                        .Add((mine.Id, ((SharedPiece)mine).Order, ((SharedPiece)theirs).Order));
+                    break;
+                case null:
+                    asked.Add(field);
+                    break;
+            }
+        }
+
+        if (!_file.Edits.Of(mine.Id, RecordFields.Presence).IsSubsetOf(_here.Edits.Of(mine.Id, RecordFields.Presence)))
+            learnt.Add(new LearnEdits(mine.Id, RecordFields.Presence, _file.Edits.Of(mine.Id, RecordFields.Presence)));
+
+        ItemFields merged = ours.With(taken, other);
+        if (!IsSound(merged) || (asked.Count > 0 && !IsSound(ours.With([.. taken, .. asked], other))))
+        {
+            // Each side's version is sound and their mixture is not: then it is all or nothing.
+            asked = [.. asked, .. taken];
+            learnt.RemoveAll(one => taken.Contains(one.Field));
+            taken = [];
+            merged = ours;
+        }
+
+        if (taken.Count > 0)
+        {
+            var step = new MergeStep(MergeStepKind.Update, mine.Kind());
+            step.Always.Add(Put(merged));
+            step.Always.AddRange(learnt);
+            _steps.Add(step);
+        }
+        else
+        {
+            _same += asked.Count == 0 ? 1 : 0;
+            if (learnt.Count > 0)
+                _steps.Add(new MergeStep(MergeStepKind.Learn, mine.Kind()) { Always = [.. learnt] });
+        }
+
+        if (asked.Count > 0)
+            AskFields(mine, theirs, merged, ours, other, asked);
+    }
+
+    /// <summary>Whether the file's value is the newer: null where the user has to say.</summary>
+    private bool? Newer(string? mine, IReadOnlySet<long> myEdits, string? theirs, IReadOnlySet<long> theirEdits)
+    {
+        if (!_file.TellsEdits)
+            return theirs is null ? false : mine is null && myEdits.Count == 0 ? true : null;
+        if (myEdits.SetEquals(theirEdits))
+            return mine is null ? true : theirs is null ? false : null;
+        return theirEdits.IsSubsetOf(myEdits) ? false : myEdits.IsSubsetOf(theirEdits) ? true : null;
+    }
+
+    private void AskFields(SharedItem mine, SharedItem theirs, ItemFields merged, ItemFields ours, ItemFields other, List<string> asked)
+    {
+        var step = new MergeStep(MergeStepKind.Ask, mine.Kind())
+        {
+            Question = new MergeQuestion(mine.Id, MergeQuestionKind.EditedOnBoth, Name(_here, mine), Said(ours, _here), Said(other, _file)),
+        };
+        step.IfTaken.Add(Put(merged.With(asked, other)));
+        foreach (string field in asked)
+        {
+            var decided = new LearnEdits(mine.Id, field, _file.Edits.Of(mine.Id, field), Decided: true);
+            step.IfTaken.Add(decided);
+            step.IfKept.Add(decided);
+        }
+
+        _steps.Add(step);
+
+        string Said(ItemFields side, RecordSet set) => string.Join(", ", asked.Order(StringComparer.Ordinal).Select(field =>
+            $"{(field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")}"
+            + (side.Said(field, NameOf) is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
+    }
+
+    private void AskOrder(Guid outing)
+    {
+        SharedItem item = _here.Items[outing];
+        List<(Guid Piece, int Here, int InFile)> pieces = _orders[outing];
+        var step = new MergeStep(MergeStepKind.Ask, item.Kind())
+        {
+            Question = new MergeQuestion(pieces[0].Piece, MergeQuestionKind.PieceOrder, $"the order of the pieces of {Name(_here, item)}",
+                Lengths(pieces.OrderBy(piece => piece.Here)), Lengths(pieces.OrderBy(piece => piece.InFile))),
+        };
+        foreach ((Guid piece, _, int inFile) in pieces)
+        {
+            step.IfTaken.Add(new OrderPiece(piece, inFile));
+            var decided = new LearnEdits(piece, "order", _file.Edits.Of(piece, "order"), Decided: true);
+            step.IfTaken.Add(decided);
+            step.IfKept.Add(decided);
+        }
+
+        _steps.Add(step);
+
+        string Lengths(IEnumerable<(Guid Piece, int Here, int InFile)> order) => string.Join(", ",
+            order.Select(one => (SharedPiece)_here.Items[one.Piece]).Select(piece => $"{piece.LengthIn} in ({piece.Time})"));
+    }
+
+    /// <summary>Whether a side knows of the other's removal of a record that it has, and has it regardless.</summary>
+    private static bool KnowsRemoval(RecordSet having, RecordSet removed, Guid id) =>
+        having.TellsEdits && removed.Edits.Of(id, RecordFields.Presence).IsSubsetOf(having.Edits.Of(id, RecordFields.Presence));
+
+    /// <summary>The records that one side joined into others and the other side still has.</summary>
+    private static Dictionary<Guid, Guid> Joined(RecordSet side, RecordSet other)
+    {
+        var joined = new Dictionary<Guid, Guid>();
+        foreach ((Guid id, Guid? into) in side.Removed)
+        {
+            Guid? to = into;
+            for (int i = 0; i < 100 && to is Guid next && !side.Items.ContainsKey(next); i++)
+                to = side.Removed.GetValueOrDefault(next);
+            if (to is Guid found && side.Items.ContainsKey(found) && other.Items.ContainsKey(id) && !KnowsRemoval(other, side, id))
+                joined.Add(id, found);
+        }
+
+        return joined;
+    }
+
+    /// <summary>Records of one side on which something hangs that the other side does not know, or knows elsewhere.</summary>
+    private static HashSet<Guid> News(RecordSet side, RecordSet other)
+    {
+        var news = new HashSet<Guid>();
+        foreach (SharedItem item in side.Items.Values)
+        {
+            Guid? container = side.ContainerOf(item);
+            bool known = other.Items.TryGetValue(item.Id, out SharedItem? there) ? other.ContainerOf(there) == container
+                : other.Removed.ContainsKey(item.Id) && side.TellsEdits && side.Edits.All(item.Id).IsSubsetOf(other.Edits.All(item.Id));
+            if (known)
+                continue;
+            for (; container is Guid on && news.Add(on) && side.Items.TryGetValue(on, out SharedItem? above); container = side.ContainerOf(above))
+            {
+            }
+        }
+
+        return news;
+    }
+
+    private NamedItem? SameNamed(NamedItem item)
+    {
+        // A file that holds both has told them apart already.
+        List<NamedItem> here = [.. _here.Items.Values.OfType<NamedItem>().Where(other => other.GetType() == item.GetType() && !_file.Items.ContainsKey(other.Id))];
+        return here.FirstOrDefault(other => other.Name.Equals(item.Name, StringComparison.OrdinalIgnoreCase))
+            ?? (new CloseNames(here.Select(other => other.Name)).To(item.Name) is { } close ? here.First(other => other.Name == close) : null);
+    }
+
+    private IEnumerable<LearnEdits> Learnt(Guid id) =>
+        _file.Edits.Fields(id).Select(field => new LearnEdits(id, field, _file.Edits.Of(id, field)))
+            .Where(learn => !learn.Edits.IsSubsetOf(_here.Edits.Of(id, learn.Field)));
+
+    private void Learn(Guid id, string kind)
+    {
+        List<MergeWrite> learnt = [.. Learnt(id)];
+        if (learnt.Count > 0)
+            _steps.Add(new MergeStep(MergeStepKind.Learn, kind) { Always = learnt });
+    }
+
+    private static readonly HashSet<long> Nothing = [];
+
+    private static PutRecord Put(ItemFields fields) => new(fields.ToItem(), fields.OutingId);
+
+    private static bool IsSound(ItemFields fields)
+    {
+        try
+        {
+            SharedCheck.CheckAlone(fields.ToItem());
+            return true;
+        }
+        catch (InvalidValueException)
+        {
+            return false;
+        }
+    }
+
+    private static int Rank(SharedItem item) => item switch
+    {
+        SharedHull => 0,
+        SharedPaddler => 1,
+        SharedPaddle => 2,
+        SharedOuting => 3,
+        SharedPiece => 4,
+        SharedCard => 5,
+        SharedNote => 7,
+        _ => 6,
+    };
+
+    private string? NameOf(Guid id) => _here.ShownNames.GetValueOrDefault(id) ?? (_file.Items.GetValueOrDefault(id) as NamedItem)?.Name;
+
+    private string Name(RecordSet side, SharedItem item)
+    {
+        string whose = item.Container() is Guid id && NameOf(id) is { } name ? $"{name}'s " : "a ";
+        return item switch
+        {
+            NamedItem named => $"the {named.Kind()} “{(side == _here ? _here.ShownNames[named.Id] : named.Name)}”",
+            SharedOuting outing => $"{whose}outing of {outing.Date:yyyy-MM-dd}{(outing.Label is null ? "" : $" “{outing.Label}”")}",
+            SharedPiece piece => $"piece {piece.Order} of {Name(side, side.Items[side.OutingOf[piece.Id]])}",
+            SharedCard card => $"{whose}trial card of {card.GivenAt:yyyy-MM-dd}",
+            SharedTechniqueCheck check => $"{whose}technique check of {check.Date:yyyy-MM-dd}",
+            SharedSorenessClearance clearance => $"the word of {clearance.Date:yyyy-MM-dd} that {whose}soreness is gone",
+            SharedDecision decision => $"{whose}decision of {decision.Date:yyyy-MM-dd}",
+            SharedNote note => $"{note.Author}'s note of {note.WrittenAt:yyyy-MM-dd}",
+            _ => item.Kind(),
+        };
+    }
+}
