@@ -160,8 +160,9 @@ public sealed class Merge
         Guid? container = _here.ContainerOf(item);
         if (container is Guid gone && _removes.Contains(gone))
         {
+            // Counted with what it hangs on.
             _removes.Add(id);
-            Learn(id, item.Kind());
+            _steps.Add(new MergeStep(MergeStepKind.Learn, item.Kind()) { Always = [new RemoveRecord(id), .. Learnt(id)] });
             return;
         }
 
@@ -309,7 +310,7 @@ public sealed class Merge
 
         string Said(ItemFields side, RecordSet set) => string.Join(", ", asked.Order(StringComparer.Ordinal).Select(field =>
             $"{(field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")}"
-            + (side.Said(field, NameOf) is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
+            + (side.Said(field, id => set == _here ? NameOf(id) : (set.Items.GetValueOrDefault(id) as NamedItem)?.Name ?? NameOf(id)) is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
     }
 
     private void AskOrder(Guid outing)

@@ -105,7 +105,7 @@ internal sealed class ItemFields
 
         string Text(JsonNode value)
         {
-            string text = value.ToJsonString(SharedOptions.Compact).Trim('"');
+            string text = value is JsonValue simple && simple.TryGetValue(out string? said) ? said : value.ToJsonString(SharedOptions.Compact);
             return Guid.TryParse(text, out Guid id) && nameOf(id) is { } name ? name : text;
         }
     }

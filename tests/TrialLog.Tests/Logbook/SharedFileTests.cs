@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using TrialLog.Application.Setup;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
