@@ -134,7 +134,8 @@ public static class Tuner
     public static IReadOnlyList<double> ValueOfOutings(AnalysisInput input, int most)
     {
         AssessedFit assessed = AssessedFit.Of(input);
-        TrialValue value = TrialValue.Of(input, assessed.Fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches);
+        TrialForm form = TrialForm.Of(input, assessed.Fit.Table, Comparisons.Of(assessed.Fit.Table).Count);
+        TrialValue value = TrialValue.Of(input, assessed.Fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
         double[] won = new double[most + 1];
         for (int outings = 1; outings <= most; outings++)
             won[outings] = Math.Max(won[outings - 1], value.Of(outings));
@@ -161,7 +162,9 @@ public static class Tuner
                 TechniqueChecks = last is null ? [] : [.. input.TechniqueChecks.Where(check => check.Date <= last.Date)],
                 Today = last?.Date ?? input.Today,
             };
-            points.Add(new(last?.Id, last?.Date, outings, AssessedFit.Of(then).Says));
+            AssessedFit assessed = AssessedFit.Of(then);
+            double taught = points.Count == 0 ? 0 : assessed.Fit.Posterior.ExpectedLoss(assessed.Align(points[^1].Best)) - assessed.Fit.Posterior.ExpectedLoss(assessed.Align(assessed.Says.Best.Length));
+            points.Add(new(last?.Id, last?.Date, outings, assessed.Says) { TaughtPercent = Math.Max(0, taught) });
         }
 
         return points;

@@ -17,6 +17,14 @@ internal static class SquadReview
     /// </summary>
     public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName)
     {
+        SquadContents squad = Look(workspace, hullName, paddleName);
+        NextOuting.Record(workspace, [.. squad.Rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
+        return squad;
+    }
+
+    /// <summary>As <see cref="Of"/>, noting nothing.</summary>
+    public static SquadContents Look(Workspace workspace, string? hullName, string? paddleName)
+    {
         if (hullName is not null)
             workspace.HullNamed(hullName);
         if (paddleName is not null)
@@ -42,7 +50,6 @@ internal static class SquadReview
 
         rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
             .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
-        NextOuting.Record(workspace, [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
         return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
     }
 

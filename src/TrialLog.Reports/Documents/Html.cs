@@ -112,6 +112,7 @@ internal static partial class Html
             new XElement("figcaption", Text("strong", figure.Picture.Title + "."), " ", PlainText.Permitted(figure.Picture.Key))),
         PictureRow pictures => new XElement("div", Class("pictures"), pictures.Items.Select(item => Of(item, name))),
         Quotation quotation => new XElement("blockquote", Text("p", quotation.Text), Text("footer", quotation.By)),
+        LargeLengths lengths => new XElement("ol", Class("large"), lengths.Items.Select(item => Text("li", item))),
         Cards cards => new XElement("div", Class("cards"), cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };

@@ -99,7 +99,7 @@ internal static class SquadSeason
         {
             World world = World.All.First(one => one.Name == Worlds[number % Worlds.Length]);
             _paddler = new(world, seed, number);
-            _self = new() { Id = new Guid(1, 0, 0, new byte[8]), Name = $"Paddler {number}", Body = new() { SeatedReach = SimulatedPaddler.Start } };
+            _self = new() { Id = new Guid(1, 0, 0, new byte[8]), Name = $"Paddler {number}", Body = new() { SeatedReach = SimulatedPaddler.Start }, Trials = new() { Pieces = 4 } };
             Look();
             for (int before = number / Worlds.Length % 4; before > 0; before--)
                 Test();
@@ -121,7 +121,7 @@ internal static class SquadSeason
         {
             if (_outings.Count == SimulatedPaddler.Outings)
                 return;
-            _outings.Add(_paddler.Paddle(_outings.Count, CardPlanner.Plan(_assessed).Lengths, _self, Canoe, Lent));
+            _outings.Add(_paddler.Paddle(_outings.Count, CardPlanner.Plan(_assessed).Lengths, _outings, _self, Canoe, Lent));
             Look();
         }
 
@@ -135,7 +135,6 @@ internal static class SquadSeason
             Hulls = [Canoe],
             Paddles = [Lent],
             Outings = [.. _outings],
-            Settings = TuningSettings.Default with { CardPieces = 4 },
             Today = _outings.Count == 0 ? new DateOnly(2026, 1, 1) : _outings[^1].Date,
         };
     }
