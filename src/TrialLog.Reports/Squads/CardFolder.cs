@@ -1,5 +1,6 @@
 using System.Text;
 using TrialLog.Application.Files;
+using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
@@ -11,12 +12,12 @@ using TrialLog.Tuning.Assessments;
 namespace TrialLog.Reports.Squads;
 
 /// <summary>
-/// A folder with what to hand out this week: for each who tests a card for the phone, a calendar entry and a line to send. Who does not
+/// A folder with what to hand out this week: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to send. Who does not
 /// test has none: what an earlier week left there for them is removed.
 /// </summary>
 internal static class CardFolder
 {
-    private static readonly string[] Kinds = [".html", ".ics", ".txt"];
+    private static readonly string[] Kinds = [".html", ".ics", ".fit", ".txt"];
 
     /// <summary>Writes the folder; the lines to send, in the order of the list.</summary>
     /// <param name="workspace">The open logbook.</param>
@@ -44,6 +45,7 @@ internal static class CardFolder
             string line = PhoneCard.Message(analysis);
             NewFile.Write(workspace, start + ".html", PhoneCard.ToHtml(analysis, workspace.Today, ProgramVersion.Text));
             WeekCalendar.Put(workspace, [analysis], start + ".ics", day);
+            NewFile.Write(workspace, start + ".fit", WatchWorkout.File(analysis.Card, row.Paddler.Unit, blind: false, workspace.Now));
             NewFile.Write(workspace, start + ".txt", line + Environment.NewLine);
             lines.Add(line);
         }

@@ -13,7 +13,7 @@ public class SquadWeekTests
         using TestProgram program = Squad();
         string folder = Path.Combine(program.Folder, "week");
         Assert.Contains("3 cards", program.Must("next", "--squad", "--each", folder));
-        Assert.Equal(9, Directory.GetFiles(folder).Length);
+        Assert.Equal(12, Directory.GetFiles(folder).Length);
         string card = File.ReadAllText(Path.Combine(folder, "ilse-maro.html"));
         Assert.Contains("<ol class=\"large\">", card);
         Assert.DoesNotContain("http", card.Replace("http://www.w3.org", "").Replace("http-equiv", ""));

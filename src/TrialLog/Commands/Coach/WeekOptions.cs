@@ -24,7 +24,7 @@ internal sealed class WeekOptions
 
     private readonly Option<string?> _each = new("--each")
     {
-        Description = "With --squad: for each who tests a card for the phone, a calendar entry and a line to send, into this folder.",
+        Description = "With --squad: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to send, into this folder.",
         HelpName = "FOLDER",
     };
 
@@ -76,7 +76,7 @@ internal sealed class WeekOptions
             JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
         else if (folder is not null)
         {
-            frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries and lines to send.");
+            frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries, workouts for the watch and lines to send.");
             foreach (string line in lines)
                 Wrapped.Write(frame.Out, line, frame.ConsoleHost.Width, "- ", 2);
         }
