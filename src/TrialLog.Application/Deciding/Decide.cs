@@ -1,3 +1,4 @@
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;

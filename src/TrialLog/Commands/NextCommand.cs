@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Deciding;
 using TrialLog.Application.Files;
 using TrialLog.Application.Logging;

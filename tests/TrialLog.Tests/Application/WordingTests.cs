@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
