@@ -1,4 +1,3 @@
-using TrialLog.Application.Coaching;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;

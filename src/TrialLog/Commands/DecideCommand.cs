@@ -1,5 +1,4 @@
 using System.CommandLine;
-using TrialLog.Application.Coaching;
 using TrialLog.Application.Deciding;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;

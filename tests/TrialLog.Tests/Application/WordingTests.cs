@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using TrialLog.Application.Coaching;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
