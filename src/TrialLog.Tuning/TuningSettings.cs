@@ -140,8 +140,11 @@ public sealed record TuningSettings
     /// <summary>Standard deviation of its logarithm; 0.35. Chosen.</summary>
     public double HeartRateLogSpread { get; init; } = 0.35;
 
-    /// <summary>Mean change of heart rate per point of effort, beats a minute; 9. Chosen; at least 2 is believed.</summary>
+    /// <summary>Mean change of heart rate per point of effort, beats a minute; 9. Chosen.</summary>
     public double HeartRatePerPointMean { get; init; } = 9;
+
+    /// <summary>The least that it is believed to be, beats a minute; 2. Chosen.</summary>
+    public double HeartRatePerPointLeast { get; init; } = 2;
 
     /// <summary>Spread of the same; 2.25. Chosen.</summary>
     public double HeartRatePerPointSpread { get; init; } = 2.25;

@@ -14,7 +14,7 @@ for part in ${*:-logbooks classical posterior}; do
     case "$part" in
         logbooks) Rscript logbooks/make.R ;;
         classical) for script in longley mixed fieller logbooks; do Rscript "classical/$script.R"; done ;;
-        posterior) Rscript posterior/posterior.R ;;
+        posterior) for script in posterior heart squad; do Rscript "posterior/$script.R"; done ;;
         *) echo "regenerate: no part called $part" >&2; exit 2 ;;
     esac
 done

@@ -9,7 +9,7 @@ namespace TrialLog.Tuning.Model;
 internal sealed class EffortPrior
 {
     private const int Nodes = 15, NoiseNodes = 9;
-    private const double Reach = 3, LeastPerPoint = 2;
+    private const double Reach = 3;
     private readonly TuningSettings _settings;
     private readonly (double Value, double Weight)[] _phi, _k, _b, _sigma;
 
@@ -19,7 +19,7 @@ internal sealed class EffortPrior
         _settings = settings;
         _phi = LogNormalNodes(settings.HeartRateMedian, settings.HeartRateLogSpread, Nodes);
         _sigma = LogNormalNodes(settings.PieceMedian, settings.PieceLogSpread, NoiseNodes);
-        _k = NormalNodes(settings.HeartRatePerPointMean, settings.HeartRatePerPointSpread, LeastPerPoint);
+        _k = NormalNodes(settings.HeartRatePerPointMean, settings.HeartRatePerPointSpread, settings.HeartRatePerPointLeast);
         _b = NormalNodes(settings.EffortMean, settings.EffortSpread, 0.02 * settings.EffortMean);
     }
 
@@ -66,7 +66,7 @@ internal sealed class EffortPrior
                 }
 
         double mean = sum / total;
-        return (mean, Math.Sqrt(square / total - mean * mean));
+        return (mean, Math.Sqrt(Math.Max(1e-10, square / total - mean * mean)));
     }
 
     /// <summary>The thirds of ρ = b/k given V, each a third of the probability, by rising ρ.</summary>

@@ -54,7 +54,7 @@ internal sealed record HeartRateFit(
         double variance = Math.Exp(best);
         (Vector<double> coefficients, Matrix<double> covariance, _) = Given(variance);
         double[] expected = [.. Enumerable.Range(0, table.Count).Select(i => coefficients[0] * columns[0][i] + coefficients[1] * columns[1][i] + coefficients[2] * columns[2][i])];
-        return new(readings, columns, expected, variance, coefficients[3], covariance.SubMatrix(0, Told, 0, Told), SlopeOf(table, columns, within, readings, response, mean, variance));
+        return new(readings, columns, expected, variance, coefficients[3], covariance.SubMatrix(0, Told, 0, Told), SlopeOf(table, settings, columns, within, readings, response, mean, told, variance));
 
         double LogPosterior(double logVariance) => prior.LogDensityOfLogVariance(logVariance) + Given(Math.Exp(logVariance)).LogEvidence;
 
@@ -120,7 +120,7 @@ internal sealed record HeartRateFit(
     }
 
     /// <summary>Slope of heart rate on length in seen outings, with next to nothing believed of it beforehand.</summary>
-    private static HeartRateSlope? SlopeOf(PieceTable table, IReadOnlyList<double[]> columns, IReadOnlyList<double[]> within, double[] readings, double[] response, Vector<double> mean, double variance)
+    private static HeartRateSlope? SlopeOf(PieceTable table, TuningSettings settings, IReadOnlyList<double[]> columns, IReadOnlyList<double[]> within, double[] readings, double[] response, Vector<double> mean, double told, double variance)
     {
         int[] seen = [.. Enumerable.Range(0, table.Outings.Count).Where(j => !table.Outings[j].Blind)
             .SelectMany(j => Enumerable.Range(table.OutingStart[j], table.OutingStart[j + 1] - table.OutingStart[j])).Where(i => !double.IsNaN(readings[i]))];
@@ -129,7 +129,7 @@ internal sealed record HeartRateFit(
         int[] used = [0, 1, 2, 4];
         Matrix<double> x = Matrix<double>.Build.Dense(seen.Length, used.Length, (row, column) => within[used[column]][seen[row]]);
         Vector<double> h = Vector<double>.Build.Dense(seen.Length, row => response[seen[row]]);
-        Vector<double> precisions = Vector<double>.Build.DenseOfArray([1 / 2.25, 4, 1e-6, 1 / 14.0]), prior = Vector<double>.Build.DenseOfArray([mean[0], mean[1], 0, mean[4]]);
+        Vector<double> precisions = Vector<double>.Build.DenseOfArray([Math.Pow(settings.HeartRateDriftSpread, -2), Math.Pow(settings.HeartRateBendSpread, -2), 1e-6 / variance, Math.Pow(told, -2)]), prior = Vector<double>.Build.DenseOfArray([mean[0], mean[1], 0, mean[4]]);
         var factor = (Matrix<double>.Build.DenseOfDiagonalVector(precisions) + x.TransposeThisAndMultiply(x) / variance).Cholesky();
         double slope = factor.Solve(precisions.PointwiseMultiply(prior) + x.TransposeThisAndMultiply(h) / variance)[2];
         return new(slope, Math.Sqrt(factor.Solve(Matrix<double>.Build.DenseIdentity(used.Length))[2, 2]));

@@ -8,8 +8,8 @@ namespace TrialLog.Tuning.Model;
 internal static class KnownError
 {
     /// <summary>
-    /// By the satellite fixes of a watch: standard error of the mean speed in percent by distance in metres, as the program's own recordings of
-    /// invented outings show it once imported; held level beyond the ends. Between, the logarithms follow a curve without bumps.
+    /// By the satellite fixes of a watch: standard error of the mean speed in percent by distance in metres. Chosen, from trying recordings of
+    /// invented outings; held level beyond the ends. Between, the logarithms follow a curve without bumps.
     /// </summary>
     private static readonly (double Metres, double Percent)[] ByWatch = [(300, 1.8), (750, 1.3), (1000, 0.6), (2000, 0.2)];
 

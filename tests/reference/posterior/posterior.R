@@ -2,7 +2,7 @@
 # every mean and quantile (by batches).
 #   Rscript posterior/posterior.R [iterations]       (from tests/reference; some five minutes)
 suppressMessages({library(rjags); library(jsonlite)})
-iterations <- as.integer(c(commandArgs(TRUE), "200000")[1])
+iterations <- as.integer(c(commandArgs(TRUE), "100000")[1])
 load.module("glm", quiet = TRUE)
 starts <- read_json("logbooks/start-lengths.json")
 crew <- c(OC1 = 1, OC2 = 2); offset <- c(OC1 = 0, OC2 = -1)
@@ -27,7 +27,7 @@ prepare <- function(name) {
     y = y - ave(y, hull), x = log$length_in - starts[[name]] - offset[log$hull], t = t, hull = hull, outing = outing, outing_hull = array(hull[match(unique(outing), outing)]),
     z = sapply(columns[varies], function(column) column - mean(column)),
     beta_mean = sapply(prior[varies], `[`, 1), beta_spread = sapply(prior[varies], `[`, 2),
-    share = array(1 / crew[hulls]), hull_spread = 0.35, start_spread = 0.8, outlier_share = 0.05, outlier_factor = 2.5,
+    share = array(1 / crew[hulls]), hull_spread = 0.35, start_spread = 0.8, outlier_share = 0.2, outlier_factor = 2.5, untold = as.numeric(all(log$effort == ave(log$effort, outing))),
     # Two presses of a watch (0.5 s) and 2 m of distance, in percent.
     known = (100 * 0.5 / log$time_s)^2 + (100 * 2 / log$distance_m)^2, goal = median(t)))
 }
@@ -45,7 +45,7 @@ describe <- function(draws) list(
 sample_posterior <- function(name, noise) {
   prepared <- prepare(name)
   prepared$data$nu <- if (noise == "t4") 4 else 1e7
-  inits <- lapply(1:4, function(k) list(.RNG.name = "base::Mersenne-Twister", .RNG.seed = 100 + k, ln_sigma = log(c(0.8, 1, 1.2, 1.5)[k]), common = c(-0.5, 0, 0.3, 0.6)[k]))
+  inits <- lapply(1:4, function(k) list(.RNG.name = "base::Mersenne-Twister", .RNG.seed = 100 + k, ln_own = log(c(0.8, 1, 1.2, 1.5)[k]), common = c(-0.5, 0, 0.3, 0.6)[k]))
   model <- jags.model("posterior/model.jags", prepared$data, inits, n.chains = 4, n.adapt = 5000, quiet = TRUE)
   update(model, 5000, progress.bar = "none")
   names_of <- c("best", "ln_c", "skew", "kappa", "ln_tau", "ln_sigma")

@@ -22,7 +22,7 @@ public class ClosedFormTests
     {
         CurvatureMedian = C, CurvatureLogSpread = 1e-5, DurationSpreadInches = 1e-7, OutingMedian = Tau, OutingLogSpread = 1e-5,
         PieceMedian = Sigma, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0,
-        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0, FlatShare = 0, BladeSpreadPerInch = 0, UnpaddledHullFactor = 1,
+        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0, FlatShare = 0, BladeSpreadPerInch = 0, UnpaddledHullFactor = 1, UntoldEffortMedian = 1e-6,
     };
 
     [Fact]

@@ -15,8 +15,8 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     /// <summary>The priors of tests/reference/posterior/model.jags, which are the defaults today and need not stay so.</summary>
     private static readonly TuningSettings Priors = new()
     {
-        StartSpreadInches = 0.8, StartOutlierShare = 0.05, StartOutlierFactor = 2.5, CurvatureMedian = 0.65, CurvatureLogSpread = 0.7,
-        FlatShare = 0.16, FlatFactor = 0.12, SkewSpread = 0.22, SkewLimit = 100, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
+        StartSpreadInches = 0.8, StartOutlierShare = 0.2, StartOutlierFactor = 2.5, CurvatureMedian = 0.65, CurvatureLogSpread = 0.7,
+        FlatShare = 0.16, FlatFactor = 0.12, SkewSpread = 0.33, SkewLimit = 0.6, UntoldEffortMedian = 0.5, UntoldEffortLogSpread = 0.8, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
         PieceMedian = 0.9, PieceLogSpread = 0.6, OrderMean = -0.3, OrderSpread = 0.5, EffortMean = 3, EffortSpread = 1.5,
         DistanceMean = -6, DistanceSpread = 3, TrendSpread = 0.3, TimingErrorSeconds = 0.5, DistanceErrorMetres = 2, ReferenceSeconds = 300,
     };

@@ -29,6 +29,7 @@ internal static class ReferenceLogbook
                 PaddlerId = paddler.Id,
                 HullId = StandardHulls.All.Single(hull => hull.Name == Cell(rows.First(), "hull")).Id,
                 Date = DateOnly.ParseExact(rows.Key, "yyyy-MM-dd", CultureInfo.InvariantCulture),
+                Blind = header.Contains("blind") && Cell(rows.First(), "blind") == "yes",
                 Pieces = [.. rows.Select((row, at) => new Piece
                 {
                     Id = Identity(100 * (index + 1) + at),
@@ -38,6 +39,7 @@ internal static class ReferenceLogbook
                     Distance = Distance.FromMetres(Number(row, "distance_m")),
                     Time = PieceTime.FromSeconds(Number(row, "time_s")),
                     Effort = Effort.FromPoints(Number(row, "effort")),
+                    HeartRate = header.Contains("heart_rate") && Cell(row, "heart_rate").Length > 0 ? HeartRate.FromBeatsPerMinute((int)Number(row, "heart_rate")) : null,
                 })],
             }),
         ];

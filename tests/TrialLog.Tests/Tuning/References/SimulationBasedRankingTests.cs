@@ -24,12 +24,19 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     /// </summary>
     private const double Limit = 0.094;
 
-    public static TheoryData<double, double> Models => new() { { double.PositiveInfinity, 0 }, { 4, 0 }, { 4, TuningSettings.Default.SkewSpread } };
+    /// <summary>Effort that was told as it was.</summary>
+    private const double NothingUntold = 1e-6;
+
+    public static TheoryData<double, double, double> Models => new()
+    {
+        { double.PositiveInfinity, 0, NothingUntold }, { 4, 0, NothingUntold }, { 4, TuningSettings.Default.SkewSpread, NothingUntold },
+        { double.PositiveInfinity, TuningSettings.Default.SkewSpread, TuningSettings.Default.UntoldEffortMedian },
+    };
 
     [Theory, MemberData(nameof(Models))]
-    public void The_truth_ranks_uniformly_in_the_posterior(double degreesOfFreedom, double skew)
+    public void The_truth_ranks_uniformly_in_the_posterior(double degreesOfFreedom, double skew, double untold)
     {
-        TuningSettings world = new() { DegreesOfFreedom = degreesOfFreedom, SkewSpread = skew };
+        TuningSettings world = new() { DegreesOfFreedom = degreesOfFreedom, SkewSpread = skew, UntoldEffortMedian = untold };
         Ranks ranks = Run(world, world);
         output.WriteLine(ranks.ToString());
         Assert.True(ranks.Best.Unevenness < Limit, $"θ: {ranks}");
@@ -38,10 +45,10 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_model_that_believes_in_half_the_noise_is_found_out()
+    public void A_model_that_believes_in_a_third_of_the_noise_is_found_out()
     {
-        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, FlatShare = 0, SkewSpread = 0, StartOutlierShare = 0.1 };
-        Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 2 });
+        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, FlatShare = 0, SkewSpread = 0, StartOutlierShare = 0.1, UntoldEffortMedian = NothingUntold };
+        Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 3 });
         output.WriteLine(wrong.ToString());
         Assert.True(wrong.Best.Unevenness > Limit, $"θ: {wrong}");
         Assert.True(wrong.Noise.Unevenness > Limit, $"σ: {wrong}");
@@ -95,6 +102,10 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
         double c = flat * world.CurvatureMedian * Math.Exp(Normal(world.CurvatureLogSpread)), kappa = Normal(world.DurationSpreadInches);
         double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)), sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
         double order = world.OrderMean + Normal(world.OrderSpread), trend = Normal(world.TrendSpread);
+        double perPoint = world.EffortMean + Normal(world.EffortSpread), omega = world.UntoldEffortMedian * Math.Exp(Normal(world.UntoldEffortLogSpread));
+        while (perPoint < 0.02 * world.EffortMean)
+            perPoint = world.EffortMean + Normal(world.EffortSpread);
+        double untold = perPoint * omega;
         double skew = Normal(world.SkewSpread);
         while (Math.Abs(skew) > world.SkewLimit)
             skew = Normal(world.SkewSpread);
@@ -109,7 +120,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
                 const double Seconds = 1000 / 3.0;
                 double known = Math.Pow(100 * world.TimingErrorSeconds / Seconds, 2) + Math.Pow(100 * world.DistanceErrorMetres / 1000, 2);
                 double noise = Math.Sqrt(sigma * sigma + known)
-                    * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1));
+                    * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1)) + Normal(untold);
                 double t = Math.Log(Seconds / world.ReferenceSeconds), off = aligned - theta - kappa * t;
                 double percent = level + order * piece + trend * outing * 5 / 7 - c * (off * off + skew * (aligned - theta) * Math.Abs(aligned - theta)) + noise;
                 rows.Add(new(outing, 50 + aligned, percent));
@@ -119,7 +130,7 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
 
         logDurations.Sort();
         double goal = 0.5 * (logDurations[5] + logDurations[6]);
-        return (LogOf.Rows(rows), theta + kappa * goal, c, sigma);
+        return (LogOf.Rows(rows), theta + kappa * goal, c, Math.Sqrt(sigma * sigma + untold * untold));
 
         double Normal(double spread) => spread * MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
     }
