@@ -68,6 +68,8 @@ internal static class CommandLineProgram
         TechniqueCommand.Build(frame),
         OrderSheetCommand.Build(frame),
         SteeringCommand.Build(frame),
+        DecideCommand.Build(frame),
+        SorenessCommand.Build(frame),
         EditCommand.Build(frame),
         ExcludeCommand.Build(frame),
         IncludeCommand.Build(frame),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
