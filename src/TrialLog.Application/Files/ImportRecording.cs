@@ -1,5 +1,6 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -30,34 +31,80 @@ internal sealed record RecordingAnswers
 /// <summary>Turns a recording, its pieces found and corrected, into a logged outing.</summary>
 internal static class ImportRecording
 {
-    /// <summary>Reads a recording and finds its pieces.</summary>
+    /// <summary>Reads a recording of one outing and finds its pieces.</summary>
+    /// <exception cref="RequestException">It cannot be read, was imported before, or holds several outings.</exception>
+    public static RecordedOuting Read(Workspace workspace, Stream stream, string fileName, bool again = false) =>
+        ReadAll(workspace, stream, fileName, again) is var all && all.Count == 1 ? all[0]
+        : throw new RequestException($"{Quoted.Brief(fileName, 60)} holds {all.Count} outings; take each or one with --outing:{Environment.NewLine}{Listed(all)}");
+
+    /// <summary>Reads a recording, finds its outings and their pieces; of several those that were not imported before.</summary>
     /// <exception cref="RequestException">It cannot be read, or was imported before.</exception>
-    public static RecordedOuting Read(Workspace workspace, Stream stream, string fileName, bool again = false)
+    public static IReadOnlyList<RecordedOuting> ReadAll(Workspace workspace, Stream stream, string fileName, bool again = false, bool evenIfCutOff = false)
     {
-        RecordedOuting recording;
+        IReadOnlyList<RecordedOuting> outings;
         try
         {
-            recording = RecordingReader.Read(stream, fileName, TimeZoneInfo.Local);
+            outings = RecordingReader.ReadAll(stream, fileName, TimeZoneInfo.Local, evenIfCutOff);
         }
         catch (RecordingException failure)
         {
-            throw new RequestException(failure.Message);
+            throw new RequestException(failure.CanTakeWhatIsWhole ? $"{failure.Message} For the latter: --even-if-cut-off" : failure.Message);
         }
 
-        return !again && workspace.Logbook.HasImported(recording.Hash)
-            ? throw new RequestException($"{recording.FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.")
-            : recording;
+        IReadOnlyList<RecordedOuting> fresh = again ? outings : [.. outings.Where(outing => !workspace.Logbook.HasImported(outing.Hash))];
+        return fresh.Count > 0 ? fresh
+            : throw new RequestException($"{outings[0].FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.");
     }
 
-    /// <summary>The lengths that the open card gives to the pieces of an outing of that day, in order; null where no card was open then.</summary>
-    public static IReadOnlyList<Length>? CardLengths(Workspace workspace, Chosen chosen, DateOnly? day = null) => OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card.Lengths;
+    /// <summary>The outings of a file, numbered from 1, a line each.</summary>
+    public static string Listed(IReadOnlyList<RecordedOuting> outings) => string.Join(
+        Environment.NewLine, outings.Select((outing, i) => $"  {i + 1}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, {Say.Count(outing.Kept.Count, "piece")}"));
+
+    /// <summary>The card that was open for an outing of that day; null where none was.</summary>
+    public static TrialCard? Card(Workspace workspace, Chosen chosen, DateOnly? day = null) => OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card;
+
+    /// <summary>The recording held against the lengths that were typed, else against the card.</summary>
+    public static RecordedOuting HeldAgainst(RecordedOuting recording, IReadOnlyList<Length>? typed, TrialCard? card) =>
+        typed is not null ? recording.For(new PieceCard(typed.Count))
+        : card is not null ? recording.For(new PieceCard(card.Lengths.Count, card.Distance, card.Rest))
+        : recording;
+
+    /// <summary>
+    /// The lengths by the steps of the card's own workout that the watch led through, in the order paddled; null where the pieces are not such steps.
+    /// </summary>
+    public static IReadOnlyList<Length>? LengthsBySteps(RecordedOuting recording, TrialCard card, LengthUnit unit)
+    {
+        IReadOnlyList<PieceProposal> kept = recording.Kept;
+        if (kept.Count == 0 || kept.Any(piece => piece.StepName is null))
+            return null;
+        int[] steps = [.. kept.Select(piece => WatchWorkout.StepOf(card, piece.StepName!, unit))];
+        return steps.Distinct().Count() == steps.Length && steps.All(step => step >= 0) ? [.. steps.Select(step => card.Lengths[step])] : null;
+    }
+
+    /// <summary>The logged outings of the paddler that overlap the recording in time, or may: those of that day and hull without a time.</summary>
+    public static IReadOnlyList<Outing> SameTime(Workspace workspace, Chosen chosen, RecordedOuting recording)
+    {
+        return [.. workspace.Logbook.Outings(chosen.Paddler.Id).Where(outing => outing.Date == recording.Date && Overlaps(outing))];
+
+        bool Overlaps(Outing outing)
+        {
+            if (outing.Time is not { } time)
+                return outing.HullId == chosen.Hull.Id;
+            // A logged outing lasts as long as its pieces, and about three minutes around each: chosen.
+            TimeSpan lasts = TimeSpan.FromSeconds(outing.Pieces.Sum(piece => piece.Time.Seconds + 180));
+            TimeSpan begins = time.ToTimeSpan(), recorded = recording.StartedAt.TimeOfDay;
+            return begins < recorded + recording.Duration && recorded < begins + lasts;
+        }
+    }
 
     /// <summary>Saves the pieces that count as one outing.</summary>
     /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was saved.</exception>
     public static Outing Save(Workspace workspace, RecordedOuting recording, RecordingAnswers answers)
     {
-        if (recording.QuestionFor(answers.Lengths.Count) is { } question)
-            throw new RequestException(question);
+        if (recording.Card?.Pieces != answers.Lengths.Count)
+            recording = recording.For(new PieceCard(answers.Lengths.Count));
+        if (recording.Questions is [var question, ..])
+            throw new RequestException(question.Says);
         return LogOuting.Save(
             workspace,
             new OutingEntry
@@ -81,9 +128,46 @@ internal static class ImportRecording
                         Notes = piece.CurrentMetresPerSecond is { } current ? $"Current along the course {Math.Abs(current):0.00} m/s." : null,
                         Origin = $"{recording.Hash}#{i + 1}",
                         TimedBy = TimedBy.Watch,
+                        SpeedErrorPercent = piece.SpeedErrorPercent,
                     }),
                 ],
             },
-            (recording.Hash, recording.FileName));
+            (recording.Hash, SourceName(recording)));
     }
+
+    /// <summary>
+    /// Lays the recording over an outing typed by hand: its lengths, distances and times stay; heart rate, stroke rate and fade, and when it began, come in
+    /// where nothing was typed.
+    /// </summary>
+    /// <exception cref="RequestException">The numbers of pieces differ; nothing was changed.</exception>
+    public static Outing LayOver(Workspace workspace, RecordedOuting recording, Outing outing)
+    {
+        IReadOnlyList<PieceProposal> kept = recording.Kept;
+        if (kept.Count != outing.Pieces.Count)
+            throw new RequestException(
+                $"The outing {FindOuting.NameOf(outing)} has {Say.Count(outing.Pieces.Count, "piece")}, the recording shows {kept.Count}: which belongs to which? Nothing was changed.");
+        Outing changed = outing with
+        {
+            Time = outing.Time ?? recording.Time,
+            Pieces =
+            [
+                .. outing.Pieces.Zip(kept, (piece, found) => piece with
+                {
+                    HeartRate = piece.HeartRate ?? found.HeartRate,
+                    StrokeRate = piece.StrokeRate ?? found.StrokeRate,
+                    FadePercent = piece.FadePercent ?? found.FadePercent,
+                    TimedBy = piece.TimedBy ?? TimedBy.Hand,
+                }),
+            ],
+        };
+        workspace.Logbook.Change($"Laid a recording over the outing {FindOuting.NameOf(outing)}", logbook =>
+        {
+            logbook.Put(changed);
+            logbook.RememberImport(recording.Hash, SourceName(recording));
+        });
+        return changed;
+    }
+
+    // The name of a file may be that of a place, so it is not kept.
+    private static string SourceName(RecordedOuting recording) => $"{recording.Format.ToString().ToUpperInvariant()} recording";
 }

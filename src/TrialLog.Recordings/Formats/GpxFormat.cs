@@ -19,10 +19,22 @@ internal static class GpxFormat
         var samples = new SampleList();
         TimeSpan? offset = null;
         RecordedSample point = SampleList.Nothing;
-        bool inPoint = false;
+        bool inPoint = false, inTrack = false;
+        var breaks = new List<int>();
+        string? sport = null;
         while (xml.Next())
         {
-            if (xml.Name == "trkpt")
+            if (xml.Name == "trk")
+            {
+                inTrack = xml.Entered;
+                if (inTrack && samples.All.Count > 0)
+                    breaks.Add(samples.All.Count);
+            }
+            else if (xml.Name == "type" && xml.Entered && inTrack && !inPoint)
+            {
+                sport ??= Sports.Of(xml.Text());
+            }
+            else if (xml.Name == "trkpt")
             {
                 if (xml.Entered)
                     point = SampleList.Nothing with { Latitude = xml.NumberAttribute("lat"), Longitude = xml.NumberAttribute("lon") };
@@ -52,6 +64,6 @@ internal static class GpxFormat
             }
         }
 
-        return new Recording { Samples = samples.All, Offset = offset };
+        return new Recording { Samples = samples.All, Offset = offset, Breaks = breaks, Sport = sport };
     }
 }

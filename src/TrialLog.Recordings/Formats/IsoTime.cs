@@ -10,7 +10,7 @@ internal static class IsoTime
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="seconds">Seconds since 1970-01-01T00:00:00Z.</param>
-    /// <param name="offset">The offset written, if one was and it was not Z.</param>
+    /// <param name="offset">The offset written, if one was. Neither Z nor +00:00 is one: so services write UTC.</param>
     public static bool TryRead(ReadOnlySpan<char> text, out double seconds, out TimeSpan? offset)
     {
         seconds = double.NaN;
@@ -39,7 +39,7 @@ internal static class IsoTime
         // A leap second (60) runs into the next minute.
         double local = (new DateTime(year, month, day, hour, minute, 0, DateTimeKind.Utc) - DateTime.UnixEpoch).TotalSeconds + second + fraction;
         seconds = local - zone.TotalSeconds;
-        offset = told ? zone : null;
+        offset = told && zone != TimeSpan.Zero ? zone : null;
         return true;
     }
 

@@ -11,8 +11,20 @@ internal sealed record Recording
     /// <summary>Samples in file order.</summary>
     public required IReadOnlyList<RecordedSample> Samples { get; init; }
 
+    /// <summary>The numbers of the samples with which a new track, activity or file begins, in order; the first of all is none.</summary>
+    public IReadOnlyList<int> Breaks { get; init; } = [];
+
+    /// <summary>Whether the file's end is missing.</summary>
+    public bool IsCutOff { get; init; }
+
     /// <summary>Laps in file order.</summary>
     public IReadOnlyList<LapMark> Laps { get; init; } = [];
+
+    /// <summary>The steps of the workout that the watch led through, by their number.</summary>
+    public IReadOnlyDictionary<int, RecordedStep> Steps { get; init; } = new Dictionary<int, RecordedStep>();
+
+    /// <summary>What the file says was done, in lower-case words, such as <c>paddling</c>; null where it does not say.</summary>
+    public string? Sport { get; init; }
 
     /// <summary>Local time less UTC, where the file told it.</summary>
     public TimeSpan? Offset { get; init; }
@@ -34,8 +46,31 @@ internal readonly record struct RecordedSample(double Time, double Latitude, dou
     public bool HasTime => Time is >= 631_152_000 and < 4_102_444_800; // 1990 to 2100
 }
 
+/// <summary>What a lap or a step of a workout was for.</summary>
+internal enum LapKind
+{
+    /// <summary>The file does not say.</summary>
+    Untold,
+
+    /// <summary>Work.</summary>
+    Active,
+
+    /// <summary>Rest or recovery.</summary>
+    Rest,
+
+    /// <summary>Warm-up or cool-down.</summary>
+    Easy,
+}
+
 /// <summary>A lap.</summary>
 /// <param name="Start">When it began, seconds since 1970; NaN if not told.</param>
 /// <param name="End">When it ended.</param>
-/// <param name="Pressed">Whether the paddler pressed for it, rather than the device by distance or time.</param>
-internal readonly record struct LapMark(double Start, double End, bool Pressed);
+/// <param name="Pressed">Whether the paddler pressed for it, rather than the device by distance, time or a workout's step.</param>
+/// <param name="Kind">What it was for.</param>
+/// <param name="Step">The number of the workout's step that it was; null where there was none.</param>
+internal readonly record struct LapMark(double Start, double End, bool Pressed, LapKind Kind = LapKind.Untold, int? Step = null);
+
+/// <summary>A step of a workout.</summary>
+/// <param name="Name">Its name; null for none.</param>
+/// <param name="Kind">What it is for.</param>
+internal sealed record RecordedStep(string? Name, LapKind Kind);

@@ -1,3 +1,4 @@
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Files;
@@ -16,6 +17,8 @@ internal static class TcxFormat
         var samples = new SampleList();
         var laps = new List<LapMark>();
         TimeSpan? offset = null;
+        var breaks = new List<int>();
+        string? sport = null;
         RecordedSample point = SampleList.Nothing;
         var lap = new LapMark(double.NaN, double.NaN, false);
         double lapSeconds = double.NaN;
@@ -24,16 +27,27 @@ internal static class TcxFormat
         {
             switch (xml.Name)
             {
+                case "Activity" or "Course" when xml.Entered:
+                    sport ??= Sports.Of(xml.Attribute("Sport"));
+                    if (samples.All.Count > 0)
+                        breaks.Add(samples.All.Count);
+                    break;
                 case "Lap" when xml.Entered:
                     IsoTime.TryRead(xml.Attribute("StartTime"), out double start, out _);
                     lap = new LapMark(start, double.NaN, false);
                     lapSeconds = double.NaN;
                     break;
                 case "Lap" when laps.Count < Recording.MostSamples:
-                    laps.Add(lap with { End = lap.Start + lapSeconds });
+                    // The timer stands still in a pause, so a lap ends where the next begins; the last, with its last point.
+                    if (laps.Count > 0 && laps[^1].End < lap.Start)
+                        laps[^1] = laps[^1] with { End = lap.Start };
+                    laps.Add(lap with { End = Math.Max(lap.Start + lapSeconds, point.Time >= lap.Start ? point.Time : double.NegativeInfinity) });
                     break;
                 case "TotalTimeSeconds" when xml.Entered:
                     lapSeconds = xml.Number();
+                    break;
+                case "Intensity" when xml.Entered:
+                    lap = lap with { Kind = xml.Text() switch { "Active" => LapKind.Active, "Resting" => LapKind.Rest, _ => LapKind.Untold } };
                     break;
                 case "TriggerMethod" when xml.Entered:
                     lap = lap with { Pressed = xml.Text() is "Manual" };
@@ -71,6 +85,6 @@ internal static class TcxFormat
             }
         }
 
-        return new Recording { Samples = samples.All, Laps = laps, Offset = offset };
+        return new Recording { Samples = samples.All, Laps = laps, Offset = offset, Breaks = breaks, Sport = sport };
     }
 }

@@ -48,9 +48,12 @@ internal sealed class XmlDocumentReader : IDisposable
         };
         try
         {
-            using var stream = new MemoryStream(bytes.Array!, bytes.Offset, bytes.Count, writable: false);
-            using var document = new XmlDocumentReader(XmlReader.Create(stream, settings));
-            return read(document);
+            ArraySegment<byte> document = WithoutBlanksBefore(bytes);
+            using var stream = new MemoryStream(document.Array!, document.Offset, document.Count, writable: false);
+            var names = new NameTable();
+            var context = new XmlParserContext(names, new AnyPrefix(names), null, XmlSpace.None);
+            using var reader = new XmlDocumentReader(XmlReader.Create(stream, settings, context));
+            return read(reader);
         }
         catch (XmlException e) when (e.Message.Contains("DTD", StringComparison.Ordinal))
         {
@@ -112,6 +115,21 @@ internal sealed class XmlDocumentReader : IDisposable
         }
 
         return [];
+    }
+
+    // Some devices write blank lines before the declaration, which XML forbids.
+    private static ArraySegment<byte> WithoutBlanksBefore(ArraySegment<byte> bytes)
+    {
+        int mark = bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]) ? 3 : 0, at = mark;
+        while (at < bytes.Count && bytes[at] is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n')
+            at++;
+        return at > mark ? bytes[at..] : bytes;
+    }
+
+    // Some devices use a prefix that they never declare; the elements are known by their local names anyway.
+    private sealed class AnyPrefix(XmlNameTable names) : XmlNamespaceManager(names)
+    {
+        public override string? LookupNamespace(string prefix) => base.LookupNamespace(prefix) ?? (prefix.Length > 0 ? "urn:undeclared" : null);
     }
 
     private static double Number(ReadOnlySpan<char> text) =>

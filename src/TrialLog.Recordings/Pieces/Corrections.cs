@@ -86,6 +86,14 @@ public sealed partial record RecordedOuting
         return Replace(place, 0, [[new Stretch(Index(start), Index(end))]], null);
     }
 
+    /// <summary>Pieces between these times and no others; a leg out and a leg back found between them make a round trip.</summary>
+    /// <exception cref="InvalidValueException">They overlap, leave the recording or a gap in it, or are shorter than ten seconds.</exception>
+    public RecordedOuting Only(IReadOnlyList<(TimeSpan Start, TimeSpan End)> pieces)
+    {
+        List<List<Stretch>> legs = [.. pieces.Select(p => finder.Between(new Stretch(Index(p.Start), Index(p.End))))];
+        return legs.Count == 0 ? throw new InvalidValueException("Say at least one piece.") : (this with { Proposals = [] }).Replace(0, 0, legs, null) with { Before = this };
+    }
+
     private int Checked(int piece)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)piece, (uint)Proposals.Count, nameof(piece));
@@ -104,7 +112,9 @@ public sealed partial record RecordedOuting
     }
 
     private RecordedOuting With(int piece, PieceProposal proposal) =>
-        this with { Proposals = [.. Proposals.Take(piece), proposal, .. Proposals.Skip(piece + 1)] };
+        Corrected([.. Proposals.Take(piece), proposal, .. Proposals.Skip(piece + 1)]);
+
+    private RecordedOuting Corrected(IReadOnlyList<PieceProposal> proposals) => this with { Proposals = Outward.Named(Track, proposals), corrected = true, Before = this };
 
     private RecordedOuting Replace(int piece, int count, IReadOnlyList<List<Stretch>> by, string? leftOutBecause)
     {
@@ -122,7 +132,7 @@ public sealed partial record RecordedOuting
                 throw new InvalidValueException("It would overlap the piece beside it; move or drop that one first.");
         }
 
-        return this with { Proposals = all };
+        return Corrected(all);
     }
 
     private void Check(List<Stretch> legs)

@@ -7,8 +7,8 @@ namespace TrialLog.Recordings.Pieces;
 /// <summary>Compares legs of one direction with one another, and those of opposite directions to tell the current.</summary>
 internal sealed class Directions
 {
-    // Within 40 degrees of the same, or the opposite, way. No source: chosen.
-    private const double SameWayCosine = 0.77;
+    /// <summary>Within 40 degrees of the same, or the opposite, way. No source: chosen.</summary>
+    public const double SameWayCosine = 0.77;
     private const int Sectors = 36;
 
     private readonly Dictionary<Stretch, (Heading Course, double Speed)> legs;

@@ -32,7 +32,7 @@ internal static class LegFinder
         leg.Seconds is >= ShortestSeconds and <= LongestSeconds
         && track.Along[leg.Last] - track.Along[leg.First] >= ShortestMetres
         && Steadiness.MeanSpeed(track, leg) is >= Piece.SlowestMetresPerSecond and <= Piece.FastestMetresPerSecond
-        && Steadiness.Variation(track, Steadiness.SteadyPart(track, leg)) <= MostVariation;
+        && Steadiness.IsSteady(track, Steadiness.SteadyPart(track, leg), MostVariation);
 
     private static List<Stretch> CutAt(List<Stretch> legs, IReadOnlyList<int> presses)
     {

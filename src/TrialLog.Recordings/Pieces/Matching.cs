@@ -1,21 +1,138 @@
+using TrialLog.Domain.Values;
+
 namespace TrialLog.Recordings.Pieces;
 
-/// <summary>From the pieces that count to the log.</summary>
+/// <summary>The card held against what was found.</summary>
 public sealed partial record RecordedOuting
 {
-    /// <summary>
-    /// What to ask before lengths can be given to pieces in order: a sentence where their numbers differ, null where they
-    /// agree. Which piece is missing or too many is never guessed.
-    /// </summary>
-    public string? QuestionFor(int lengths)
+    // Without a card's distance, pieces further than this from the middle one are asked about. No source: chosen.
+    private const double MostUneven = 0.25;
+
+    private bool corrected;
+    private string? shapeDoubt;
+
+    /// <summary>What the pieces are held against; null where nothing is known yet.</summary>
+    public PieceCard? Card { get; private init; }
+
+    /// <summary>How the stretches are read as pieces.</summary>
+    public PieceShape Shape { get; private init; }
+
+    /// <summary>Every way in which they can be read, the likelier first.</summary>
+    public IReadOnlyList<PieceReading> Readings { get; private init; } = [];
+
+    /// <summary>What the user said is right as shown.</summary>
+    public IReadOnlyList<QuestionKind> Confirmed { get; private init; } = [];
+
+    /// <summary>What must be settled before it can be saved; empty where nothing is in doubt.</summary>
+    public IReadOnlyList<RecordingQuestion> Questions =>
+        [.. Doubts.Concat(OfPieces()).Where(q => !q.CanBeConfirmed || !Confirmed.Contains(q.Kind))];
+
+    /// <summary>The outing held against a card: count, distance and rest choose among the readings, unless pieces were corrected by hand.</summary>
+    public RecordedOuting For(PieceCard card)
     {
-        int found = Proposals.Count(p => p.Kept);
-        if (found == lengths)
+        if (card == Card)
+            return this;
+        return corrected ? this with { Card = card } : Chosen(finder.Readings(card), card);
+    }
+
+    /// <summary>The outing read in that way, as the user says it was.</summary>
+    /// <exception cref="InvalidValueException">It cannot be read so.</exception>
+    public RecordedOuting As(PieceShape shape)
+    {
+        PieceReading reading = Readings.FirstOrDefault(r => r.Shape == shape)
+            ?? throw new InvalidValueException("The stretches cannot be read so, or it makes no difference.");
+        return Taking(reading, null) with { corrected = true, Before = this };
+    }
+
+    /// <summary>The outing with that question answered: it is right as shown.</summary>
+    public RecordedOuting Confirm(QuestionKind kind) => this with { Confirmed = [.. Confirmed, kind] };
+
+    private RecordedOuting Chosen(IReadOnlyList<PieceReading> readings, PieceCard? card)
+    {
+        RecordedOuting read = this with { Card = card, Readings = readings };
+        if (card is null)
+            return read.Taking(readings[0], null);
+        List<PieceReading> fit = [.. readings.Where(r => r.Fits(card))];
+        // Where all fit, the drift of the canoe at rest tells which is shown first.
+        List<PieceReading> sound = [.. fit.Where(r => r.Against is null).OrderBy(r => r.Shape == PieceShape.Intervals ? -1 : double.IsNaN(r.DriftMisfit) ? 1 : r.DriftMisfit)];
+        if (sound is [var only] || (sound is [var first, ..] && first.Shape == PieceShape.Intervals && (only = first) is not null))
+            return read.Taking(only, only.Unsure);
+        if (sound is [_, _, ..])
+            return ByRest(sound, card) is { } rested
+                ? read.Taking(rested, null)
+                : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? The recording does not tell.");
+        if (fit is [var against, ..])
+            return read.Taking(against, $"These can only be {Described(against)}, but {against.Against}. Is it so?");
+        return read.Taking(readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings[0], null);
+    }
+
+    // The rests of the card tell where those of one reading are about as long and those of the others are not.
+    private static PieceReading? ByRest(List<PieceReading> readings, PieceCard card)
+    {
+        if (card.Rest is not { } rest)
             return null;
-        string says = $"The card has {Counted(lengths)}, the recording shows {found}";
-        return found > lengths
-            ? $"{says}: drop or merge those that are none of the card's, or say the length of each."
-            : $"{says}: add, keep or split the missing ones, or say the length of each that was paddled.";
+        List<PieceReading> near = readings.FindAll(r => Off(r) is < 2);
+        return near is [var only] && readings.TrueForAll(r => r == only || Off(r) > 3) ? only : null;
+
+        double Off(PieceReading reading)
+        {
+            IReadOnlyList<PieceProposal> kept = reading.Kept;
+            if (kept.Count < 2)
+                return double.NaN;
+            double[] rests = [.. kept.Zip(kept.Skip(1), (a, b) => Math.Max(1, (b.Start - a.End).TotalSeconds)).Order()];
+            double ratio = rests[rests.Length / 2] / rest.Seconds;
+            return Math.Max(ratio, 1 / ratio);
+        }
+    }
+
+    private RecordedOuting Taking(PieceReading reading, string? doubt) =>
+        this with { Shape = reading.Shape, Proposals = reading.Proposals, shapeDoubt = doubt };
+
+    private IEnumerable<RecordingQuestion> OfPieces()
+    {
+        if (Card is not { } card)
+            yield break;
+        IReadOnlyList<PieceProposal> kept = Kept;
+        if (kept.Count != card.Pieces)
+        {
+            string says = $"{(card.Distance is null ? "There are lengths for" : "The card has")} {Counted(card.Pieces)}, the recording shows {kept.Count}";
+            yield return new RecordingQuestion(QuestionKind.Count, kept.Count > card.Pieces
+                ? $"{says}: drop or merge those that are none of the card's, or say the length of each."
+                : $"{says}: add, keep or split the missing ones, or say the length of each that was paddled.", CanBeConfirmed: false);
+            yield break;
+        }
+
+        if (kept.Count == 0)
+            yield break;
+        double shortest = kept.Min(p => p.Distance.Metres), longest = kept.Max(p => p.Distance.Metres);
+        if (card.Distance is { } meant && !kept.All(p => card.Fits(p.Distance)))
+            yield return new RecordingQuestion(
+                QuestionKind.Distance, $"The card has pieces of {meant}; these are {shortest:0} to {longest:0} m. Are they the card's pieces?", CanBeConfirmed: true);
+        else if (card.Distance is null && IsUneven(kept))
+            yield return new RecordingQuestion(
+                QuestionKind.Distance, $"The pieces are of very different lengths, {shortest:0} to {longest:0} m. Are they the ones that were paddled?", CanBeConfirmed: true);
+        if (shapeDoubt is { } doubt && !corrected)
+            yield return new RecordingQuestion(QuestionKind.Shape, doubt, CanBeConfirmed: true);
+    }
+
+    private static bool IsUneven(IReadOnlyList<PieceProposal> kept)
+    {
+        double[] metres = [.. kept.Select(p => p.Distance.Metres).Order()];
+        double middle = metres[metres.Length / 2];
+        return metres.Any(m => Math.Abs(m / middle - 1) > MostUneven);
+    }
+
+    private static string Described(PieceReading reading)
+    {
+        double metres = reading.Kept.Count > 0 ? reading.Kept.Average(p => p.Distance.Metres) : 0;
+        string count = $"{Counted(reading.Kept.Count)} of about {metres:0} m";
+        return reading.Shape switch
+        {
+            PieceShape.RoundTrips => $"{count} out and back",
+            PieceShape.EasyWayBack => $"{count} one way with an easy way back",
+            PieceShape.OneWay => $"{count} one way",
+            _ => $"{count} as the watch marked them",
+        };
     }
 
     private static string Counted(int pieces) => pieces == 1 ? "1 piece" : $"{pieces} pieces";

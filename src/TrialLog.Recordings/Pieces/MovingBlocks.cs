@@ -8,7 +8,8 @@ namespace TrialLog.Recordings.Pieces;
 internal static class MovingBlocks
 {
     // No sources for these: chosen for seated paddling, and shown by the simulated outings to find the pieces.
-    private const double RestShare = 0.5;
+    private const double RestShare = 0.4;
+    private const int SpeedWindow = 2;
     private const int ShortestRest = 5;
     private const int TurnWindow = 10;
     private const double TurnCosine = 0.5;
@@ -50,13 +51,41 @@ internal static class MovingBlocks
         return found;
     }
 
+    /// <summary>Rests of at least so many seconds, in order.</summary>
+    public static List<Stretch> Rests(Track track, double usualSpeed, int shortest)
+    {
+        bool[] moving = Moving(track, usualSpeed);
+        var rests = new List<Stretch>();
+        for (int i = 0, start = -1; i <= track.Count; i++)
+        {
+            bool resting = i < track.Count && !moving[i] && (i == 0 || start < 0 || track.Part[i] == track.Part[i - 1]);
+            if (resting)
+            {
+                start = start < 0 ? i : start;
+                continue;
+            }
+
+            if (start >= 0 && i - 1 - start >= shortest)
+                rests.Add(new Stretch(start, i - 1));
+            start = -1;
+        }
+
+        return rests;
+    }
+
     private static bool[] Moving(Track track, double usualSpeed)
     {
         var moving = new bool[track.Count];
         int slowSince = -1;
+        // The more the positions wander, the longer the way over which a speed is told.
+        int window = SpeedWindow + (int)Math.Min(4, 8 * track.Wander);
         for (int i = 0; i < track.Count; i++)
         {
-            moving[i] = track.Speed[i] >= RestShare * usualSpeed && track.Speed[i] <= Piece.FastestMetresPerSecond;
+            double speed = track.Speed[i];
+            int from = i - window, to = i + window;
+            if (track.Unbroken(from, to) && track.Seconds[to] - track.Seconds[from] <= 2 * window)
+                speed = track.Between(from, to).Length / (2 * window);
+            moving[i] = Math.Max(speed, Math.Min(track.Speed[i], speed + 0.5)) >= RestShare * usualSpeed && track.Speed[i] <= Piece.FastestMetresPerSecond;
             if (!moving[i])
                 slowSince = slowSince < 0 ? i : slowSince;
             else if (slowSince >= 0)

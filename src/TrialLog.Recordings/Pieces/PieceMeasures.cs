@@ -31,13 +31,24 @@ internal static class PieceMeasures
             Distance = distance,
             Time = time,
             MetresPerSecond = speed,
+            SpeedErrorPercent = SpeedError.Percent(track, [.. stretches.Zip(legs, (s, l) => (s, l.Returns))], speed),
             CurrentMetresPerSecond = roundTrip ? (there!.Value - home!.Value) / 2 : null,
             HeartRate = HeartRateOf(track, stretches),
             StrokeRate = StrokeRateOf(track, stretches),
             FadePercent = Fade(track, stretches),
+            QuarterPercent = Quarters(track, stretches),
             LeftOutBecause = leftOutBecause,
             Remarks = [.. Remarks(track, stretches, legs)],
         };
+    }
+
+    /// <summary>Mean speed over ground of the steady parts, legs out and back alike in weight; m/s.</summary>
+    public static double MeanOverGround(Track track, IReadOnlyList<Stretch> stretches)
+    {
+        Heading outward = track.Between(stretches[0].First, stretches[0].Last);
+        Leg[] legs = [.. stretches.Select(s => MeasureLeg(track, s, outward))];
+        double? there = MeanSpeed(legs.Where(l => !l.Returns)), home = MeanSpeed(legs.Where(l => l.Returns));
+        return there is { } a && home is { } b ? (a + b) / 2 : MeanSpeed(legs)!.Value;
     }
 
     private static Leg MeasureLeg(Track track, Stretch stretch, Heading outward) => new()
@@ -63,7 +74,8 @@ internal static class PieceMeasures
         double paddled = legs.Sum(l => track.Along[l.Last] - track.Along[l.First]);
         if (track.Between(legs[0].First, legs[^1].Last).Length < LoopShare * paddled)
             return Course.Loop;
-        return track.Between(0, legs[^1].Last).Length >= track.Between(0, legs[0].First).Length ? Course.Out : Course.Back;
+        // Which way is out is told by all pieces together.
+        return Course.Out;
     }
 
     private static HeartRate? HeartRateOf(Track track, IReadOnlyList<Stretch> legs)
@@ -114,6 +126,31 @@ internal static class PieceMeasures
         }
 
         return Math.Round(100 * change / seconds * (legs.Sum(l => l.Seconds) / 2.0), 2);
+    }
+
+    // Within each leg, so that the current plays no part: the quarters of the legs that lie in each quarter of the piece's paddling.
+    private static double[] Quarters(Track track, IReadOnlyList<Stretch> legs)
+    {
+        var relative = new double[4];
+        double total = legs.Sum(l => (double)l.Seconds), done = 0;
+        var seconds = new double[4];
+        foreach (Stretch leg in legs)
+        {
+            Stretch steady = Steadiness.SteadyPart(track, leg);
+            if (steady.Seconds < 20)
+                return [];
+            double mean = Steadiness.MeanSpeed(track, steady);
+            for (int i = steady.First; i < steady.Last; i++)
+            {
+                int quarter = Math.Min(3, (int)(4 * (done + i - leg.First) / total));
+                relative[quarter] += (track.Along[i + 1] - track.Along[i]) / mean;
+                seconds[quarter]++;
+            }
+
+            done += leg.Seconds;
+        }
+
+        return seconds.Any(s => s == 0) ? [] : [.. relative.Zip(seconds, (r, s) => Math.Round(100 * (r / s - 1), 2))];
     }
 
     private static IEnumerable<string> Remarks(Track track, IReadOnlyList<Stretch> stretches, Leg[] legs)

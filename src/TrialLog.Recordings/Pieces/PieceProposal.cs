@@ -21,6 +21,9 @@ public sealed record PieceProposal
     /// <summary>Speed in m/s; for a round trip the mean of the speeds over ground out and back, in which a steady current cancels.</summary>
     public required double MetresPerSecond { get; init; }
 
+    /// <summary>One standard deviation of <see cref="MetresPerSecond"/> as measured, percent: from the recording's noise, the piece's time, dropouts and legs.</summary>
+    public required double SpeedErrorPercent { get; init; }
+
     /// <summary>Current along the course in m/s, positive with the first leg; null where there is no leg back to tell it from.</summary>
     public double? CurrentMetresPerSecond { get; init; }
 
@@ -32,6 +35,15 @@ public sealed record PieceProposal
 
     /// <summary>Speed of the second half less the first, percent of the mean.</summary>
     public double? FadePercent { get; init; }
+
+    /// <summary>Speed in each quarter of its legs, percent of the mean less 100; empty where they are too short to tell.</summary>
+    public IReadOnlyList<double> QuarterPercent { get; init; } = [];
+
+    /// <summary>Metres a stroke; null where no stroke rate was recorded.</summary>
+    public double? MetresPerStroke => StrokeRate is { } rate ? MetresPerSecond * 60 / rate.StrokesPerMinute : null;
+
+    /// <summary>What the step of the watch's workout was called that it was paddled as; null where there was none.</summary>
+    public string? StepName { get; init; }
 
     /// <summary>Why it is left out; null where it counts.</summary>
     public string? LeftOutBecause { get; init; }

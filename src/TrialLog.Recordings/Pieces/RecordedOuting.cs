@@ -9,7 +9,19 @@ namespace TrialLog.Recordings.Pieces;
 /// </summary>
 public sealed partial record RecordedOuting
 {
-    internal RecordedOuting(Track track) => Track = track;
+    private readonly PieceFinder finder;
+
+    internal RecordedOuting(Track track, WatchMarks marks)
+    {
+        Track = track;
+        finder = new PieceFinder(track, marks);
+        HasPressedLaps = marks.Presses.Count > 0;
+        HasSteps = marks.Steps.Count > 0;
+        Readings = finder.Readings();
+        Shape = Readings[0].Shape;
+        Proposals = Readings[0].Proposals;
+        Presses = [.. marks.Presses.Select(at => TimeSpan.FromSeconds(track.Seconds[at]))];
+    }
 
     /// <summary>The name of the file, for messages.</summary>
     public required string FileName { get; init; }
@@ -26,6 +38,14 @@ public sealed partial record RecordedOuting
     /// <summary>How the local time was told, one plain sentence.</summary>
     public required string ClockNote { get; init; }
 
+    /// <summary>The outing begun at another local time, as the user says.</summary>
+    public RecordedOuting StartingAt(DateTime local) => this with
+    {
+        StartedAt = new DateTimeOffset(DateTime.SpecifyKind(local, DateTimeKind.Unspecified), StartedAt.Offset),
+        ClockNote = "Local time as you said.",
+        Confirmed = [.. Confirmed, QuestionKind.Clock],
+    };
+
     /// <summary>The day on the water, local.</summary>
     public DateOnly Date => DateOnly.FromDateTime(StartedAt.DateTime);
 
@@ -39,13 +59,39 @@ public sealed partial record RecordedOuting
     public required Mended Mended { get; init; }
 
     /// <summary>Whether the paddler pressed for laps, which then set the pieces' edges.</summary>
-    public required bool HasPressedLaps { get; init; }
+    public bool HasPressedLaps { get; }
+
+    /// <summary>Whether the watch led through a workout, whose steps then are the pieces.</summary>
+    public bool HasSteps { get; }
+
+    /// <summary>When the paddler pressed for a lap, since the recording's start.</summary>
+    public IReadOnlyList<TimeSpan> Presses { get; }
 
     /// <summary>Every piece found, in order, with those that are left out.</summary>
-    public required IReadOnlyList<PieceProposal> Proposals { get; init; }
+    public IReadOnlyList<PieceProposal> Proposals { get; private init; }
+
+    /// <summary>What is in doubt about the recording itself, apart from its pieces.</summary>
+    internal IReadOnlyList<RecordingQuestion> Doubts { get; init; } = [];
+
+    /// <summary>The outing before the last correction; null where nothing was corrected.</summary>
+    public RecordedOuting? Before { get; private init; }
 
     /// <summary>The pieces that count, in order.</summary>
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
+
+    /// <summary>The current along the course of each round trip that counts, m/s, positive with the first leg of the first; in order.</summary>
+    public IReadOnlyList<double> Currents
+    {
+        get
+        {
+            List<PieceProposal> trips = [.. Kept.Where(p => p.CurrentMetresPerSecond is not null)];
+            if (trips.Count == 0)
+                return [];
+            Heading Way(PieceProposal p) => Track.Between(Index(p.Legs[0].Start), Index(p.Legs[0].End));
+            Heading first = Way(trips[0]);
+            return [.. trips.Select(p => p.CurrentMetresPerSecond!.Value * (Way(p).Cosine(first) < 0 ? -1 : 1))];
+        }
+    }
 
     /// <summary>The mended track.</summary>
     internal Track Track { get; }

@@ -12,6 +12,9 @@ internal static class SpeedSteps
     // A minute at a tenth off the usual speed just pays for the two cuts around it. No source: chosen; it leaves
     // gusts and fade alone.
     private const double Price = 0.3;
+
+    // Steps that are the noise's own: of a random walk the best of a few hundred cuts gains some ten times its variance a second.
+    private const double NoisePrice = 8;
     private const double SameSpeed = 0.07;
     private const int ShortestSeconds = 20;
     private const int MostCells = 1500;
@@ -34,7 +37,7 @@ internal static class SpeedSteps
             return [stretch];
 
         (double[] sum, double[] square) = Sums(track, stretch, cell, count);
-        double price = Price * usualSpeed * usualSpeed / cell;
+        double price = (Price * usualSpeed * usualSpeed + NoisePrice * track.Wander) / cell;
         var best = new double[count + 1];
         var cut = new int[count + 1];
         Array.Fill(best, double.PositiveInfinity);

@@ -24,6 +24,9 @@ public sealed record Mended
     /// <summary>Seconds in these gaps in all.</summary>
     public double DropoutSeconds { get; init; }
 
+    /// <summary>Whether the end of the file is missing.</summary>
+    public bool IsCutOff { get; init; }
+
     /// <summary>Whether nothing had to be mended.</summary>
     public bool IsNothing => this == new Mended();
 
@@ -37,6 +40,8 @@ public sealed record Mended
         Say(BackwardTimes, "backward time", " left out");
         Say(WithoutPosition, "sample", " without a position");
         Say(WithoutTime, "sample", " without a time");
+        if (IsCutOff)
+            parts.Add("the end of the file is missing");
         return parts.Count == 0 ? "Nothing had to be mended." : "Mended: " + string.Join(", ", parts) + ".";
 
         void Say(int count, string what, string more)

@@ -11,6 +11,15 @@ internal sealed class Track
     /// <summary>Seconds over which noise was averaged: a change of speed is blurred over some such times.</summary>
     public required double Blur { get; init; }
 
+    /// <summary>
+    /// How fast noise carries the positions away from the course, m²/s on one axis: the variance of the way across the course in ten seconds
+    /// at paddling speed, over these ten seconds.
+    /// </summary>
+    public double Wander { get; private set; }
+
+    /// <summary>The slow noise of its positions.</summary>
+    public PositionNoise Noise { get; private set; }
+
     /// <summary>Whole seconds since the first position.</summary>
     public required double[] Seconds { get; init; }
 
@@ -40,6 +49,33 @@ internal sealed class Track
 
     /// <summary>Dropouts that were bridged, seconds since the first position.</summary>
     public required IReadOnlyList<(double Start, double End)> Gaps { get; init; }
+
+    /// <summary>Measures <see cref="Wander"/> and <see cref="Noise"/>; no values before this is called.</summary>
+    public Track WithNoise()
+    {
+        const int step = 5;
+        const double paddling = 1.2;
+        // Median of the square of a normal number over its variance (chi-squared, one degree of freedom).
+        const double median = 0.4549;
+        var squares = new List<double>();
+        for (int i = 2 * step; i + 2 * step < Count; i += 2)
+        {
+            if (!Unbroken(i - 2 * step, i + 2 * step))
+                continue;
+            // The way across from second 5 before to second 5 after, against the straight line from 10 before to 10 after.
+            Heading all = Between(i - 2 * step, i + 2 * step), inner = Between(i - step, i + step);
+            if (all.Length < 4 * step * paddling)
+                continue;
+            double across = (inner.East * all.North - inner.North * all.East) / all.Length;
+            squares.Add(across * across);
+        }
+
+        squares.Sort();
+        // Of a random walk, half of its variance in the middle half is left beside the line through its ends.
+        Wander = squares.Count < 30 ? 0 : squares[squares.Count / 2] / median / (2 * step) / 0.5;
+        Noise = PositionNoise.Of(this);
+        return this;
+    }
 
     /// <summary>The number of points.</summary>
     public int Count => Seconds.Length;

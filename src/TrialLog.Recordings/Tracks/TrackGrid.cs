@@ -99,7 +99,7 @@ internal sealed class TrackGrid
         Hold(samples, s => s.HeartRate is >= 25 and <= 250, s => s.HeartRate, track.HeartRate);
         Hold(samples, s => s.Cadence is >= 0 and <= 254, s => s.Cadence, track.StrokeRate);
         Hold(samples, s => s.Speed is >= 0 and <= 30, s => s.Speed, track.DeviceSpeed);
-        return track;
+        return track.WithNoise();
     }
 
     private void Hold(List<RecordedSample> samples, Func<RecordedSample, bool> isGiven, Func<RecordedSample, float> value, float[] into)

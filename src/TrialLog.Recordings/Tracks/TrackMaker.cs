@@ -17,9 +17,9 @@ internal static class TrackMaker
     private const int FewestFixes = 10;
 
     /// <summary>Makes the track.</summary>
-    /// <returns>The track, when it began (seconds since 1970), the longitude there, and what was mended.</returns>
+    /// <returns>The track, when it began (seconds since 1970), the place then, and what was mended.</returns>
     /// <exception cref="RecordingException">There is no track in it.</exception>
-    public static (Track Track, double Start, double Longitude, Mended Mended) Make(Recording recording)
+    public static (Track Track, double Start, double Latitude, double Longitude, Mended Mended) Make(Recording recording)
     {
         if (recording.Samples.Count == 0)
             throw new RecordingException("the recording holds no track points; check that it is a recorded outing and not a planned course.");
@@ -43,8 +43,10 @@ internal static class TrackMaker
         var grid = new TrackGrid(first, parts.Sum(p => fixes[p.End - 1].Time - fixes[p.Start].Time), TrackSmoother.Blur(noise, interval));
         foreach ((int start, int end) in parts)
             grid.Add(TrackSmoother.Smooth(all[start..end], noise));
-        return (grid.ToTrack(samples, gaps), first.Time, placed.First(s => s.Time == first.Time).Longitude, new Mended
+        RecordedSample launch = placed.First(s => s.Time == first.Time);
+        return (grid.ToTrack(samples, gaps), first.Time, launch.Latitude, launch.Longitude, new Mended
         {
+            IsCutOff = recording.IsCutOff,
             WithoutTime = recording.Samples.Count - timed.Count,
             WithoutPosition = samples.Count - placed.Count,
             DuplicateTimes = duplicates,

@@ -13,7 +13,7 @@ internal readonly record struct SmoothedFix(double Time, Point3 Position, Point3
 internal static class TrackSmoother
 {
     /// <summary>Density of the craft's acceleration, m²/s³. No source: chosen so that noise of 0.4 m a second is averaged over about a second.</summary>
-    private const double AccelerationDensity = 0.16;
+    public const double AccelerationDensity = 0.16;
 
     private const double HuberLimit = 3;
 

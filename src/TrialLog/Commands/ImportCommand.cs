@@ -32,7 +32,7 @@ internal static class ImportCommand
             {
                 using FileStream stream = FileToImport.Open(file);
                 done.Add(FileToImport.LooksLikeRecording(stream)
-                    ? ImportRecordingCommand.Run(frame, parsed, workspace, recording, stream, Path.GetFileName(file))
+                    ? new ImportRecordingCommand(frame, parsed, workspace, recording).Run(stream, Path.GetFileName(file))
                     : Csv(frame, workspace, stream, Path.GetFileName(file), new CsvReadOptions
                     {
                         Today = workspace.Today,

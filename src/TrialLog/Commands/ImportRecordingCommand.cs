@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Globalization;
 using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
@@ -12,23 +14,83 @@ using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Paint;
 
 namespace TrialLog.Commands;
 
-/// <summary>The part of <c>import</c> that turns a recording into pieces: shown, corrected on a terminal, then saved.</summary>
-internal static class ImportRecordingCommand
+/// <summary>The part of <c>import</c> that turns a recording into pieces: shown, corrected, then saved.</summary>
+internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult parsed, Workspace workspace, RecordingOptions options)
 {
-    public static ImportFacts Run(CommandFrame frame, ParseResult parsed, Workspace workspace, RecordingOptions options, Stream stream, string name)
+    private readonly bool quiet = parsed.GetValue(frame.Json);
+    private readonly List<RecordingFacts> facts = [];
+
+    /// <summary>What became of the file; what is asked while answering for programs is among it, with nothing saved.</summary>
+    /// <exception cref="RequestException">Something is not settled; nothing of that outing was saved.</exception>
+    public ImportFacts Run(Stream stream, string name)
+    {
+        IReadOnlyList<RecordedOuting> outings = ImportRecording.ReadAll(workspace, stream, name, parsed.GetValue(options.Again), parsed.GetValue(options.EvenIfCutOff));
+        int added = 0;
+        var warnings = new List<string>();
+        foreach (RecordedOuting recording in Wanted(outings))
+        {
+            added += One(recording)?.Pieces.Count ?? 0;
+            if (!recording.Mended.IsNothing)
+                warnings.Add(recording.Mended.ToString());
+        }
+
+        return new ImportFacts(name, added, 0, 0, [], warnings, facts);
+    }
+
+    private IReadOnlyList<RecordedOuting> Wanted(IReadOnlyList<RecordedOuting> outings)
+    {
+        if (outings.Count == 1)
+            return outings;
+        string? which = parsed.GetValue(options.Outing);
+        if (which is null && frame.ConsoleHost.Interactive && !quiet)
+        {
+            frame.Out.WriteLine($"{outings[0].FileName} holds {outings.Count} outings:");
+            frame.Out.WriteLine(ImportRecording.Listed(outings));
+            frame.Out.Write("Which one, or all? ");
+            frame.Out.Flush();
+            which = frame.ConsoleHost.In.ReadLine();
+        }
+
+        if (string.Equals(which?.Trim(), "all", StringComparison.OrdinalIgnoreCase))
+            return outings;
+        return int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= outings.Count
+            ? [outings[number - 1]]
+            : throw new RequestException($"{outings[0].FileName} holds {outings.Count} outings; take each or one with --outing N or --outing all:{Environment.NewLine}{ImportRecording.Listed(outings)}");
+    }
+
+    private Outing? One(RecordedOuting recording)
     {
         Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-        RecordedOuting recording = ImportRecording.Read(workspace, stream, name, parsed.GetValue(options.Again));
-        foreach (string number in (parsed.GetValue(options.Drop) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-            recording = recording.Drop(RecordingQuestions.Place(recording, number));
-        bool quiet = parsed.GetValue(frame.Json);
-        IReadOnlyList<Length>? lengths = parsed.GetValue(options.Lengths) is { } text
-            ? [.. text.Split(',').Select(one => Length.Parse(one, chosen.Paddler.Unit))]
-            : ImportRecording.CardLengths(workspace, chosen, recording.Date);
+        LengthUnit unit = chosen.Paddler.Unit;
+        if (parsed.GetValue(options.Start) is { } start)
+            recording = recording.StartingAt(DateTime.TryParse(start, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local)
+                ? local
+                : throw new InvalidValueException($"“{Quoted.Brief(start)}” is no time such as 2026-05-09 10:00."));
+        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text ? [.. text.Split(',').Select(one => Length.Parse(one, unit))] : null;
+        TrialCard? card = ImportRecording.Card(workspace, chosen, recording.Date);
+        recording = ImportRecording.HeldAgainst(recording, typed, card);
+        if (typed is null && card is not null && ImportRecording.LengthsBySteps(recording, card, unit) is { } bySteps && !bySteps.SequenceEqual(card.Lengths))
+            recording = ImportRecording.HeldAgainst(recording, typed = bySteps, null);
+        if (parsed.GetValue(options.As) is { } shape)
+            recording = recording.As(RecordingWords.Shape(shape));
+        (recording, IReadOnlyList<Length>? mended) = MendRecording.By(recording, options.Mends(parsed), unit);
+        if (mended is not null)
+            recording = ImportRecording.HeldAgainst(recording, typed = mended, null);
+        if (parsed.GetValue(options.AsShown))
+        {
+            foreach (RecordingQuestion asked in recording.Questions.Where(q => q.CanBeConfirmed))
+                recording = recording.Confirm(asked.Kind);
+        }
 
+        return Settled(recording, chosen, typed ?? card?.Lengths);
+    }
+
+    private Outing? Settled(RecordedOuting recording, Chosen chosen, IReadOnlyList<Length>? lengths)
+    {
         var answers = new RecordingAnswers
         {
             Chosen = chosen,
@@ -40,6 +102,17 @@ internal static class ImportRecordingCommand
         };
         if (!quiet)
             RecordingText.Write(frame.Out, recording, answers.Lengths, chosen.Paddler.Unit, frame.ConsoleHost.Width);
+        if (parsed.GetValue(options.Look))
+        {
+            facts.Add(RecordingFacts.Of(recording, answers.Lengths, saved: false));
+            return null;
+        }
+
+        if (parsed.GetValue(options.Over))
+            return Done(recording, answers, ImportRecording.LayOver(workspace, recording, TheOneOfThatTime(recording, chosen)));
+        if (!parsed.GetValue(options.Beside) && ImportRecording.SameTime(workspace, chosen, recording) is [var other, ..])
+            throw Unsettled(recording, answers, $"{recording.FileName}: the log has an outing of that time, {FindOuting.NameOf(other)} with {other.Pieces.Count} pieces. "
+                + "Lay the recording over it, so that its times stay and heart rate and the rest come in, with --over; save it as another outing with --beside.");
         if (frame.ConsoleHost.Interactive && !quiet)
         {
             if (new RecordingQuestions(frame.ConsoleHost, chosen.Paddler.Unit).Ask(recording, answers) is not { } settled)
@@ -48,17 +121,38 @@ internal static class ImportRecordingCommand
         }
         else if (lengths is null)
         {
-            throw new RequestException($"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
+            throw Unsettled(recording, answers, $"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
+        }
+        else if (recording.Questions is [var question, ..])
+        {
+            throw Unsettled(recording, answers, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown" : question.Says);
         }
 
-        Outing outing = ImportRecording.Save(workspace, recording, answers);
+        return Done(recording, answers, ImportRecording.Save(workspace, recording, answers));
+    }
+
+    private Outing Done(RecordedOuting recording, RecordingAnswers answers, Outing outing)
+    {
+        facts.Add(RecordingFacts.Of(recording, answers.Lengths, saved: true));
         if (!quiet)
         {
             frame.Out.WriteLine("Logged:");
-            HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
+            HistoryText.Write(frame.Out, outing, answers.Chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), answers.Chosen.Paddler.Unit);
             DoubtText.Write(frame, workspace, outing);
         }
 
-        return new ImportFacts(name, outing.Pieces.Count, 0, 0, [], recording.Mended.IsNothing ? [] : [recording.Mended.ToString()]);
+        return outing;
+    }
+
+    private Outing TheOneOfThatTime(RecordedOuting recording, Chosen chosen) =>
+        ImportRecording.SameTime(workspace, chosen, recording) is [var only] ? only
+        : throw new RequestException($"There is not just one outing of that time in the log, {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, to lay {recording.FileName} over.");
+
+    // A program gets what was found, so that it can settle what is asked.
+    private RequestException Unsettled(RecordedOuting recording, RecordingAnswers answers, string question)
+    {
+        if (quiet)
+            JsonOutput.Write<IReadOnlyList<RecordingFacts>>(frame.Out, [.. facts, RecordingFacts.Of(recording, answers.Lengths, saved: false)]);
+        return new RequestException(question);
     }
 }

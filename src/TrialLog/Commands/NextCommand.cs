@@ -17,6 +17,8 @@ internal static class NextCommand
     public static Command Build(CommandFrame frame)
     {
         var command = new Command("next", "The next trial card, and what the log says so far.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
+        Option<string?> watch = PaddlerCommand.Text("--watch", "Also the card as a workout for the watch: a step a piece, named by its length, rests between.", "FILE.fit");
+        command.Options.Add(watch);
         var week = new Coach.WeekOptions(command);
         frame.OnDesk(command, (parsed, workspace) =>
         {
@@ -34,6 +36,8 @@ internal static class NextCommand
             else
                 NextText.Write(frame.Out, analysis, frame.ConsoleHost.Width);
             week.SayCalendar(frame, parsed, workspace);
+            if (parsed.GetValue(watch) is { } file)
+                WatchText.Write(frame, workspace, chosen, file, quiet: parsed.GetValue(frame.Json));
         });
         return command;
     }

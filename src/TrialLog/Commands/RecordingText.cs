@@ -25,7 +25,7 @@ internal static class RecordingText
         to.WriteLine("  " + string.Concat(speeds.Select(point => Bars[(int)Math.Round((point.MetresPerSecond ?? 0) / fastest * (Bars.Length - 1))])));
         to.WriteLine($"  speed from start to end, up to {fastest:0.0} m/s");
         to.WriteLine();
-        to.WriteLine("   #  from      to        distance  time      pace       course      length");
+        to.WriteLine("   #  from      to        distance  time      pace       error  course      length");
         int next = 0;
         for (int i = 0; i < recording.Proposals.Count; i++)
         {
@@ -34,13 +34,13 @@ internal static class RecordingText
             if (piece.Kept)
                 next++;
             to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Say.Clock(piece.Time.Seconds),-8}  "
-                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {TextForms.Course.Write(piece.Course),-10}  {length}");
+                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {piece.SpeedErrorPercent,4:0.0}%  {TextForms.Course.Write(piece.Course),-10}  {length}");
             foreach (string remark in piece.Remarks)
                 Wrapped.Write(to, remark, width, "      ", 6);
         }
 
-        if (recording.QuestionFor(lengths.Count) is { } question && lengths.Count > 0)
-            Wrapped.Write(to, question, width);
+        foreach (RecordingQuestion question in recording.Questions)
+            Wrapped.Write(to, question.Says, width);
         to.WriteLine();
     }
 

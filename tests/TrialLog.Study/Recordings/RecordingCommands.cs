@@ -2,6 +2,7 @@ using System.CommandLine;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.TestData.Recordings;
+using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.Study.Recordings;
 
@@ -22,11 +23,23 @@ internal static class RecordingCommands
     {
         Option<int> outings = new("--outings") { Description = "Simulated outings for each watch.", DefaultValueFactory = _ => 400 };
         Option<int> seed = new("--seed") { Description = "Seed of the first outing.", DefaultValueFactory = _ => 1 };
+        Option<string?> only = new("--only") { Description = "Of the outings by a card only the rows whose name has this." };
+        Option<string?> explain = new("--explain") { Description = "Of the row of that name, the outings that were not read as paddled." };
         Command command = new("recordings-study", "Pieces, speeds and currents found in simulated outings against the truth; then time and memory for a day's recording.")
         {
-            outings, seed,
+            outings, seed, only, explain,
         };
-        command.SetAction(parsed => RecordingsStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed)));
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(explain) is { } row)
+            {
+                CardStudy.Explain(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed), row);
+                return 0;
+            }
+
+            CardStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed), parsed.GetValue(only));
+            return parsed.GetValue(only) is null ? RecordingsStudy.Run(Console.Out, parsed.GetValue(outings), parsed.GetValue(seed)) : 0;
+        });
         return command;
     }
 

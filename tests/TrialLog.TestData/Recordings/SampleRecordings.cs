@@ -45,7 +45,7 @@ internal static class SampleRecordings
             new OutingPlan
             {
                 Start = new DateTimeOffset(2026, 5, 23, 17, 30, 0, TimeSpan.FromHours(-10)),
-                Speeds = [2.98, 3.02, 3.01, 3.00, 3.02, 2.96], Leg = 750, RoundTrips = false, Current = 0.1, Laps = true,
+                Speeds = [2.98, 3.02, 3.01, 3.00, 3.02, 2.96], Leg = 750, Shape = OutingShape.Alternating, Current = 0.1, Laps = true,
                 Watch = new WatchFaults { NoiseFactor = 1, Dropouts = 3, Glitches = 3 },
             },
             13);

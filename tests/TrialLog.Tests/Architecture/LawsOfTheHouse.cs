@@ -19,7 +19,6 @@ public class LawsOfTheHouse
         [("TrialLog.Tuning.Model", "TrialLog.Tuning")] = "as above",
         [("TrialLog.Tuning.Planning", "TrialLog.Tuning")] = "as above",
         [("TrialLog.Tuning.Assessments", "TrialLog.Tuning.Checks")] = "an analysis carries the checks' findings",
-        [("TrialLog.Logbook.Shared", "TrialLog.Logbook")] = "a shared file is written from and read into the logbook's own records",
         [("TrialLog.Commands.Coach", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
         [("TrialLog.Commands.Sizing", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
         [("TrialLog.Commands.Json", "TrialLog.Commands.Sizing")] = "to be moved",

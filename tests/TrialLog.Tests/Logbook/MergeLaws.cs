@@ -110,7 +110,7 @@ public class MergeLaws
             if (common.TryGetValue(id, out string? before))
                 Assert.Equal(before, record);
             else
-                Assert.True(removedOnASide.Contains(id));
+                Assert.Contains(id, removedOnASide);
         }
 
         Assert.All(one.Outings, outing => Assert.Equal(outing.Pieces.Count, outing.Pieces.Select(piece => piece.Order).Distinct().Count()));

@@ -48,14 +48,14 @@ public class CorrectionTests
     [Fact]
     public void Splitting_and_merging_a_one_way_piece_gives_it_back()
     {
-        RecordedOuting oneWay = Recorded.Read(new OutingPlan { Speeds = [3, 3.05, 3], Leg = 900, RoundTrips = false, Watch = WatchFaults.None });
+        RecordedOuting oneWay = Recorded.Read(new OutingPlan { Speeds = [3, 3.05, 3], Leg = 900, Shape = OutingShape.Alternating, Watch = WatchFaults.None });
         int index = IndexOfKept(oneWay);
         PieceProposal piece = oneWay.Proposals[index];
         RecordedOuting split = oneWay.Split(index, piece.Start + 0.5 * (piece.End - piece.Start));
         Assert.Equal(oneWay.Proposals.Count + 1, split.Proposals.Count);
         Assert.Equal(piece.Distance.Metres, split.Proposals[index].Distance.Metres + split.Proposals[index + 1].Distance.Metres, 0.001);
         PieceProposal again = split.Merge(index).Proposals[index];
-        Assert.Equal(piece with { Legs = [] }, again with { Legs = [], Remarks = piece.Remarks });
+        Assert.Equal(piece with { Legs = [], QuarterPercent = [] }, again with { Legs = [], QuarterPercent = [], Remarks = piece.Remarks });
         Assert.Equal(piece.Legs, again.Legs);
     }
 

@@ -1,4 +1,5 @@
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Files;
@@ -23,10 +24,12 @@ public class MatchingTests
     [InlineData(6, "add, keep or split")]
     public void Another_number_of_pieces_than_the_cards_is_asked_about_and_nothing_is_guessed(int lengths, string hint)
     {
-        Assert.Null(Outing.QuestionFor(4));
-        string? question = Outing.QuestionFor(lengths);
-        Assert.Contains(hint, question);
-        Assert.Contains($"The card has {lengths} pieces, the recording shows 4", question);
+        Assert.Empty(Outing.For(new PieceCard(4, Distance.FromMetres(1000))).Questions);
+        RecordingQuestion question = Assert.Single(Outing.For(new PieceCard(lengths, Distance.FromMetres(1000))).Questions);
+        Assert.Equal((QuestionKind.Count, false), (question.Kind, question.CanBeConfirmed));
+        Assert.Contains(hint, question.Says);
+        Assert.Contains($"The card has {lengths} pieces, the recording shows 4", question.Says);
+        Assert.Contains($"There are lengths for {lengths} pieces, the recording shows 4", Outing.For(new PieceCard(lengths)).Questions[0].Says);
     }
 
     [Fact]

@@ -7,11 +7,19 @@ internal sealed class FitActivity
 {
     private readonly SampleList samples = new();
     private readonly List<LapMark> laps = [];
+    private readonly Dictionary<int, RecordedStep> steps = [];
+    private readonly List<int> breaks = [];
+    private string? sport;
     private TimeSpan? offset;
     private uint? clock;
 
     /// <summary>A new file begins: its clock does not go on from the one before.</summary>
-    public void BeginFile() => clock = null;
+    public void BeginFile()
+    {
+        clock = null;
+        if (samples.All.Count > 0)
+            breaks.Add(samples.All.Count);
+    }
 
     /// <summary>Moves the clock to the next time whose lowest five bits are these.</summary>
     public void AdvanceTo(int lowestFiveBits)
@@ -40,7 +48,16 @@ internal sealed class FitActivity
             case FitProfile.Lap when laps.Count < Recording.MostSamples:
                 double start = Seconds(message.Whole(FitProfile.LapStart));
                 double end = message.Whole(FitProfile.LapElapsed) is long elapsed ? start + elapsed / 1000.0 : now;
-                laps.Add(new LapMark(start, end, message.Whole(FitProfile.LapTrigger) == FitProfile.Manual));
+                laps.Add(new LapMark(start, end, message.Whole(FitProfile.LapTrigger) == FitProfile.Manual, FitProfile.KindOf(message.Whole(FitProfile.LapIntensity)), (int?)message.Whole(FitProfile.LapStep)));
+                break;
+            case FitProfile.WorkoutStep when message.Whole(FitProfile.MessageIndex) is long index and < 1000:
+                steps[(int)index] = new RecordedStep(message.Text(FitProfile.StepName), FitProfile.KindOf(message.Whole(FitProfile.StepIntensity)));
+                break;
+            case FitProfile.Session:
+                sport ??= FitProfile.SportOf(message.Whole(FitProfile.SessionSport));
+                break;
+            case FitProfile.Sport:
+                sport ??= FitProfile.SportOf(message.Whole(FitProfile.SportSport));
                 break;
             case FitProfile.Activity when Seconds(message.Whole(FitProfile.LocalTimestamp)) - now is var difference && Math.Abs(difference) <= 14 * 3600:
                 // Devices set the two clocks a second or so apart; offsets are quarters of an hour.
@@ -50,7 +67,7 @@ internal sealed class FitActivity
     }
 
     /// <summary>What was gathered.</summary>
-    public Recording ToRecording() => new() { Samples = samples.All, Laps = laps, Offset = offset };
+    public Recording ToRecording(bool cutOff) => new() { Samples = samples.All, Breaks = breaks, IsCutOff = cutOff, Laps = laps, Steps = steps, Sport = sport, Offset = offset };
 
     private static double Seconds(long? time) => time is >= FitProfile.FirstDate and <= uint.MaxValue ? FitProfile.Epoch + (double)time : double.NaN;
 

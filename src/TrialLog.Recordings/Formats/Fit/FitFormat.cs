@@ -13,16 +13,25 @@ internal static class FitFormat
 {
     /// <summary>Reads every record and lap in file order.</summary>
     /// <exception cref="RecordingException">Cut off, damaged or not the protocol.</exception>
-    public static Recording Read(ArraySegment<byte> bytes)
+    /// <param name="bytes">The file.</param>
+    /// <param name="evenIfCutOff">Whether to take what is whole of a file whose end is missing.</param>
+    public static Recording Read(ArraySegment<byte> bytes, bool evenIfCutOff = false)
     {
         var activity = new FitActivity();
         ReadOnlySpan<byte> rest = bytes;
-        while (rest.Length > 0 && rest.ContainsAnyExcept((byte)0))
-            rest = rest[ReadFile(rest, activity)..];
-        return activity.ToRecording();
+        bool cutOff = false;
+        while (!cutOff && rest.Length > 0 && rest.ContainsAnyExcept((byte)0))
+        {
+            int length = ReadFile(rest, activity, evenIfCutOff);
+            cutOff = length > rest.Length;
+            rest = cutOff ? [] : rest[length..];
+        }
+
+        return activity.ToRecording(cutOff);
     }
 
-    private static int ReadFile(ReadOnlySpan<byte> file, FitActivity activity)
+    // The file's length as it says itself, which is more than there is where its end is missing.
+    private static int ReadFile(ReadOnlySpan<byte> file, FitActivity activity, bool evenIfCutOff)
     {
         if (!FormatSniffer.IsFit(file))
             throw Damaged("something else follows its first part");
@@ -35,7 +44,21 @@ internal static class FitFormat
             throw Damaged("the checksum of its header does not match");
         long size = BinaryPrimitives.ReadUInt32LittleEndian(file[4..]);
         if (header + size + 2 > file.Length)
-            throw CutOff();
+        {
+            if (!evenIfCutOff)
+                throw CutOff();
+            try
+            {
+                ReadMessages(file[header..], activity);
+            }
+            catch (RecordingException)
+            {
+                // Up to the message that is cut off all was taken.
+            }
+
+            return int.MaxValue;
+        }
+
         int end = (int)(header + size);
         if (FitChecksum.Of(file[..(end + 2)]) != 0)
             throw Damaged("its checksum does not match");
@@ -101,7 +124,8 @@ internal static class FitFormat
         return new FitDefinition(message, big, fields, size);
     }
 
-    private static RecordingException CutOff() => new("the FIT file is cut off; copy it again from the watch.");
+    private static RecordingException CutOff() =>
+        new("the FIT file is cut off; copy it again from the watch, or take what is whole of it.") { CanTakeWhatIsWhole = true };
 
     private static RecordingException Damaged(string how) => new($"the FIT file is damaged ({how}); copy it again from the watch.");
 }

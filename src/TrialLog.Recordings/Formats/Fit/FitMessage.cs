@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Text;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Formats.Fit;
@@ -29,6 +30,26 @@ internal readonly ref struct FitMessage(FitDefinition definition, ReadOnlySpan<b
         {
             if (f.Number == field)
                 return Whole(f, bytes.Slice(at, f.Size));
+            at += f.Size;
+        }
+
+        return null;
+    }
+
+    /// <summary>The text in that field, up to its end; null where there is none.</summary>
+    public string? Text(int field)
+    {
+        int at = 0;
+        foreach (FitField f in definition.Fields)
+        {
+            if (f.Number == field && (f.BaseType & 0x1F) == 7)
+            {
+                ReadOnlySpan<byte> text = bytes.Slice(at, f.Size);
+                int end = text.IndexOf((byte)0);
+                text = end < 0 ? text : text[..end];
+                return text.Length == 0 ? null : Quoted.Brief(Encoding.UTF8.GetString(text), 60);
+            }
+
             at += f.Size;
         }
 

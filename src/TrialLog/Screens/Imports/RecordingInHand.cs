@@ -14,7 +14,8 @@ namespace TrialLog.Screens.Imports;
 /// <summary>A recording that is being looked at: its pieces as corrected so far, and what was answered.</summary>
 internal sealed class RecordingInHand(Session session, RecordedOuting recording)
 {
-    private IReadOnlyList<Length>? _ofCard;
+    private TrialCard? _card;
+    private IReadOnlyList<Length>? _typed;
 
     public RecordedOuting Recording { get; set; } = recording;
 
@@ -22,7 +23,15 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     public int At { get; set; } = recording.Proposals.TakeWhile(piece => !piece.Kept).Count() is var first && first < recording.Proposals.Count ? first : 0;
 
     /// <summary>Lengths that were typed; null where the card's hold.</summary>
-    public IReadOnlyList<Length>? Typed { get; set; }
+    public IReadOnlyList<Length>? Typed
+    {
+        get => _typed;
+        set
+        {
+            _typed = value;
+            Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
+        }
+    }
 
     public Effort? Effort { get; set; }
 
@@ -33,7 +42,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     public string? Place { get; set; }
 
     /// <summary>The lengths of the pieces that count, in order, as far as they are known.</summary>
-    public IReadOnlyList<Length> Lengths => Typed ?? _ofCard ?? [];
+    public IReadOnlyList<Length> Lengths => Typed ?? _card?.Lengths ?? [];
 
     /// <summary>The piece that is pointed at; null where there is none.</summary>
     public PieceProposal? Here => At < Recording.Proposals.Count ? Recording.Proposals[At] : null;
@@ -50,12 +59,16 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
                 return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
                 return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Say.Count(kept, "piece")}: l";
-            return Recording.QuestionFor(Lengths.Count);
+            return Recording.Questions is [var question, ..] ? question.Says : null;
         }
     }
 
     /// <summary>Looks again which card is open.</summary>
-    public void TakeCard() => _ofCard = ImportRecording.CardLengths(session.Workspace, session.Chosen!, Recording.Date);
+    public void TakeCard()
+    {
+        _card = ImportRecording.Card(session.Workspace, session.Chosen!, Recording.Date);
+        Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
+    }
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>
     public Length? LengthOf(int piece)

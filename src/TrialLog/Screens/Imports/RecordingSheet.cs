@@ -42,7 +42,7 @@ internal sealed class RecordingSheet : Sheet
     // Digits and q must not take a half corrected recording away.
     public override bool Typing => true;
 
-    public override (string Title, string Text)? Explanation => ("Pieces found in a recording", RecordingWords.Explanation);
+    public override (string Title, string Text)? Explanation => ("Pieces found in a recording", ImportExplanation.Explanation);
 
     public override IReadOnlyList<KeyHint> Keys => _field is not null
         ? [new(Key.Enter, "Enter", "do it", () => { }), new(Key.Esc, "Esc", "leave it", EndAsking)]

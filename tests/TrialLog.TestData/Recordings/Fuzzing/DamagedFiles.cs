@@ -108,7 +108,7 @@ internal static class DamagedFiles
                     5 when piece >= 0 => outing.Keep(piece),
                     _ => outing.Add(at, at + TimeSpan.FromSeconds(random.Next(200))),
                 };
-                _ = outing.QuestionFor(4);
+                _ = outing.For(new PieceCard(4, Distance.FromMetres(1000))).Questions;
             }
             catch (InvalidValueException)
             {

@@ -43,9 +43,7 @@ internal static class Scoring
                 TruePiece piece = outing.Pieces[i];
                 edges.Add(lead + kept[i].Start.TotalSeconds - piece.Start);
                 edges.Add(lead + kept[i].End.TotalSeconds - piece.End);
-                // One way, the watch sees the current too; the truth over ground is then meant.
-                double expected = piece.RoundTrip ? piece.Speed : piece.Speed + outing.Current * (i % 2 == 0 ? 1 : -1);
-                speeds.Add(100 * (kept[i].MetresPerSecond / expected - 1));
+                speeds.Add(100 * (kept[i].MetresPerSecond / piece.OverGround - 1));
                 if (piece.RoundTrip && kept[i].CurrentMetresPerSecond is double current)
                     currents.Add(current - outing.Current);
                 if (piece.RoundTrip != (kept[i].Course == Course.RoundTrip))

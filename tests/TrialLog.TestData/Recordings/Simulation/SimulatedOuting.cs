@@ -18,6 +18,9 @@ internal readonly record struct RecordedPoint(double Time, double Latitude, doub
 /// <param name="Legs">When each leg was paddled at full speed, seconds from the outing's start; two for a round trip.</param>
 internal sealed record TruePiece(double Start, double End, double Speed, IReadOnlyList<(double Start, double End)> Legs)
 {
+    /// <summary>As <see cref="Speed"/>, but over ground where there is no leg back to cancel the current.</summary>
+    public double OverGround { get; init; }
+
     /// <summary>Whether it went out and back.</summary>
     public bool RoundTrip => Legs.Count == 2;
 }

@@ -38,8 +38,15 @@ internal sealed class SimulatedPaddler
         for (int i = 0; i < seconds; i++)
         {
             speed -= speed / Glide;
-            Step(0, 100);
+            Step(0, 100, plan.Drift);
         }
+    }
+
+    /// <summary>Paddles easily over so many metres of ground.</summary>
+    public void EasyWay(double metres, double target)
+    {
+        for (double done = 0; done < metres; done += OverGround(speed))
+            Paddle(target, 52, 120);
     }
 
     /// <summary>Paddles so many seconds at that speed through the water.</summary>
@@ -52,13 +59,18 @@ internal sealed class SimulatedPaddler
     /// <summary>Paddles a leg of a piece; returns when it was paddled at full speed, and the mean speed then.</summary>
     public (double Start, double End, double Speed) Leg(double metres, double target)
     {
-        double done = 0;
+        double done = 0, full = 0;
         while (speed <= 0.9 * target)
-            done += Paddle(target, 62, 158);
-        double from = Now, before = done;
+            done += Way(Paddle(target, 62, 158));
+        double from = Now;
         while (done < metres)
-            done += Paddle(target, 62, 158);
-        return (from, Now, (done - before) / (Now - from));
+        {
+            double moved = Paddle(target, 62, 158);
+            done += Way(moved);
+            full += moved;
+        }
+
+        return (from, Now, full / (Now - from));
     }
 
     /// <summary>Turns about within about a dozen seconds, at about half speed.</summary>
@@ -72,6 +84,13 @@ internal sealed class SimulatedPaddler
         }
     }
 
+    /// <summary>Turns about on the spot, drifting.</summary>
+    public void ComeAbout() => course += 180;
+
+    private double Way(double speed) => plan.OverGround ? OverGround(speed) : speed;
+
+    private double OverGround(double speed) => speed + plan.Current * Math.Cos(double.DegreesToRadians(course - plan.Course));
+
     private double Paddle(double target, double cadence, double beats)
     {
         double wanted = target * (1 + surge.Next());
@@ -80,13 +99,18 @@ internal sealed class SimulatedPaddler
         return speed;
     }
 
-    private void Step(double cadence, double beats)
+    private void Step(double cadence, double beats, (double Along, double Across) drift = default)
     {
         heartRate += (beats - heartRate) / 40;
         double angle = double.DegreesToRadians(course), flow = double.DegreesToRadians(plan.Course);
         double north = speed * Math.Cos(angle) + plan.Current * Math.Cos(flow), east = speed * Math.Sin(angle) + plan.Current * Math.Sin(flow);
+        north += drift.Along * Math.Cos(flow) - drift.Across * Math.Sin(flow);
+        east += drift.Along * Math.Sin(flow) + drift.Across * Math.Cos(flow);
         (latitude, longitude) = Water.Moved(latitude, longitude, north, east);
-        Points.Add(new RecordedPoint(start + Points.Count, latitude, longitude, Math.Round(heartRate), cadence > 0 ? Math.Round(cadence + Noise.Normal(random)) : 0));
+        double strokes = cadence > 0 ? Math.Round(cadence + Noise.Normal(random)) : 0;
+        Points.Add(plan.Sensors
+            ? new RecordedPoint(start + Points.Count, latitude, longitude, Math.Round(heartRate), strokes)
+            : new RecordedPoint(start + Points.Count, latitude, longitude, double.NaN, double.NaN));
     }
 }
 

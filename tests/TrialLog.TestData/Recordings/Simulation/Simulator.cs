@@ -20,21 +20,22 @@ internal static class Simulator
             paddler.Rest(60);
         foreach (double speed in plan.Speeds)
         {
+            // The way home after one out: the current then runs against.
+            bool home = plan.Shape == OutingShape.Alternating && pieces.Count % 2 == 1;
             if (pieces.Count > 0)
                 paddler.Rest(plan.Rest);
             double from = paddler.Now;
             List<(double Start, double End, double Speed)> legs = [paddler.Leg(plan.Leg, speed)];
-            if (plan.RoundTrips)
+            if (plan.Shape == OutingShape.RoundTrips)
             {
                 paddler.TurnAbout(speed);
                 legs.Add(paddler.Leg(plan.Leg, speed));
             }
 
-            pieces.Add(new TruePiece(from, paddler.Now, legs.Average(l => l.Speed), [.. legs.Select(l => (l.Start, l.End))]));
-            paddler.Rest(plan.Rest / 3);
-            paddler.Easy(12, 0.4 * speed);
-            paddler.TurnAbout(0.8 * speed);
+            double current = plan.Shape == OutingShape.RoundTrips ? 0 : home ? -plan.Current : plan.Current;
+            pieces.Add(new TruePiece(from, paddler.Now, legs.Average(l => l.Speed), [.. legs.Select(l => (l.Start, l.End))]) { OverGround = legs.Average(l => l.Speed) + current });
             presses.AddRange([from, pieces[^1].End]);
+            Between(plan, paddler, speed, random);
         }
 
         paddler.Rest(60);
@@ -52,5 +53,30 @@ internal static class Simulator
             Current = plan.Current,
             Offset = plan.Start.Offset,
         };
+    }
+
+    // From the end of a piece to where the next begins, but for the rest before it.
+    private static void Between(OutingPlan plan, SimulatedPaddler paddler, double speed, Random random)
+    {
+        if (plan.Shape == OutingShape.InARow)
+            return;
+        if (plan.Shape == OutingShape.EasyReturn)
+        {
+            paddler.Rest(plan.PauseBeforeReturn ?? random.Next(3, 50));
+            paddler.TurnAbout(0.8 * speed);
+            paddler.EasyWay(plan.Leg, plan.ReturnShare * speed);
+            paddler.TurnAbout(0.8 * speed);
+            return;
+        }
+
+        if (plan.Rest < 60)
+        {
+            paddler.ComeAbout();
+            return;
+        }
+
+        paddler.Rest(plan.Rest / 3);
+        paddler.Easy(12, 0.4 * speed);
+        paddler.TurnAbout(0.8 * speed);
     }
 }

@@ -29,7 +29,7 @@ internal static class Watch
     {
         Wander[] wanders =
         [
-            new(random, faults.Wander, 30), new(random, faults.Wander, 30),
+            new(random, faults.Wander, faults.WanderSeconds), new(random, faults.Wander, faults.WanderSeconds),
             new(random, faults.Slow, 1800), new(random, faults.Slow, 1800),
         ];
         var noisy = new List<RecordedPoint>(points.Count);

@@ -12,8 +12,11 @@ internal sealed record WatchFaults
     /// <summary>Standard deviation, each axis, of the error that is new each second; metres.</summary>
     public double White { get; init; } = 0.4;
 
-    /// <summary>Standard deviation, each axis, of the error that lasts some half a minute; metres.</summary>
+    /// <summary>Standard deviation, each axis, of the error that lasts for a while; metres.</summary>
     public double Wander { get; init; } = 0.5;
+
+    /// <summary>Seconds over which that error fades (first-order Gauss-Markov).</summary>
+    public double WanderSeconds { get; init; } = 30;
 
     /// <summary>Standard deviation, each axis, of the error that lasts about half an hour; metres.</summary>
     public double Slow { get; init; } = 2;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 

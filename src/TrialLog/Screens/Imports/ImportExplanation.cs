@@ -1,7 +1,7 @@
 namespace TrialLog.Screens.Imports;
 
 /// <summary>The explanation of a recording's sheet.</summary>
-internal static class RecordingWords
+internal static class ImportExplanation
 {
     public const string Explanation =
         "The curve is the speed over ground from the start of the recording to its end. On the line below it lie the pieces that were found, their numbers above; " +

@@ -1,0 +1,165 @@
+using System.Text.Json;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Reports.Documents;
+using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.TestData.Recordings.Writing;
+using TrialLog.Tests.Recordings;
+using TrialLog.Tests.Tuning.References;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tests.Commands;
+
+/// <summary>Recordings brought in on the command line, without a screen.</summary>
+public sealed class ImportRecordingTests : IDisposable
+{
+    private static readonly SimulatedOuting Morning = Simulator.Run(
+        new OutingPlan { Start = new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.FromHours(-10)), Speeds = [3, 3.05, 3.02, 3], Watch = WatchFaults.None }, 5);
+
+    private readonly TestProgram _program = TestProgram.WithIlse();
+
+    private string Fit => Bytes("Long Reach.fit", FitWriter.Activity(Morning.Recorded, Morning.Presses, Morning.Offset));
+
+    private string Gpx => Bytes("morning.gpx", XmlWriting.Gpx(Morning.Recorded, "morning"));
+
+    [Fact]
+    public void The_pieces_take_the_lengths_their_error_and_the_watch_as_their_clock_and_the_files_name_is_not_kept()
+    {
+        _program.Must("import", Fit, "--lengths", "49,51,51,49", "--effort", "6", "--soreness", "1");
+        Outing outing = Assert.Single(Outings());
+        Assert.Equal([49, 51, 51, 49], outing.Pieces.Select(p => p.Length.Inches));
+        Assert.Equal(new TimeOnly(9, 0), outing.Time);
+        Assert.All(outing.Pieces, piece =>
+        {
+            Assert.Equal((TimedBy.Watch, Course.RoundTrip, 6, 1), (piece.TimedBy, piece.Course, piece.Effort!.Value.Points, piece.Soreness!.Value.Points));
+            Assert.NotNull(piece.HeartRate);
+            Assert.NotNull(piece.FadePercent);
+        });
+        Assert.DoesNotContain("Long Reach", System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(_program.Store)));
+    }
+
+    [Fact]
+    public void What_was_found_is_shown_to_programs_and_what_is_asked_keeps_it_from_being_saved()
+    {
+        using (JsonDocument look = JsonDocument.Parse(_program.Must("import", Fit, "--look", "--json")))
+        {
+            JsonElement shown = look.RootElement[0].GetProperty("recordings")[0];
+            Assert.False(shown.GetProperty("saved").GetBoolean());
+            Assert.Equal(4, shown.GetProperty("pieces").EnumerateArray().Count(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null));
+        }
+
+        TestProgram.Outcome asked = _program.Run("import", Fit, "--lengths", "49,51,51", "--json");
+        Assert.Equal(1, asked.Code);
+        Assert.Contains("There are lengths for 3 pieces, the recording shows 4", asked.Error);
+        Assert.Empty(Outings());
+    }
+
+    [Fact]
+    public void Pieces_are_dropped_kept_split_joined_and_typed_without_a_screen()
+    {
+        string[] numbers = Numbers("--look");
+        _program.Must("import", Fit, "--drop", numbers[1], "--lengths", "49,51,49", "--as-shown");
+        Assert.Equal(3, Assert.Single(Outings()).Pieces.Count);
+        _program.Must("undo");
+
+        // Cut and joined again it is what it was; its numbers are those first shown.
+        using JsonDocument look = JsonDocument.Parse(_program.Must("import", Fit, "--look", "--json"));
+        JsonElement piece = look.RootElement[0].GetProperty("recordings")[0].GetProperty("pieces")[int.Parse(numbers[0]) - 1];
+        double from = piece.GetProperty("from_s").GetDouble(), to = piece.GetProperty("to_s").GetDouble();
+        string middle = Clock((from + to) / 2);
+        Assert.Equal(5, Numbers("--look", "--split", $"{numbers[0]}@{middle}").Length);
+        _program.Must("import", Fit, "--pieces", $"{Clock(from)}..{Clock(to)}=50.5in");
+        Piece typed = Assert.Single(Assert.Single(Outings()).Pieces);
+        Assert.Equal((50.5, Course.RoundTrip), (typed.Length.Inches, typed.Course));
+
+        static string Clock(double seconds) => $"{(int)seconds / 60}:{(int)seconds % 60:00}";
+    }
+
+    [Theory]
+    [InlineData("--split", "1", "1@")]
+    [InlineData("--join", "1", "1,3")]
+    [InlineData("--pieces", "", "7:21=49in")]
+    [InlineData("--keep", "", "99")]
+    public void What_cannot_be_read_is_said_and_nothing_is_saved(string option, string _, string value)
+    {
+        TestProgram.Outcome outcome = _program.Run("import", Fit, option, value, "--lengths", "49,51,51,49");
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains("“", outcome.Error);
+        Assert.Empty(Outings());
+    }
+
+    [Fact]
+    public void The_same_outing_from_another_file_is_asked_about()
+    {
+        _program.Must("import", Fit, "--lengths", "49,51,51,49");
+        TestProgram.Outcome again = _program.Run("import", Gpx, "--lengths", "49,51,51,49");
+        Assert.Equal(1, again.Code);
+        Assert.Contains("the log has an outing of that time", again.Error);
+        Assert.Single(Outings());
+        _program.Must("import", Gpx, "--lengths", "49,51,51,49", "--beside");
+        Assert.Equal(2, Outings().Count);
+    }
+
+    [Fact]
+    public void A_watchs_file_laid_over_an_outing_typed_by_hand_leaves_its_times_and_brings_the_heart_rate()
+    {
+        _program.Must("log", "--date", "2026-05-09", "49in,1km,5:40,6", "51in,1km,5:38,6", "51in,1km,5:37,6", "49in,1km,5:41,6");
+        Outing typed = Assert.Single(Outings());
+        Assert.Equal(1, _program.Run("import", Fit, "--lengths", "49,51,51,49").Code);
+        _program.Must("import", Fit, "--over");
+        Outing over = Assert.Single(Outings());
+        Assert.Equal(typed.Pieces.Select(p => (p.Time, p.Distance, p.Length)), over.Pieces.Select(p => (p.Time, p.Distance, p.Length)));
+        Assert.All(over.Pieces, p => Assert.NotNull(p.HeartRate));
+        Assert.All(over.Pieces, p => Assert.Equal(TimedBy.Hand, p.TimedBy));
+        Assert.Equal(new TimeOnly(9, 0), over.Time);
+        Assert.Contains("was imported before", _program.Run("import", Fit, "--over").Error);
+    }
+
+    [Fact]
+    public void Of_two_outings_in_one_file_each_or_one_is_taken()
+    {
+        List<RecordedPoint> both = [.. Morning.Recorded, .. Morning.Recorded.Select(p => p with { Time = p.Time + 86400 })];
+        string file = Bytes("two.fit", FitWriter.Activity(both, [], Morning.Offset));
+        TestProgram.Outcome asked = _program.Run("import", file, "--lengths", "49,51,51,49");
+        Assert.Equal(1, asked.Code);
+        Assert.Contains("holds 2 outings", asked.Error);
+        Assert.Contains("2026-05-10 09:00", asked.Error);
+        _program.Must("import", file, "--lengths", "49,51,51,49", "--outing", "2");
+        Assert.Equal(new DateOnly(2026, 5, 10), Assert.Single(Outings()).Date);
+        _program.Must("import", file, "--lengths", "49,51,51,49");
+        Assert.Equal(2, Outings().Count);
+    }
+
+    [Fact]
+    public void A_card_goes_to_the_watch_and_comes_back_from_it_in_the_order_that_was_paddled()
+    {
+        string file = Path.Combine(_program.Folder, "card.fit");
+        string says = _program.Must("next", "--watch", file);
+        Assert.Contains("Press the lap button", says);
+        Assert.True(File.Exists(file));
+        Assert.Contains("1: ", says);
+    }
+
+    public void Dispose() => _program.Dispose();
+
+    private string[] Numbers(params string[] more)
+    {
+        using JsonDocument look = JsonDocument.Parse(_program.Must(["import", Fit, "--json", .. more]));
+        return [.. look.RootElement[0].GetProperty("recordings")[0].GetProperty("pieces").EnumerateArray()
+            .Where(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null).Select(p => p.GetProperty("number").GetInt32().ToString())];
+    }
+
+    private IReadOnlyList<Outing> Outings()
+    {
+        using LogbookFile logbook = LogbookFile.Open(_program.Store);
+        return [.. logbook.Paddlers().SelectMany(paddler => logbook.Outings(paddler.Id)).OrderBy(outing => outing.Date)];
+    }
+
+    private string Bytes(string name, byte[] contents)
+    {
+        string path = Path.Combine(_program.Folder, name);
+        File.WriteAllBytes(path, contents);
+        return path;
+    }
+}
