@@ -17,7 +17,7 @@ internal sealed class PosteriorSum
     private readonly PieceTable _table;
     private readonly CurveAxes _axes;
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
-    private readonly double _goal, _card;
+    private readonly double _goal, _card, _offset;
 
     public PosteriorSum(PieceTable table, CurveAxes axes, int components, double[] outings, double[] pieces, double goal, double card, double offset)
     {
@@ -27,16 +27,13 @@ internal sealed class PosteriorSum
         _pieces = pieces;
         _goal = goal;
         _card = card;
-        Offset = offset;
+        _offset = offset;
         _sums = new double[components * pieces.Length * axes.LogCurvatures.Length * Moments];
         _outingWeights = new double[outings.Length];
         _pieceWeights = new double[pieces.Length];
         _curvatureWeights = new double[axes.LogCurvatures.Length];
         _durationWeights = new double[axes.DurationEffects.Length];
     }
-
-    /// <summary>What log weights are counted from.</summary>
-    public double Offset { get; }
 
     /// <summary>Adds the nodes of that pair of spreads, as seen in one way.</summary>
     /// <param name="way">Which of the ways to see the pieces, from 0.</param>
@@ -54,7 +51,7 @@ internal sealed class PosteriorSum
                 for (int c = 0; c < curvatures; c++)
                 {
                     int node = nodes.Node(component, duration, c);
-                    double logWeight = nodes.LogWeights[node] + raise - Offset;
+                    double logWeight = nodes.LogWeights[node] + raise - _offset;
                     if (logWeight < -25)
                         continue;
                     double weight = Math.Exp(logWeight), kappa = nodes.DurationEffects[duration];

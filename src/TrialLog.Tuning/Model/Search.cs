@@ -16,9 +16,6 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
 {
     private const int MostTurns = 25, MostLonger = 8;
 
-    /// <summary>A pair of spreads with less than e to minus this of the most probable one's density adds nothing that counts.</summary>
-    private const double Negligible = 16;
-
 
     /// <summary>How far the heavy tails let each piece count, at the most probable spreads.</summary>
     public double[] Weights => Tails.At(Math.Exp(Mode.LogPiece)).Weights;
@@ -95,8 +92,6 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
                 // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
                 Reduced reduced = At(outings[a], pieces[b]);
                 CurveNodes whole = Nodes(reduced, 1, moments: Tails.Credit == 1);
-                if (whole.LogSum < sum.Offset - Negligible)
-                    continue;
                 if (Tails.Credit < 1)
                 {
                     CurveNodes credited = Nodes(reduced, Tails.Credit);
