@@ -1,5 +1,6 @@
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Architecture;
 

@@ -1,6 +1,7 @@
 using CsCheck;
-using TrialLog.Domain.Log;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
