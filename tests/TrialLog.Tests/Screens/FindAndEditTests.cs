@@ -1,6 +1,11 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Screens;
 

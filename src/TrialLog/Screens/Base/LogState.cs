@@ -1,5 +1,4 @@
 using TrialLog.Application.Logging;
-using TrialLog.Application.Next;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
@@ -66,7 +65,7 @@ internal sealed record LogState
             Chosen = chosen,
             Outings = outings,
             Input = workspace.Question(chosen, outings),
-            OpenCard = Application.Next.OpenCard.Of(workspace, chosen),
+            OpenCard = Application.Logging.OpenCard.Of(workspace, chosen),
             Draft = drafts.New(chosen.Paddler.Id),
             Changes = drafts.Changes(chosen.Paddler.Id),
             Technique = CheckTechnique.Kept(workspace, chosen.Paddler),

@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
-using TrialLog.Application.Next;
+using TrialLog.Application.Deciding;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
