@@ -15,6 +15,14 @@ internal static class SquadReview
     /// </summary>
     public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName)
     {
+        SquadContents squad = Look(workspace, hullName, paddleName);
+        NextOuting.Record(workspace, [.. squad.Rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
+        return squad;
+    }
+
+    /// <summary>As <see cref="Of"/>, noting nothing.</summary>
+    public static SquadContents Look(Workspace workspace, string? hullName, string? paddleName)
+    {
         if (hullName is not null)
             workspace.HullNamed(hullName);
         if (paddleName is not null)
@@ -34,13 +42,12 @@ internal static class SquadReview
             }
             catch (RequestException)
             {
-                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Today));
+                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Logbook.SorenessClearances(paddler.Id), workspace.Today));
             }
         }
 
         rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
             .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
-        NextOuting.Record(workspace, [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
         return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
     }
 

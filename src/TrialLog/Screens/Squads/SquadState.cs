@@ -16,11 +16,12 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
     public static SquadState Read(Workspace workspace)
     {
         ILookup<Guid, Outing> outings = workspace.Logbook.Outings().ToLookup(outing => outing.PaddlerId);
+        ILookup<Guid, SorenessClearance> clearances = workspace.Logbook.SorenessClearances().ToLookup(clearance => clearance.PaddlerId);
         return new([.. workspace.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase).Select(paddler =>
         {
             IReadOnlyList<Outing> theirs = [.. outings[paddler.Id]];
             Chosen? chosen = UsualChoice.Of(workspace, paddler, theirs);
-            return new SquadPaddler(paddler, chosen, theirs, chosen is null ? null : workspace.Question(chosen, theirs));
+            return new SquadPaddler(paddler, chosen, theirs, [.. clearances[paddler.Id]], chosen is null ? null : workspace.Question(chosen, theirs));
         })]);
     }
 
@@ -30,10 +31,10 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
     public IReadOnlyList<SquadRow> Rows(Func<Chosen, Analysis?> analysisOf, DateOnly today)
     {
         List<SquadRow> rows = [.. Paddlers.Select(one => SquadRow.Of(
-            one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle, one.Chosen is { } chosen ? analysisOf(chosen) : null, one.Outings.ToList(), today))];
+            one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle, one.Chosen is { } chosen ? analysisOf(chosen) : null, one.Outings.ToList(), one.Clearances, today))];
         return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
 }
 
 /// <summary>A paddler of the squad: what they usually paddle, and what an analysis of it looks at; null while nobody has said.</summary>
-internal sealed record SquadPaddler(Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, AnalysisInput? Input);
+internal sealed record SquadPaddler(Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, IReadOnlyList<SorenessClearance> Clearances, AnalysisInput? Input);
