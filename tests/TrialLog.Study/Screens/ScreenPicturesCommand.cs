@@ -16,6 +16,7 @@ using TrialLog.Screens;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Shell;
 using Attribute = Terminal.Gui.Drawing.Attribute;
+using Command = System.CommandLine.Command;
 
 namespace TrialLog.Study.Screens;
 
