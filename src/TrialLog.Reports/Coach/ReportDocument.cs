@@ -79,7 +79,7 @@ internal static class ReportDocument
     }
 
     private static Section? Decided(ReportContents contents, LengthUnit unit) => contents.Decisions.Count == 0 ? null : new("Decided",
-        new Bullets([.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id).Select(decision => DecisionWords.Of(decision, unit))]));
+        new Bullets([.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id).Select(decision => DecisionWords.Sentence(decision, unit))]));
 
     private static Section? Checks(Analysis analysis) => analysis.Checks.Count == 0 ? null : new("Warnings",
         new Bullets([.. Warnings.Of(analysis).Select(PlainText.Line)]));

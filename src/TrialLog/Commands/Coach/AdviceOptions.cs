@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrialLog.Application.Coaching;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -72,7 +73,7 @@ internal sealed class AdviceOptions
         {
             AdviceText.Write(frame, workspace, all, paddler, hulls, paddles);
             WriteAll(frame, workspace.Logbook.Decisions(paddler.Id).OrderBy(decision => decision.Date)
-                .Select(decision => $"Decided {Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}, {DecisionWords.Of(decision, paddler.Unit)}"));
+                .Select(decision => $"{Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}: {DecisionWords.Sentence(decision, paddler.Unit)}"));
         }
     }
 
