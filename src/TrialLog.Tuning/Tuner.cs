@@ -73,8 +73,7 @@ public static class Tuner
             CardOptions = says.Standing == Standing.Testing && !input.Paddle.IsFixed && swaps ? Options(assessed, planned, toGo) : [],
             ToFeel = ended && !input.Paddle.IsFixed ? CardPlanner.ToFeel(assessed) : [],
             FixedPaddle = input.Paddle.IsFixed ? Fixed() : null,
-            Blind = Blind(input),
-            Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without),
+            Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without, fit.Effort?.HeartRate?.Slope),
             Curve = curve,
             Effort = EffortView.Of(assessed),
             LearntFromSquad = input.Squad,
@@ -110,15 +109,6 @@ public static class Tuner
 
         static CardOption Option(PlannedLengths card, OutingsToGo toGo) =>
             new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5, card.Value, toGo);
-    }
-
-    private static BlindFacts? Blind(AnalysisInput input)
-    {
-        Outing[] blind = [.. input.Outings.Where(static outing => outing.Blind)];
-        if (blind.Length == 0 || blind.Length == input.Outings.Count)
-            return null;
-        AssessedFit alone = AssessedFit.Of(input with { Outings = blind });
-        return alone.Fit.Table.Outings.Count == 0 ? null : new(alone.Fit.Table.Outings.Count, alone.Says.Best);
     }
 
     private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks

@@ -1,8 +1,6 @@
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
@@ -51,27 +49,6 @@ internal static class SquadReview
         rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
             .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
         return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
-    }
-
-    /// <summary>
-    /// The squad for a screen, everybody at once: each in the hull and with the paddle they last looked at or paddled. By name until
-    /// every analysis is there, so that rows do not jump about under the reader's eye; then worst first.
-    /// </summary>
-    /// <param name="workspace">The open logbook.</param>
-    /// <param name="outingsOf">A paddler's outings, wherever they are at hand.</param>
-    /// <param name="analysisOf">What the log says, where it is worked out already; null where it is not.</param>
-    public static IReadOnlyList<SquadRow> Listed(Workspace workspace, Func<Paddler, IReadOnlyList<Outing>> outingsOf, Func<Chosen, Analysis?> analysisOf)
-    {
-        List<SquadRow> rows = [];
-        ILookup<Guid, SorenessClearance> clearances = workspace.Logbook.SorenessClearances().ToLookup(clearance => clearance.PaddlerId);
-        foreach (Paddler paddler in workspace.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase))
-        {
-            IReadOnlyList<Outing> outings = outingsOf(paddler);
-            Chosen? chosen = UsualChoice.Of(workspace, paddler, outings);
-            rows.Add(SquadRow.Of(paddler, chosen?.Hull, chosen?.Paddle, chosen is null ? null : analysisOf(chosen), outings, clearances[paddler.Id], workspace.Today));
-        }
-
-        return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
 
     // Before the first outing, the card that was given tells what is going to be paddled.
