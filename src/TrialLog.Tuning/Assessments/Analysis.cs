@@ -75,9 +75,6 @@ public sealed record Analysis : Assessment
     /// <summary>Where a fixed paddle stands against the best length; null for an adjustable one.</summary>
     public FixedPaddleFacts? FixedPaddle { get; init; }
 
-    /// <summary>What the blind outings alone say, where some are blind and some are not; null elsewhere.</summary>
-    public BlindFacts? Blind { get; init; }
-
     /// <summary>What is wrong with the experiment itself, if anything.</summary>
     public required IReadOnlyList<HealthCheck> Checks { get; init; }
 
@@ -104,11 +101,6 @@ public sealed record CardOption(int Pieces, int Minutes, double ValuePercent, Ou
 /// <param name="ProbabilityWorthwhile">Chance that another length is faster by a worthwhile change.</param>
 /// <param name="Against">The adjustable paddle that the card puts it against; null where the log has none.</param>
 public sealed record FixedPaddleFacts(double CostPercent, double CostSeconds, double ProbabilityWorthwhile, Paddle? Against);
-
-/// <summary>What the blind outings say by themselves.</summary>
-/// <param name="Outings">How many there are.</param>
-/// <param name="Best">The best length by them and the start length alone.</param>
-public sealed record BlindFacts(int Outings, BestLength Best);
 
 /// <summary>The best length and how sure it is.</summary>
 /// <param name="Length">The setting with the least expected loss.</param>
@@ -212,6 +204,12 @@ public sealed record ProgressPoint(Guid? OutingId, DateOnly? Date, int Outings, 
 
     /// <summary>Probability then that a worthwhile gain was left.</summary>
     public double ProbabilityWorthwhileLeft => Then.ProbabilityWorthwhileLeft;
+
+    /// <summary>
+    /// What going from the best length of the point before to this one's should gain by all that was known after this outing, percent of
+    /// speed: what the outing taught. 0 for the first point, and where the best length stayed.
+    /// </summary>
+    public double TaughtPercent { get; init; }
 
     /// <summary>Whether it was time to stop then.</summary>
     public bool DiminishingReturns => Then.DiminishingReturns;

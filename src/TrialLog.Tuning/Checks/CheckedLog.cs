@@ -3,6 +3,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -40,6 +41,9 @@ internal sealed class CheckedLog
 
     /// <summary>The best length without one piece.</summary>
     public Func<Guid, double?>? BestWithoutInches { get; }
+
+    /// <summary>How heart rate went with length where the lengths were known; null where nothing tells.</summary>
+    public HeartRateSlope? HeartRate { get; init; }
 
     /// <summary>The pieces that count in any hull, by outing and order.</summary>
     public IReadOnlyList<CheckedPiece> Counted { get; }

@@ -1,4 +1,7 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;
 
@@ -12,11 +15,11 @@ public static class HealthChecks
     [
         new FewLengths(), new CloseLengths(), new OneLengthOutings(), new OnePieceCarries(), new PiecesDiscounted(),
         new CurveUpsideDown(), new HullsDisagree(),
-        new OrderTangled(), new CourseTangled(), new EffortTangled(), new HullTangled(), new BladeTangled(), new CalendarTangled(),
+        Confounding.Order, Confounding.Direction, Confounding.Effort, Confounding.HeartRate, Confounding.Hull, Confounding.Blade, Confounding.Calendar,
         new Habituated(), new ManyExcluded(), new EffortMissing(),
     ];
 
-    private static readonly IReadOnlyList<ILogCheck> Misleading = [new OrderTangled(), new EffortTangled(), new CurveUpsideDown(), new HullsDisagree()];
+    private static readonly IReadOnlyList<ILogCheck> Misleading = [Confounding.Order, Confounding.Effort, new CurveUpsideDown(), new HullsDisagree()];
 
     /// <summary>What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.</summary>
     internal static IReadOnlyList<HealthCheck> Doubts(AnalysisInput question)
@@ -32,10 +35,11 @@ public static class HealthChecks
     /// <param name="bestWithoutInches">
     /// The same without that piece, or null where it cannot be told; asked for a few pieces only. Null to skip the check.
     /// </param>
+    /// <param name="heartRate">How heart rate went with length where the lengths were known; null where nothing tells.</param>
     internal static IReadOnlyList<HealthCheck> Of(
-        AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null)
+        AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null, HeartRateSlope? heartRate = null)
     {
-        var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches);
+        var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches) { HeartRate = heartRate };
         return [.. All.Select(check => check.Look(log)).OfType<HealthCheck>()];
     }
 }

@@ -19,7 +19,7 @@ internal sealed class Forecast
     private const int Seasons = 160;
 
     /// <summary>How many times as long as simulated a search may take, and what is believed of each beforehand. Chosen so that ranges hold in the study's worlds.</summary>
-    private static readonly (double Times, double Belief)[] Slowness = [(1, 0.8), (1.6, 0.13), (2.6, 0.05), (5, 0.02)];
+    private static readonly (double Times, double Belief)[] Slowness = [(0.6, 0.15), (1, 0.65), (1.6, 0.13), (2.6, 0.05), (5, 0.02)];
 
     /// <summary>Forecasts of one search that follow each other are mistaken together, so each counts for half. Chosen.</summary>
     private const double EarlierCountsFor = 0.5;

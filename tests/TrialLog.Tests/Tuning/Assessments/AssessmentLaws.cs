@@ -8,7 +8,6 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Checks;
 
 namespace TrialLog.Tests.Tuning.Assessments;
 

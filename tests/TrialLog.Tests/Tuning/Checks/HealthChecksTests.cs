@@ -10,6 +10,7 @@ using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.Checks;
 
@@ -91,6 +92,19 @@ public class HealthChecksTests
             IReadOnlyList<HealthCheck> checks = HealthChecks.Of(question, Adjusted(question), 50, _ => 51);
             Assert.Equal(checks.Select(check => check.Name).Distinct(), checks.Select(check => check.Name));
         }, iter: 500);
+    }
+
+    [Theory]
+    [InlineData(1.5, 0.5, true)]
+    [InlineData(-1.5, 0.5, true)]
+    [InlineData(0.9, 0.5, false)]
+    public void Heart_rate_that_clearly_goes_with_length_is_found(double beats, double error, bool found)
+    {
+        AnalysisInput question = LogOf.Rows(LogOf.Healthy());
+        HealthCheck? check = HealthChecks.Of(question, Adjusted(question), 50, heartRate: new HeartRateSlope(beats, error)).SingleOrDefault(check => check.Name == "heart-rate-tangled");
+        Assert.Equal(found, check is not null);
+        if (check is not null)
+            Assert.Equal(beats > 0, check.Longer);
     }
 
     private static IEnumerable<string> Names(IEnumerable<Row> rows) => Look(rows).Select(check => check.Name);
