@@ -107,7 +107,8 @@ public class BackupTests
         using LogbookFile log = Season(folder);
         Backups.Make(log, folder.File("copy.bak"));
         Sharing.Save(log, new ShareOptions(), folder.File("record.json"));
-        Assert.All(Directory.GetFiles(folder.Path), file => Assert.Equal(owner, File.GetUnixFileMode(file)));
+        foreach (string file in Directory.GetFiles(folder.Path))
+            Assert.Equal(owner, File.GetUnixFileMode(file));
         File.SetUnixFileMode(folder.File("record.json"), owner | UnixFileMode.GroupRead);
         Sharing.Save(log, new ShareOptions(), folder.File("record.json"));
         Assert.Equal(owner | UnixFileMode.GroupRead, File.GetUnixFileMode(folder.File("record.json")));
