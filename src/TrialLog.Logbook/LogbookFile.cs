@@ -16,8 +16,11 @@ namespace TrialLog.Logbook;
 public sealed class LogbookFile : IDisposable
 {
     private readonly SqliteConnection _connection;
+    // About a third of a second; beyond, a log is not kept waiting, and only what reads the whole checks it.
+    private const long MostToCheckBeforeAChange = 64 << 20;
+
     private readonly Lock _turn = new();
-    private bool _changing;
+    private bool _changing, _isChecked, _isBackedUp;
 
     // The journal as well as the records are read by column names with underscores, whichever a process reads first.
     static LogbookFile() => DefaultTypeMap.MatchNamesWithUnderscores = true;
@@ -40,8 +43,19 @@ public sealed class LogbookFile : IDisposable
         return new LogbookFile(full, connection, isReadOnly);
     }
 
+    /// <summary>Opens a logbook of this version to be read, such as a backup; nothing is written beside it or into it.</summary>
+    /// <exception cref="LogbookException">It cannot be opened: the sentence says why and what to do.</exception>
+    public static LogbookFile OpenToRead(string path)
+    {
+        string full = System.IO.Path.GetFullPath(path);
+        return new LogbookFile(full, Opening.OpenToRead(full), isReadOnly: true);
+    }
+
     /// <summary>The full path of the file.</summary>
     public string Path { get; }
+
+    /// <summary>Whether the logbook has never been written to, as one that was just begun: what a slip in its name looks like.</summary>
+    public bool IsNew => LastChange == 0;
 
     /// <summary>Whether the file or its folder cannot be written, so that the logbook can be read but not changed.</summary>
     public bool IsReadOnly { get; }
@@ -79,11 +93,24 @@ public sealed class LogbookFile : IDisposable
     public IReadOnlyList<CoachNote> Notes() => Ask(LogbookReader.Notes);
 
     /// <summary>All of the above at one moment.</summary>
-    public LogbookSnapshot Everything() => Ask(LogbookReader.Everything);
+    /// <exception cref="LogbookException">It is damaged.</exception>
+    public LogbookSnapshot Everything() => Ask(connection =>
+    {
+        CheckPagesOnce();
+        return LogbookReader.Everything(connection);
+    });
+
+    /// <summary>Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.</summary>
+    /// <exception cref="LogbookException">A page is damaged.</exception>
+    public void CheckPages() => Ask(_ => CheckPagesOnce());
+
+    /// <summary>What is wrong with the file, a sentence each, as far as reading all of it tells: pages, references, and every record.</summary>
+    public IReadOnlyList<string> Verify() => LogbookCheck.Problems(this);
 
     /// <summary>Asks several questions of the logbook as it is at one moment.</summary>
     internal T AskAtOneMoment<T>(Func<SqliteConnection, T> question) => Ask(connection =>
     {
+        CheckPagesOnce();
         using SqliteTransaction oneMoment = connection.BeginTransaction(deferred: true);
         return question(connection);
     });
@@ -180,6 +207,20 @@ public sealed class LogbookFile : IDisposable
     /// <summary>Closes the file.</summary>
     public void Dispose() => _connection.Dispose();
 
+    /// <summary>Copies the database.</summary>
+    internal void Copying(Action<SqliteConnection> copy) => Ask(connection =>
+    {
+        copy(connection);
+        return true;
+    });
+
+    private bool CheckPagesOnce()
+    {
+        if (!_isChecked && new FileInfo(Path).Length > Opening.SmallEnoughToCheck)
+            Opening.CheckPages(_connection, Path);
+        return _isChecked = true;
+    }
+
     private T Ask<T>(Func<SqliteConnection, T> question)
     {
         try
@@ -217,6 +258,14 @@ public sealed class LogbookFile : IDisposable
             _changing = true;
             try
             {
+                if (!_isBackedUp)
+                {
+                    if (new FileInfo(Path).Length <= MostToCheckBeforeAChange)
+                        CheckPagesOnce();
+                    Backups.Daily(_connection, Path);
+                    _isBackedUp = true;
+                }
+
                 using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
                 if (work(_connection))
                     transaction.Commit();

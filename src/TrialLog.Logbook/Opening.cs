@@ -18,8 +18,8 @@ internal static class Opening
     // Enough for the tables and indexes of an import of 40,000 pieces.
     private const int CacheKibibytes = 32 * 1024;
 
-    // Up to this size all pages are looked over at opening; beyond, that would slow every start.
-    private const long SmallEnoughToCheck = 1 << 20;
+    /// <summary>Up to this size all pages are looked over at opening (about 5 ms a megabyte); beyond, before the first change and before the whole is read.</summary>
+    public const long SmallEnoughToCheck = 8 << 20;
 
     public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<string> laterScripts)
     {
@@ -52,15 +52,16 @@ internal static class Opening
             throw new LogbookException($"{path} is a folder; name a file for the logbook.");
         if (!Directory.Exists(folder))
             throw new LogbookException($"The folder {folder} does not exist; make it, or name another place for the logbook.");
-        if (!File.Exists(path))
+        if (!File.Exists(path) || new FileInfo(path).Length == 0)
+        {
+            RefuseToBeginBesideABackup(path);
             return;
+        }
 
         // The first 100 bytes of a database: https://sqlite.org/fileformat.html#the_database_header
         Span<byte> header = stackalloc byte[100];
         using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
         {
-            if (file.Length == 0)
-                return;
             if (file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length)
                 throw StoreTrouble.NotALogbook(path);
         }
@@ -70,8 +71,32 @@ internal static class Opening
             throw StoreTrouble.Newer(path);
     }
 
+    // A logbook that was emptied or lost is not begun anew beside what would bring it back.
+    private static void RefuseToBeginBesideABackup(string path)
+    {
+        if (!File.Exists(path + "-wal") && Backups.Of(path) is [string newest, ..])
+            throw new LogbookException($"The logbook {path} is {(File.Exists(path) ? "empty" : "not there")}, but its backup {Path.GetFileName(newest)} is; restore that, or move the backups elsewhere to begin anew.");
+    }
+
     private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<string> laterScripts)
     {
+        if (!File.Exists(path))
+        {
+            try
+            {
+                OutputFile.Create(path).Dispose();
+            }
+            catch (IOException) when (File.Exists(path))
+            {
+                // Another process has made it just now.
+            }
+            catch (UnauthorizedAccessException)
+            {
+                // The database says so in its own words.
+            }
+        }
+
+        MakeLeftoversWritable(path);
         SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
         try
         {
@@ -84,6 +109,25 @@ internal static class Opening
         {
             connection.Dispose();
             throw;
+        }
+    }
+
+    // What a program that ran without the right to write left behind would lock the logbook for good.
+    private static void MakeLeftoversWritable(string path)
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        foreach (string left in new[] { path + "-wal", path + "-shm" }.Where(File.Exists))
+        {
+            try
+            {
+                if (!File.GetUnixFileMode(left).HasFlag(UnixFileMode.UserWrite) && File.GetUnixFileMode(path).HasFlag(UnixFileMode.UserWrite))
+                    File.SetUnixFileMode(left, File.GetUnixFileMode(path));
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // Somebody else's: then the logbook can be read only.
+            }
         }
     }
 
@@ -110,9 +154,27 @@ internal static class Opening
         if (version > 0)
         {
             CheckPages(connection, path);
-            Backup.Before(connection, path, Migrations.Scripts.Count + laterScripts.Count);
+            Backups.Before(connection, path, Migrations.Scripts.Count + laterScripts.Count);
         }
         Migrations.Run(connection, laterScripts);
+    }
+
+    /// <summary>Opens a logbook of this version to read, whatever may be written.</summary>
+    public static SqliteConnection OpenToRead(string path)
+    {
+        try
+        {
+            RefuseWhatIsNoLogbook(path, Migrations.Scripts.Count);
+            return File.Exists(path) ? OpenToRead(path, Migrations.Scripts.Count) : throw new LogbookException($"{path} is not there.");
+        }
+        catch (SqliteException e)
+        {
+            throw StoreTrouble.Of(e, path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new LogbookException($"{path} cannot be read ({e.Message.TrimEnd('.')}); check that you may read it.", e);
+        }
     }
 
     private static SqliteConnection OpenToRead(string path, int target)
@@ -171,7 +233,9 @@ internal static class Opening
         }
     }
 
-    private static void CheckPages(SqliteConnection connection, string path)
+    /// <summary>Looks over every page.</summary>
+    /// <exception cref="LogbookException">One is damaged.</exception>
+    public static void CheckPages(SqliteConnection connection, string path)
     {
         if (connection.ExecuteScalar<string>("PRAGMA quick_check(1)") != "ok")
             throw StoreTrouble.Damaged(path);

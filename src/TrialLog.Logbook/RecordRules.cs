@@ -12,6 +12,9 @@ internal static class RecordRules
 {
     public const int LongestText = 10_000, LongestCoachNote = 4_000, LongestWord = 200, MostPieces = 1_000, MostCardLengths = 100;
 
+    // Whoever knows what day it is refuses later ones; this is for what nobody looked at.
+    private static readonly DateOnly LastDay = new(2199, 12, 31);
+
     public static Paddler Checked(Paddler paddler)
     {
         Range(paddler.WorthwhilePercent, above: 0, upTo: 5, "A worthwhile change lies above 0 and up to 5 %.");
@@ -46,6 +49,8 @@ internal static class RecordRules
 
     public static Outing Checked(Outing outing)
     {
+        if (outing.Date < Plausible.FirstDay || outing.Date > LastDay)
+            throw new InvalidValueException($"{outing.Date:yyyy-MM-dd} is no day of an outing; check the year.");
         if (outing.Pieces.Count > MostPieces)
             throw new InvalidValueException($"An outing holds at most {MostPieces} pieces.");
         Text(outing.Label, NameRule.Longest, "label");

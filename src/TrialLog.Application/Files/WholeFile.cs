@@ -1,6 +1,7 @@
 using System.Text;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 
 namespace TrialLog.Application.Files;
 
@@ -17,23 +18,12 @@ internal static class WholeFile
         string path = Path.GetFullPath(file);
         if (Directory.Exists(path) || !Directory.Exists(Path.GetDirectoryName(path)))
             throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
-        string beside = $"{path}.{Guid.NewGuid():N}.part";
         try
         {
-            File.WriteAllBytes(beside, contents);
-            File.Move(beside, path, overwrite: true);
+            OutputFile.Write(path, stream => stream.Write(contents));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            try
-            {
-                File.Delete(beside);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                // The write itself has failed; its reason is the one to tell.
-            }
-
             throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {failure.Message}");
         }
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialLog.Application.Next;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;

@@ -86,4 +86,12 @@ internal static class Answer
     public static string Plan(TrialCard card) => card.Lengths.Count == 1
         ? $"1 piece of {Say.Distance(card.Distance)} at effort {card.Effort}"
         : $"{card.Lengths.Count} pieces of {Say.Distance(card.Distance)} at effort {card.Effort}, {card.Rest} easy between";
+
+    /// <summary>What more pieces would do, a line each; empty where there is nothing to choose.</summary>
+    public static IReadOnlyList<string> MorePieces(Analysis analysis) => analysis.DiminishingReturns || analysis.Standing == Standing.Sore || analysis.CardOptions.Count < 2 ? []
+        : [.. analysis.CardOptions.Skip(1).Select(option => $"With {option.Pieces} pieces, about {option.Minutes} min: outings to go {Say.OutingsToGo(option.OutingsToGo)}.")];
+
+    /// <summary>A card to feel the difference, once it is time to stop; null where there is none.</summary>
+    public static string? ToFeel(Analysis analysis) => analysis.ToFeel.Count == 0 ? null
+        : $"To feel the difference, not to find it: {Say.Order(analysis.ToFeel, analysis.Paddler.Unit)}.";
 }

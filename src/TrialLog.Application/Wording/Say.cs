@@ -145,7 +145,7 @@ internal static class Say
     public static string OverTheRace(Paddler paddler, Voice voice = default) => paddler.Goal switch
     {
         { Distance: { } distance } => $"over {voice.Your} {Distance(distance)}",
-        { Time: { } time } => $"over {voice.Your} race of {Duration(time.Seconds)}",
+        { Time: { } time } => $"over {voice.Your} {Duration(time.Seconds)}",
         _ => "in an hour",
     };
 

@@ -68,7 +68,22 @@ internal static class Verdict
     public static IReadOnlyList<string> Notes(Analysis analysis, Voice voice = default)
     {
         List<string> notes = [];
-        if (analysis.Standing == Standing.Sore || analysis.Paddle.IsFixed || analysis.Pieces == 0)
+        if (analysis.Standing == Standing.Sore)
+            return notes;
+        if (analysis.Paddle.IsFixed)
+        {
+            if (analysis.FixedPaddle is { Against: { } adjustable } && analysis.HasCard)
+                notes.Add($"To test it, paddle it against {Quoted.Visible(adjustable.Name)} in one outing.");
+            return notes;
+        }
+
+        if (analysis.LearntFromSquad is { } squad)
+            notes.Add($"The logs of {squad.Paddlers} others helped: their best lengths lie {Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")} their start lengths on average.");
+        if (analysis.Effort.HeartRateUsed && analysis.Effort.ToldSd is { } strays)
+            notes.Add($"Heart rate counted: {voice.Your} true effort strays about {strays.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} points from what {voice.You} told.");
+        if (analysis.Blind is { } blind)
+            notes.Add($"{Say.Count(blind.Outings, "blind outing")} alone {(blind.Outings == 1 ? "says" : "say")} {Say.Length(blind.Best.Length, analysis.Paddler.Unit)}, likely {Say.Range(blind.Best.LikelyLow, blind.Best.LikelyHigh, analysis.Paddler.Unit)}.");
+        if (analysis.Pieces == 0)
             return notes;
         LengthUnit unit = analysis.Paddler.Unit;
         string paddle = Quoted.Visible(analysis.Paddle.Name);
@@ -123,9 +138,10 @@ internal static class Verdict
     {
         LengthUnit unit = analysis.Paddler.Unit;
         string now = Say.Length(analysis.Paddle.Longest, unit), best = Say.Length(analysis.Ideal.Length, unit);
-        string away = Math.Abs(analysis.Ideal.Length.InchesMoreThan(analysis.Paddle.Longest)) < HardlyApartInches ? "that is as good as the best"
-            : $"on average {now} costs {(voice.Name is null ? "you " : "")}{Say.AboutSeconds(analysis.GainFromMovingSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}";
-        return $"{voice.YourFirst} paddle is fixed at {now}. For {hull} {voice.Your} best length is {best}, {likely}; {away}.";
+        string stands = $"{voice.YourFirst} paddle is fixed at {now}. For {hull} {voice.Your} best length is {best}, {likely}";
+        return Math.Abs(analysis.Ideal.Length.InchesMoreThan(analysis.Paddle.Longest)) < HardlyApartInches || analysis.FixedPaddle is not { CostSeconds: >= 1 } facts
+            ? $"{stands}; this one is as good on average."
+            : $"{stands}; on average this one costs {(voice.Name is null ? "you " : "")}{Say.AboutSeconds(facts.CostSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}.";
     }
 
     private static string Sore(Analysis analysis, Voice voice)

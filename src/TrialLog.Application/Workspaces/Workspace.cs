@@ -11,6 +11,8 @@ namespace TrialLog.Application.Workspaces;
 /// <summary>An open logbook and today's date: what every use case works on.</summary>
 internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
 {
+    private readonly SquadLessons _lessons = new();
+
     private const string LastPaddler = "last-paddler", DefaultUnit = "unit";
 
     public LogbookFile Logbook => logbook;
@@ -91,6 +93,7 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
         SorenessClearances = logbook.SorenessClearances(chosen.Paddler.Id),
         GivenCards = logbook.Cards(chosen.Paddler.Id),
+        Squad = _lessons.For(this, chosen.Paddler),
         Today = Today,
     };
 

@@ -47,9 +47,16 @@ public sealed class Merge
     }
 
     /// <summary>Compares a shared record with a logbook.</summary>
-    /// <exception cref="LogbookException">The logbook cannot be read, or an id in the file belongs to something else here.</exception>
-    public static MergePlan Plan(LogbookFile here, SharedRecord file) =>
-        new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
+    /// <param name="here">The logbook.</param>
+    /// <param name="file">The shared record.</param>
+    /// <param name="today">The day: outings of a later one are refused, as they are when typed; where it is not told, any day is believed.</param>
+    /// <exception cref="LogbookException">The logbook cannot be read, an outing's day cannot be believed, or an id in the file belongs to something else here.</exception>
+    public static MergePlan Plan(LogbookFile here, SharedRecord file, DateOnly? today = null)
+    {
+        if (today is DateOnly day && file.Contents.Outings.Select(outing => Plausible.ProblemWithDate(outing.Date, day)).FirstOrDefault(problem => problem is not null) is string wrong)
+            throw new LogbookException($"The record holds an outing that cannot be right: {wrong.TrimEnd('.')}; nothing was merged.");
+        return new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
+    }
 
     private MergePlan Plan(SharedRecord file)
     {

@@ -14,16 +14,12 @@ public static class Sharing
     /// <exception cref="LogbookException">The file cannot be written.</exception>
     public static void Save(LogbookFile logbook, ShareOptions options, string path)
     {
-        string unfinished = path + ".unfinished";
         try
         {
-            using (FileStream file = File.Create(unfinished))
-                Write(logbook, options, file);
-            File.Move(unfinished, path, overwrite: true);
+            OutputFile.Write(path, file => Write(logbook, options, file));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            File.Delete(unfinished);
             throw new LogbookException($"The record cannot be written to {path} ({e.Message.TrimEnd('.')}); choose another place.", e);
         }
     }

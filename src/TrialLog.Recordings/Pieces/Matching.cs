@@ -63,8 +63,16 @@ public sealed partial record RecordedOuting
                 : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? The recording does not tell.");
         if (fit is [var against, ..])
             return read.Taking(against, $"These can only be {Described(against)}, but {against.Against}. Is it so?");
-        return read.Taking(readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings[0], null);
+        // What the watch itself marked is not given up for a number that fits by chance.
+        // Else the number, and if none has it, the reading with the largest share of pieces of the card's distance.
+        return read.Taking(
+            readings[0].Shape == PieceShape.Intervals ? readings[0]
+            : readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings.OrderByDescending(r => ShareThatFits(r, card)).ThenBy(r => r.Against is null ? 0 : 1).First(),
+            null);
     }
+
+    private static double ShareThatFits(PieceReading reading, PieceCard card) =>
+        reading.Kept is { Count: > 0 } kept ? kept.Count(p => card.Fits(p.Distance)) / (double)kept.Count : 0;
 
     // The rests of the card tell where those of one reading are about as long and those of the others are not.
     private static PieceReading? ByRest(List<PieceReading> readings, PieceCard card)

@@ -13,7 +13,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     // No sources: chosen. A current differs by less from one piece to the next, and two legs at one effort by less after it.
     private const double CurrentChanges = 0.25, DriftDiffers = 0.3, UsualEasyShare = 0.72;
     private const int LongestSeam = 90, MostParts = 5;
-    private const double SeamShare = 0.7;
+    private const double SeamShare = 0.7, EndsWhereItBegan = 0.3;
+    private const int HalfTurn = 5;
 
     private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
 
@@ -61,14 +62,9 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         var names = new Dictionary<Stretch, string?>();
         foreach (WatchStep step in marks.Steps)
         {
-            List<Stretch> inside = Inside(legs, step.Stretch);
-            if (inside.Count == 0 && !track.Unbroken(step.Stretch.First, step.Stretch.Last))
+            if (!track.Unbroken(step.Stretch.First, step.Stretch.Last))
                 continue;
-            if (inside.Count == 0)
-                inside.Add(step.Stretch);
-            // Where the step begins and ends the paddling does.
-            inside[0] = inside[0] with { First = Math.Min(step.Stretch.First, inside[0].Last - 1) };
-            inside[^1] = inside[^1] with { Last = Math.Max(step.Stretch.Last, inside[^1].First + 1) };
+            List<Stretch> inside = Between(step.Stretch, legs);
             groups.Add(inside);
             names[inside[0]] = step.Name;
         }
@@ -245,15 +241,27 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         && Course(before).Cosine(Course(after)) >= Directions.SameWayCosine
         && track.Along[after.First] - track.Along[before.Last] >= SeamShare * Math.Min(Speed(before), Speed(after)) * (track.Seconds[after.First] - track.Seconds[before.Last]);
 
-    /// <summary>The legs between two points, from the one to the other; the way between them as one leg where none was found.</summary>
-    public List<Stretch> Between(Stretch frame)
+    /// <summary>The legs between two points, from the one to the other: those found, else out and back by the farthest point, else one.</summary>
+    public List<Stretch> Between(Stretch frame) => Between(frame, found);
+
+    private List<Stretch> Between(Stretch frame, List<Stretch> all)
     {
-        List<Stretch> legs = Inside(found, frame);
+        List<Stretch> legs = Inside(all, frame);
         if (legs.Count < 2)
-            return [frame];
+            return OutAndBack(frame) ?? [frame];
         legs[0] = legs[0] with { First = frame.First };
         legs[^1] = legs[^1] with { Last = frame.Last };
         return legs;
+    }
+
+    // Where noise hid a leg, but the way ends about where it began.
+    private List<Stretch>? OutAndBack(Stretch frame)
+    {
+        if (Course(frame).Length > EndsWhereItBegan * (track.Along[frame.Last] - track.Along[frame.First]))
+            return null;
+        int turn = Enumerable.Range(frame.First, frame.Seconds + 1).MaxBy(i => track.Between(frame.First, i).Length);
+        List<Stretch> legs = [new(frame.First, turn - HalfTurn), new(turn + HalfTurn, frame.Last)];
+        return legs.TrueForAll(l => l.Seconds >= RecordedOuting.ShortestLeg.TotalSeconds) && Course(legs[0]).Cosine(Course(legs[1])) <= -Directions.SameWayCosine ? legs : null;
     }
 
     private static List<Stretch> Inside(List<Stretch> legs, Stretch frame) =>

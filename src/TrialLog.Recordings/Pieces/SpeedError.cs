@@ -6,9 +6,9 @@ namespace TrialLog.Recordings.Pieces;
 /// <summary>How sure the speed of a piece is, from the noise of its recording.</summary>
 internal static class SpeedError
 {
-    // The noise that smoothing leaves of a fix, metres; and how unsteady paddling is at the ends that are left out, as a share of speed over
+    // The noise that smoothing leaves of a fix, metres, and the share of the slow noise that is as quick; and how unsteady paddling is at the ends that are left out, as a share of speed over
     // so many seconds. No sources: chosen.
-    private const double Fine = 0.3, Unsteady = 0.02, UnsteadySeconds = 10;
+    private const double Fine = 0.1, FineShare = 0.1, Unsteady = 0.012, UnsteadySeconds = 10;
     // For what is not known of the noise itself.
     private const double Doubt = 1.12;
     private const double Least = 0.05, Most = 20;
@@ -48,7 +48,8 @@ internal static class SpeedError
                 variance += weightA * weightB * alike * courseA.Cosine(courseB);
             }
 
-            variance += weightA * weightA * (Fine * Fine + Bridged(track, track.Seconds[a]));
+            double fine = Fine + FineShare * track.Noise.Metres;
+            variance += weightA * weightA * (fine * fine + Bridged(track, track.Seconds[a]));
         }
 
         return Math.Clamp(Doubt * 100 * Math.Sqrt(variance) / speed, Least, Most);

@@ -63,7 +63,10 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
         string folder = Path.Combine(home.Length > 0 ? home : ".", "triallog");
         try
         {
-            Directory.CreateDirectory(folder);
+            if (OperatingSystem.IsWindows())
+                Directory.CreateDirectory(folder);
+            else if (!Directory.Exists(folder))
+                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -68,6 +68,8 @@ internal static class CommandLineProgram
         TechniqueCommand.Build(frame),
         OrderSheetCommand.Build(frame),
         SteeringCommand.Build(frame),
+        DecideCommand.Build(frame),
+        SorenessCommand.Build(frame),
         EditCommand.Build(frame),
         ExcludeCommand.Build(frame),
         IncludeCommand.Build(frame),
@@ -78,6 +80,7 @@ internal static class CommandLineProgram
         Coach.NoteCommand.Build(frame),
         Coach.ShareCommand.Build(frame),
         Coach.MergeCommand.Build(frame),
+        Coach.SyncCommand.Build(frame),
     ];
 
     private static IEnumerable<string> CommandPath(ParseResult parsed)

@@ -68,7 +68,8 @@ internal static class DemoCommand
 
         to.WriteLine($"5. Today, after {outings.Count} outings (triallog next)");
         to.WriteLine();
-        NextText.Write(to, NextOuting.For(workspace, chosen), width);
+        (Analysis today, GivenCard card) = NextOuting.For(workspace, chosen, CardWish.None);
+        NextText.Write(to, today, card, width);
     }
 
     private static void Tell(CommandFrame frame, string text) => Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, "   ", 3);

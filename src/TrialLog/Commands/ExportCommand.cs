@@ -17,6 +17,7 @@ internal static class ExportCommand
         var command = new Command("export", "Paddlers, hulls, paddles, outings and pieces as CSV. For cards, technique checks and notes use share.") { csv };
         frame.OnDesk(command, (parsed, workspace) =>
         {
+            workspace.Logbook.CheckPages();
             using var written = new MemoryStream();
             IReadOnlyList<Outing> outings = workspace.Logbook.Outings();
             CsvLog.Write(written, new KnownLog(workspace.Logbook.Paddlers(), workspace.Logbook.Hulls(), workspace.Logbook.Paddles(), outings));

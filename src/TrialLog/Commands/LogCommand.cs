@@ -1,6 +1,5 @@
 using System.CommandLine;
 using TrialLog.Application.Logging;
-using TrialLog.Application.Next;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
@@ -95,7 +94,7 @@ internal static class LogCommand
         GivenCard card = OpenCard.Of(workspace, chosen, on)
             ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} with {chosen.Paddle.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
-            throw new RequestException($"The card has {Say.Count(card.Card.Lengths.Count, "piece")} ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)}); you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
+            throw new RequestException($"The card has {Say.Count(card.Card.Lengths.Count, "piece")}{(card.Blind ? "" : $" ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)})")}; you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
         return [.. typed.Select((piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];
 
         PieceEntry Entry(PieceText piece, Length length, Distance distance) =>

@@ -1,5 +1,4 @@
 using TrialLog.Application.Logging;
-using TrialLog.Application.Next;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
@@ -43,9 +42,9 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
         while (pieces.Count < OutingProblems.MostPieces)
         {
             int next = pieces.Count;
-            bool byCard = card is not null && next < card.Card.Lengths.Count;
+            bool byCard = card is not null && next < card.Card.Lengths.Count, hidden = byCard && card!.Blind;
             PieceDraft? typed = next < before.Pieces.Count ? before.Pieces[next] : null;
-            Length? length = typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
+            Length? length = !hidden && typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
             Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse) ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
             if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>((string? text, out PieceTime value, out string? problem) => TimeText.TryRead(text, distance, usual.Fits, out value, out problem)), out PieceTime? time))
@@ -58,7 +57,7 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
                 continue;
             }
 
-            if (!Question("  Length", length, value => value?.ToText(unit) ?? "", ReadLength, out length)
+            if ((!hidden && !Question("  Length", length, value => value?.ToText(unit) ?? "", ReadLength, out length))
                 || !Question("  Distance", distance, value => value?.ToString() ?? "", Optional<Distance>(Distance.TryParse), out distance)
                 || !Question("  Effort, 0 to 10", Typed<Effort>(typed?.Effort, Effort.TryParse), Text, Optional<Effort>(Effort.TryParse), out Effort? effort))
                 return null;

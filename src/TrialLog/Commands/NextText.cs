@@ -16,12 +16,20 @@ internal static class NextText
 
     /// <param name="to">Where to.</param>
     /// <param name="analysis">What the log says.</param>
+    /// <param name="given">The card as it was given.</param>
     /// <param name="width">Columns to write into.</param>
-    public static void Write(TextWriter to, Analysis analysis, int width)
+    /// <param name="decided">What was decided before, and what came of it; null where nothing was.</param>
+    public static void Write(TextWriter to, Analysis analysis, GivenCard given, int width, string? decided = null)
     {
         bool sore = analysis.Standing == Standing.Sore;
         to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   {Answer.Basis(analysis)}");
         to.WriteLine();
+        if (decided is not null)
+        {
+            Wrapped.Write(to, decided, width);
+            to.WriteLine();
+        }
+
         Wrapped.Write(to, Verdict.Headline(analysis), width);
         foreach (string note in Verdict.Notes(analysis))
             Wrapped.Write(to, note, width);
@@ -31,7 +39,19 @@ internal static class NextText
         foreach ((string label, string value) in Answer.Figures(analysis))
             Wrapped.Write(to, value, width, $"  {label,-LabelColumns + 2}", LabelColumns);
         to.WriteLine();
-        WriteCard(to, analysis.Card, CardReason.Of(analysis), analysis.Paddler.Unit, width, Answer.CardHeading(analysis));
+        LengthUnit unit = analysis.Paddler.Unit;
+        if (given.Card.Lengths.Count == 0)
+            Wrapped.Write(to, given.Reason, width);
+        else if (given.Blind)
+            WriteBlind(to, given.Card, width);
+        else
+            WriteCard(to, given.Card, given.Reason, unit, width, given.By is null ? Answer.CardHeading(analysis) : $"{Quoted.Visible(given.By)}'s card");
+        if (given.By is not null && !given.Blind)
+            Wrapped.Write(to, $"The log itself would ask for {Say.Order(given.OwnLengths, unit)}.", width, "  ", 2);
+        foreach (string option in Answer.MorePieces(analysis))
+            Wrapped.Write(to, option, width, "  ", 2);
+        if (Answer.ToFeel(analysis) is { } feel)
+            Wrapped.Write(to, feel, width, "  ", 2);
         foreach (string warning in Warnings.BesideTheVerdict(analysis))
             Wrapped.Write(to, warning, width, "Warning: ", 9);
         WriteCautions(to, sore ? [Cautions.Water] : Cautions.Of(analysis), width);
@@ -47,6 +67,17 @@ internal static class NextText
             to.WriteLine($"      {card.Rest} easy between pieces");
         if (reason.Length > 0)
             Wrapped.Write(to, reason, width, "  Why: ", 7);
+    }
+
+    private static void WriteBlind(TextWriter to, TrialCard card, int width)
+    {
+        to.WriteLine("Blind card");
+        IReadOnlyList<string> letters = BlindWords.Letters(card);
+        for (int i = 0; i < letters.Count; i++)
+            to.WriteLine($"  {i + 1}.  {letters[i],-10}  {Say.Distance(card.Distance)}  effort {card.Effort}");
+        to.WriteLine($"      {card.Rest} easy between pieces");
+        Wrapped.Write(to, BlindWords.ForThePaddler(card), width, "  ", 2);
+        Wrapped.Write(to, BlindWords.Lost, width, "  Lost the file? ", 2);
     }
 
     private static void WriteCautions(TextWriter to, IReadOnlyList<string> cautions, int width)

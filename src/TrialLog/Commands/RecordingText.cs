@@ -1,3 +1,4 @@
+using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
@@ -39,6 +40,8 @@ internal static class RecordingText
                 Wrapped.Write(to, remark, width, "      ", 6);
         }
 
+        foreach (string line in RecordingSummary.Lines(recording, lengths, unit))
+            Wrapped.Write(to, line, width);
         foreach (RecordingQuestion question in recording.Questions)
             Wrapped.Write(to, question.Says, width);
         to.WriteLine();

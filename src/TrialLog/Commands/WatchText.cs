@@ -1,4 +1,5 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;

@@ -25,7 +25,7 @@ public class OneRuleTests
     public void An_outing_with_another_paddle_leaves_a_card_open_and_the_cards_own_paddle_finds_it()
     {
         using TestProgram program = WithTwoPaddles();
-        program.Must("next", "--paddle", "Reed");
+        program.Must("next", "--paddle", "Reed", "--pieces", "4");
         program.Must("log", "--paddle", "Heron", "50in,1km,5:30,6", "51in,1km,5:31,6");
         string logged = program.Must("log", "--paddle", "Reed", "5:32,6", "5:33,6", "5:34,6", "5:35,6");
         Assert.Contains("5:35", logged);
@@ -37,7 +37,7 @@ public class OneRuleTests
     public void A_card_that_was_paddled_is_not_open_again()
     {
         using TestProgram program = WithTwoPaddles();
-        program.Must("next", "--paddle", "Reed");
+        program.Must("next", "--paddle", "Reed", "--pieces", "4");
         program.Must("log", "--paddle", "Reed", "5:32,6", "5:33,6", "5:34,6", "5:35,6");
         Assert.Contains("No card was open", program.Run("log", "--paddle", "Reed", "5:32,6", "5:33,6", "5:34,6", "5:35,6").Error);
     }

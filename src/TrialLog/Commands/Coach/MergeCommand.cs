@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
@@ -29,7 +30,7 @@ internal static class MergeCommand
         frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json), dryRun = parsed.GetValue(dry);
-            MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)));
+            MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)), workspace.Today);
             MergeChoice? all = parsed.GetValue(mine) ? MergeChoice.KeepHere : parsed.GetValue(theirs) ? MergeChoice.TakeFromFile : null;
             if (!json)
                 MergeText.WritePlan(frame, plan, dryRun);

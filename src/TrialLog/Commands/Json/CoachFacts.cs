@@ -32,7 +32,7 @@ internal sealed record AdviceFacts(
         Outing? paddled = advice.Advice.Paddled;
         return new AdviceFacts(
             advice.Number, card.Id, NoteFacts.Moment(card.GivenAt), paddler.Name, hulls.GetValueOrDefault(card.HullId, ""), paddles.GetValueOrDefault(card.PaddleId, ""),
-            card.Outings, card.Pieces, CardFacts.Of(card.Card, card.Reason), JsonOutput.Inches(card.Best), JsonOutput.Inches(card.LikelyLow), JsonOutput.Inches(card.LikelyHigh),
+            card.Outings, card.Pieces, CardFacts.Of(card), JsonOutput.Inches(card.Best), JsonOutput.Inches(card.LikelyLow), JsonOutput.Inches(card.LikelyHigh),
             JsonOutput.Rounded(card.GainLeftPercent), card.DiminishingReturns, advice.MovedInches is { } moved ? JsonOutput.Rounded(moved) : null,
             paddled is null ? null : FindOuting.NameOf(paddled),
             paddled is null ? null : [.. paddled.Pieces.OrderBy(piece => piece.Order).Select(piece => JsonOutput.Inches(piece.Length))],

@@ -26,6 +26,10 @@ internal static class JsonOutput
     private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json
         : string.Concat(json.Select(c => PlainText.DrivesATerminal(c) ? $"\\u{(int)c:x4}" : c.ToString()));
 
+    /// <summary>An enumeration's name as programs see it: <c>seated-reach</c>.</summary>
+    public static string Kebab<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+
     /// <summary>Inches, to a ten-thousandth.</summary>
     public static double Inches(Length length) => Rounded(length.Inches);
 
@@ -35,6 +39,8 @@ internal static class JsonOutput
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
 [JsonSerializable(typeof(ErrorFacts))]
+[JsonSerializable(typeof(IReadOnlyList<DecisionFacts>))]
+[JsonSerializable(typeof(ClearanceFacts))]
 [JsonSerializable(typeof(NextFacts))]
 [JsonSerializable(typeof(IReadOnlyList<NextFacts>))]
 [JsonSerializable(typeof(CurveFacts))]

@@ -39,7 +39,7 @@ internal sealed record PaddlerFacts(string Name, string Unit, double StartIn, do
         StartLength start = StartLength.Of(paddler);
         return new PaddlerFacts(
             paddler.Name, paddler.Unit == LengthUnit.Centimetres ? "cm" : "in", JsonOutput.Inches(start.Length), JsonOutput.Rounded(start.SpreadInches),
-            StartLengthFacts.Kebab(start.Basis), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
+            JsonOutput.Kebab(start.Basis), paddler.SwapsOnWater, GoalText.Of(paddler.Goal, hulls));
     }
 }
 

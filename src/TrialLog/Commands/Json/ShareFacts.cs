@@ -1,6 +1,7 @@
 using TrialLog.Application.Workspaces;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Shared;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Commands.Json;
 
@@ -15,8 +16,12 @@ internal sealed record MergeFacts(
 {
     public static MergeFacts Of(MergePlan plan, IReadOnlyDictionary<Guid, MergeChoice>? choices) => new(
         choices is not null, plan.Added, plan.Updated, plan.Removed, plan.Same,
-        [.. plan.Questions.Select(question => new QuestionFacts(question.Id, Why(question.Kind), question.What, question.Here, question.InFile, Chosen(choices?[question.Id])))],
+        [.. plan.Questions.Select(question => Fact(question, choices?[question.Id]))],
         plan.Remarks);
+
+    /// <summary>One question, with the choice made of it.</summary>
+    public static QuestionFacts Fact(MergeQuestion question, MergeChoice? choice = null) =>
+        new(question.Id, Why(question.Kind), question.What, question.Here, question.InFile, Chosen(choice));
 
     private static string? Chosen(MergeChoice? choice) => choice switch
     {

@@ -19,14 +19,11 @@ internal sealed record StartLengthFacts(
 {
     public static StartLengthFacts Of(string? paddler, StartLengthAnswer answer, bool steps) => new(
         paddler, answer.Hull?.Name, JsonOutput.Inches(answer.InHull), JsonOutput.Rounded(answer.Start.SpreadInches),
-        JsonOutput.Inches(answer.Likely.Low), JsonOutput.Inches(answer.Likely.High), 0.9, Kebab(answer.Start.Basis),
+        JsonOutput.Inches(answer.Likely.Low), JsonOutput.Inches(answer.Likely.High), 0.9, JsonOutput.Kebab(answer.Start.Basis),
         JsonOutput.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
-        [.. answer.Improvements.Select(one => new ImprovementFacts(Kebab(one.Measure), JsonOutput.Rounded(one.ToInches)))],
+        [.. answer.Improvements.Select(one => new ImprovementFacts(JsonOutput.Kebab(one.Measure), JsonOutput.Rounded(one.ToInches)))],
         answer.HandSpacing is { } hands ? JsonOutput.Inches(hands) : null, answer.Questions,
         steps ? [.. Measuring.All.Select(one => new MeasuringFacts(one.What, one.Steps))] : null);
-
-    /// <summary>An enumeration's name as programs see it: <c>seated-reach</c>.</summary>
-    public static string Kebab<T>(T value) where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 }
 
 /// <summary>A measure that would improve a start length, and the spread it would leave.</summary>
@@ -55,7 +52,7 @@ internal sealed record CarriedFacts(
         row.Hull.Name, row.Paddle.Name, JsonOutput.Inches(row.Paddle.Blade), JsonOutput.Inches(row.Best),
         row.Likely is { } low ? JsonOutput.Inches(low.Low) : null, row.Likely is { } high ? JsonOutput.Inches(high.High) : null,
         row.WithinQuarterInch is { } within ? JsonOutput.Rounded(within) : null,
-        StartLengthFacts.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest), JsonOutput.Inches(row.Paddle.Longest),
+        JsonOutput.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest), JsonOutput.Inches(row.Paddle.Longest),
         JsonOutput.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, JsonOutput.Rounded(row.BladeOffsetInches),
         row.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
         row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null, row.Evidence == CarriedEvidence.ByHand ? null : row.DiminishingReturns);

@@ -1,4 +1,5 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
@@ -16,6 +17,8 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
 {
     private TrialCard? _card;
     private IReadOnlyList<Length>? _typed;
+    private IReadOnlyList<Outing> _sameTime = [];
+    private bool _beside;
 
     public RecordedOuting Recording { get; set; } = recording;
 
@@ -59,7 +62,11 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
                 return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
                 return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Say.Count(kept, "piece")}: l";
-            return Recording.Questions is [var question, ..] ? question.Says : null;
+            if (Recording.Questions is [var question, ..])
+                return question.CanBeConfirmed ? $"{question.Says} y: yes, right as shown" : question.Says;
+            return _sameTime is [var other, ..] && !_beside
+                ? $"The log has an outing of that time, {FindOuting.NameOf(other)} with {Say.Count(other.Pieces.Count, "piece")}. y: this is another one"
+                : null;
         }
     }
 
@@ -68,6 +75,26 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     {
         _card = ImportRecording.Card(session.Workspace, session.Chosen!, Recording.Date);
         Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
+        _sameTime = ImportRecording.SameTime(session.Workspace, session.Chosen!, Recording);
+    }
+
+    /// <summary>Says that what is asked first is right as shown.</summary>
+    public void Confirm()
+    {
+        if (Recording.Questions is [{ CanBeConfirmed: true } question, ..])
+            Recording = Recording.Confirm(question.Kind);
+        else if (Recording.Questions.Count == 0)
+            _beside = true;
+    }
+
+    /// <summary>Reads the stretches as pieces in the next way there is.</summary>
+    /// <exception cref="InvalidValueException">There is but one.</exception>
+    public void ReadOtherwise()
+    {
+        PieceShape[] shapes = [.. Recording.Readings.Select(reading => reading.Shape).Distinct()];
+        if (shapes.Length < 2)
+            throw new InvalidValueException("The stretches can be read in this way only.");
+        Recording = Recording.As(shapes[(Array.IndexOf(shapes, Recording.Shape) + 1) % shapes.Length]);
     }
 
     /// <summary>The length of a piece; null where it is left out or not known yet.</summary>

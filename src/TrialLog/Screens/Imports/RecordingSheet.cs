@@ -62,6 +62,9 @@ internal sealed class RecordingSheet : Sheet
             new('p', "place", AskPlace),
             new('t', "start and end, typed", AskEdges),
             new('a', "add a piece", AskAdd),
+            new('y', "yes, right as shown", Confirm),
+            new('u', "undo", Undo),
+            new('r', "read otherwise", ReadOtherwise),
         ];
 
     protected override bool OnKeyDown(Key key)
@@ -145,6 +148,16 @@ internal sealed class RecordingSheet : Sheet
             _session.Shell.Try(action);
         Point(_hand.At);
     }
+
+    private void Confirm()
+    {
+        _hand.Confirm();
+        Changed();
+    }
+
+    private void Undo() => OnPiece(() => _hand.Recording = _hand.Recording.Before ?? throw new InvalidValueException("There is nothing to undo."));
+
+    private void ReadOtherwise() => OnPiece(_hand.ReadOtherwise);
 
     private void DropOrKeep() => Correct(recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At));
 

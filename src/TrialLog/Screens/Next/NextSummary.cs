@@ -1,4 +1,4 @@
-using TrialLog.Application.Next;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;

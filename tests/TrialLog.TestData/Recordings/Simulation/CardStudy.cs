@@ -45,6 +45,8 @@ internal static class CardStudy
         ("one way in a row, 1 km", random => ByCard(random, OutingShape.InARow, 1000)),
         ("one way in a row, 400 to 750 m", random => ByCard(random, OutingShape.InARow, Short(random))),
         ("one way in a row, 1 km, short rests", random => ByCard(random, OutingShape.InARow, 1000, shortRests: true)),
+        ("round trips, 1 km, led by the watch", random => Led(ByCard(random, OutingShape.RoundTrips, 1000))),
+        ("one way, easy way back, 1 km, led by the watch", random => Led(ByCard(random, OutingShape.EasyReturn, 1000))),
         ("round trips, 1 km, lengths typed", random => ByCard(random, OutingShape.RoundTrips, 1000, onlyCount: true)),
         ("one way by turns, 1 km, lengths typed", random => ByCard(random, OutingShape.Alternating, 1000, onlyCount: true)),
         ("one way, easy way back, 1 km, lengths typed", random => ByCard(random, OutingShape.EasyReturn, 1000, onlyCount: true)),
@@ -71,7 +73,7 @@ internal static class CardStudy
     {
         (OutingPlan plan, CardFor card) = draw(new Random(seed));
         SimulatedOuting outing = Simulator.Run(plan, seed);
-        RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset)), "simulated.fit");
+        RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset, laps: outing.Laps)), "simulated.fit");
         read = read.For(new PieceCard(card.Pieces, card.Metres is double metres ? Distance.FromMetres(metres) : null));
         bool asked = read.Questions.Count > 0;
         // The recording counts from its first position, which a dropout can have taken or a wild time put too early.
@@ -146,6 +148,8 @@ internal static class CardStudy
         OutingPlan plan = OutingPlan.OfCard(random, shape, metres, shortRests ? (15, 45) : (90, 240), laps, noise);
         return (plan, new CardFor(plan.Speeds.Count, onlyCount ? null : metres));
     }
+
+    private static (OutingPlan Plan, CardFor Card) Led((OutingPlan Plan, CardFor Card) outing) => (outing.Plan with { Programmed = true }, outing.Card);
 
     // Not what the card says is paddled.
     private static (OutingPlan Plan, CardFor Card) Other(Random random, double metres = 1000, int fewer = 0)

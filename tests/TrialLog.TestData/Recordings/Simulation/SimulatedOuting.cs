@@ -1,5 +1,6 @@
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
+using TrialLog.TestData.Recordings.Writing;
 
 namespace TrialLog.TestData.Recordings.Simulation;
 
@@ -42,6 +43,9 @@ internal sealed record SimulatedOuting
 
     /// <summary>Times at which the lap button was pressed, seconds since 1970; empty if it was not used.</summary>
     public required IReadOnlyList<double> Presses { get; init; }
+
+    /// <summary>Laps of the workout that the watch led through; null where it led through none.</summary>
+    public IReadOnlyList<WrittenLap>? Laps { get; init; }
 
     /// <summary>The current, m/s with the first leg.</summary>
     public required double Current { get; init; }

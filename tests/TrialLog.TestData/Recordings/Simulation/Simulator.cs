@@ -1,4 +1,5 @@
 using TrialLog.Recordings.Pieces;
+using TrialLog.TestData.Recordings.Writing;
 
 namespace TrialLog.TestData.Recordings.Simulation;
 
@@ -50,9 +51,27 @@ internal static class Simulator
             Recorded = Watch.Spoil(noisy, plan.Watch, random),
             Pieces = pieces,
             Presses = plan.Laps ? [.. presses.Select(p => start + p + random.Next(-1, 2))] : [],
+            Laps = plan.Programmed ? Laps(pieces, start, paddler.Now, random) : null,
             Current = plan.Current,
             Offset = plan.Start.Offset,
         };
+    }
+
+    // The paddler goes within some seconds of the signal, and the watch's own distance ends the step about where the piece ends.
+    private static List<WrittenLap> Laps(List<TruePiece> pieces, double start, double lasts, Random random)
+    {
+        var laps = new List<WrittenLap>();
+        double from = start;
+        foreach (TruePiece piece in pieces)
+        {
+            double go = Math.Floor(start + piece.Start - random.Next(0, 4)), stop = Math.Ceiling(start + piece.End + random.Next(-1, 3));
+            laps.Add(new WrittenLap(from, go, laps.Count == 0 ? 0 : 1, laps.Count == 0 ? 2 : 1, laps.Count));
+            laps.Add(new WrittenLap(go, stop, 2, 0, laps.Count));
+            from = stop;
+        }
+
+        laps.Add(new WrittenLap(from, start + lasts, 0, 3, laps.Count));
+        return laps;
     }
 
     // From the end of a piece to where the next begins, but for the rest before it.

@@ -1,8 +1,17 @@
 using System.Buffers.Binary;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.TestData.Recordings.Writing;
+
+/// <summary>A lap as a watch that leads through a workout writes it.</summary>
+/// <param name="Start">Seconds since 1970.</param>
+/// <param name="End">Seconds since 1970.</param>
+/// <param name="Trigger">0 pressed, 1 by time, 2 by distance.</param>
+/// <param name="Intensity">0 active, 1 rest, 2 warm-up, 3 cool-down.</param>
+/// <param name="Step">The number of the workout's step.</param>
+internal readonly record struct WrittenLap(double Start, double End, int Trigger, int Intensity, int Step);
 
 /// <summary>Writes FIT activity files by the published protocol, for samples and tests only.</summary>
 internal sealed class FitWriter
@@ -20,7 +29,11 @@ internal sealed class FitWriter
     /// <param name="offset">Local time less UTC; null leaves it untold.</param>
     /// <param name="bigEndian">Byte order.</param>
     /// <param name="compressed">Whether records carry compressed timestamps where they can.</param>
-    public static byte[] Activity(IReadOnlyList<RecordedPoint> points, IReadOnlyList<double> presses, TimeSpan? offset, bool bigEndian = false, bool compressed = false)
+    /// <param name="laps">Laps of a workout, instead of presses; null for none.</param>
+    /// <param name="steps">The workout's steps, name and intensity; null where the file does not carry them.</param>
+    public static byte[] Activity(
+        IReadOnlyList<RecordedPoint> points, IReadOnlyList<double> presses, TimeSpan? offset, bool bigEndian = false, bool compressed = false,
+        IReadOnlyList<WrittenLap>? laps = null, IReadOnlyList<(string Name, int Intensity)>? steps = null)
     {
         var writer = new FitWriter(bigEndian);
         double start = points.Count > 0 ? points[0].Time : Epoch + 1_000_000_000, end = points.Count > 0 ? points[^1].Time : start;
@@ -42,9 +55,25 @@ internal sealed class FitWriter
             last = time;
         }
 
+        for (int i = 0; i < steps?.Count; i++)
+        {
+            writer.Define(5, 27, [(254, 2, 0x84), (7, 1, 0x00), (0, 24, 0x07)]);
+            writer.Message(5, [i, steps[i].Intensity], [2, 1]);
+            byte[] name = new byte[24];
+            System.Text.Encoding.UTF8.GetBytes(steps[i].Name).CopyTo(name, 0);
+            writer.data.AddRange(name);
+        }
+
+        if (laps is not null)
+        {
+            writer.Define(6, 19, [(253, 4, 0x86), (2, 4, 0x86), (7, 4, 0x86), (24, 1, 0x00), (23, 1, 0x00), (71, 2, 0x84)]);
+            foreach (WrittenLap lap in laps)
+                writer.Message(6, [(long)(lap.End - Epoch), (long)(lap.Start - Epoch), (long)((lap.End - lap.Start) * 1000), lap.Trigger, lap.Intensity, lap.Step], [4, 4, 4, 1, 1, 2]);
+        }
+
         writer.Define(3, 19, [(253, 4, 0x86), (2, 4, 0x86), (7, 4, 0x86), (24, 1, 0x00)]);
         double from = start;
-        foreach (double press in presses.Append(end))
+        foreach (double press in laps is null ? presses.Append(end) : [])
         {
             bool pressed = press < end;
             writer.Message(3, [(long)(press - Epoch), (long)(from - Epoch), (long)((press - from) * 1000), pressed ? 0 : 7], [4, 4, 4, 1]);

@@ -2,7 +2,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 
-namespace TrialLog.Application.Next;
+namespace TrialLog.Application.Logging;
 
 /// <summary>
 /// Which card an outing is paddled by: the newest that was given by that day for the hull and one of the paddles, unless it was paddled
