@@ -65,8 +65,7 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("squad, heart rate, blind", testing with
             {
                 LearntFromSquad = new(5, -1.2, 0.5, StartLengthBasis.SeatedReach),
-                Effort = new(0.6, true, 2, null, null),
-                Blind = new(2, testing.Best),
+                Effort = new(0.6, true, 2, null, testing.Best),
             });
         }
     }
