@@ -116,6 +116,23 @@ public static class Tuner
         .OrderBy(check => check.Date).LastOrDefault() is { } latest && TechniqueRule.Implied(latest).Overhead;
 
     /// <summary>
+    /// What so many more outings of the input's hull and paddle should win, percent of speed: the first figure is for none, 0, and it
+    /// never falls. For planning who tests; how it is worked out is in docs/model.md.
+    /// </summary>
+    /// <param name="input">The log, and the hull and paddle to test with.</param>
+    /// <param name="most">The most outings to look ahead.</param>
+    public static IReadOnlyList<double> ValueOfOutings(AnalysisInput input, int most)
+    {
+        AssessedFit assessed = AssessedFit.Of(input);
+        TrialForm form = TrialForm.Of(input, assessed.Fit.Table, Comparisons.Of(assessed.Fit.Table).Count);
+        TrialValue value = TrialValue.Of(input, assessed.Fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
+        double[] won = new double[most + 1];
+        for (int outings = 1; outings <= most; outings++)
+            won[outings] = Math.Max(won[outings - 1], value.Of(outings));
+        return won;
+    }
+
+    /// <summary>
     /// The state of the search before the first outing and after each one, by the calendar. In a log of more than
     /// 80 outings some are left out, never the last.
     /// </summary>
@@ -135,7 +152,9 @@ public static class Tuner
                 TechniqueChecks = last is null ? [] : [.. input.TechniqueChecks.Where(check => check.Date <= last.Date)],
                 Today = last?.Date ?? input.Today,
             };
-            points.Add(new(last?.Id, last?.Date, outings, AssessedFit.Of(then).Says));
+            AssessedFit assessed = AssessedFit.Of(then);
+            double taught = points.Count == 0 ? 0 : assessed.Fit.Posterior.ExpectedLoss(assessed.Align(points[^1].Best)) - assessed.Fit.Posterior.ExpectedLoss(assessed.Align(assessed.Says.Best.Length));
+            points.Add(new(last?.Id, last?.Date, outings, assessed.Says) { TaughtPercent = Math.Max(0, taught) });
         }
 
         return points;

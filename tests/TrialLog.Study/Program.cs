@@ -11,6 +11,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     SeasonsCommand.Create(),
     BenchCommand.Create(),
     SensitivityCommand.Create(),
+    TrialLog.Study.Squads.SquadWeeksCommand.Create(),
     OddLogsCommand.Create(),
     RecordingCommands.Samples(),
     RecordingCommands.Study(),

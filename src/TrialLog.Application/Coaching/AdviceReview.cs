@@ -18,7 +18,23 @@ namespace TrialLog.Application.Coaching;
 /// <param name="MovedInches">Best length known then, less that of the card before for the same hull and paddle; null for the first.</param>
 internal sealed record NumberedAdvice(int Number, Advice Advice, double? MovedInches)
 {
+    /// <summary>What the outing that followed the card taught; null where none followed, or it does not count.</summary>
+    public Lesson? Lesson { get; init; }
+
     public GivenCard Card => Advice.Card;
+}
+
+/// <summary>What an outing taught about the best length.</summary>
+/// <param name="Before">Best length known before it.</param>
+/// <param name="After">Best length known after it.</param>
+/// <param name="Percent">What going from the one to the other should gain, percent of speed.</param>
+/// <param name="Seconds">The same over their race.</param>
+internal sealed record Lesson(Length Before, Length After, double Percent, double Seconds)
+{
+    /// <summary>In a sentence: <c>This outing moved the best length from 49¾ to 49½ in, worth 3 s over the 12 km.</c></summary>
+    public string InWords(Paddler paddler, Voice voice) => Before == After
+        ? $"This outing left the best length at {Say.Length(After, paddler.Unit)}."
+        : $"This outing moved the best length from {Say.Length(Before, paddler.Unit)} to {Say.Length(After, paddler.Unit)}, worth {Say.Seconds(Seconds)} {Say.OverTheRace(paddler, voice)} on average.";
 }
 
 /// <summary>A suggestion, derived anew from the log as it was when the card was given.</summary>
@@ -57,14 +73,36 @@ internal sealed record Rederived(NumberedAdvice Given, Analysis Again)
 /// <summary>What was suggested, from how much data, what was paddled, and how the best length moved.</summary>
 internal static class AdviceReview
 {
-    public static IReadOnlyList<NumberedAdvice> Of(Workspace workspace, Paddler paddler)
+    /// <summary>The cards with what the outings that followed them taught.</summary>
+    public static IReadOnlyList<NumberedAdvice> WithLessons(Workspace workspace, Paddler paddler)
+    {
+        var known = new Dictionary<(Guid, Guid), IReadOnlyDictionary<Guid, Lesson>>();
+        return Of(workspace, paddler, card => known.TryGetValue((card.HullId, card.PaddleId), out IReadOnlyDictionary<Guid, Lesson>? found) ? found
+            : known[(card.HullId, card.PaddleId)] = Lessons(workspace, paddler, card));
+    }
+
+    private static IReadOnlyDictionary<Guid, Lesson> Lessons(Workspace workspace, Paddler paddler, GivenCard card)
+    {
+        if (workspace.Logbook.Hulls().FirstOrDefault(hull => hull.Id == card.HullId) is not { } hull || workspace.Logbook.Paddles().FirstOrDefault(paddle => paddle.Id == card.PaddleId) is not { } paddle)
+            return new Dictionary<Guid, Lesson>();
+        AnalysisInput question = workspace.Question(new Chosen(paddler, hull, paddle));
+        double goal = Tuner.Analyse(question).GoalSeconds;
+        IReadOnlyList<ProgressPoint> points = Tuner.Progress(question);
+        return points.Skip(1).Zip(points).Where(pair => pair.First.OutingId is not null)
+            .ToDictionary(pair => pair.First.OutingId!.Value, pair => new Lesson(pair.Second.Best, pair.First.Best, pair.First.TaughtPercent, goal * (1 - Math.Exp(-pair.First.TaughtPercent / 100))));
+    }
+
+    public static IReadOnlyList<NumberedAdvice> Of(Workspace workspace, Paddler paddler) => Of(workspace, paddler, null);
+
+    private static List<NumberedAdvice> Of(Workspace workspace, Paddler paddler, Func<GivenCard, IReadOnlyDictionary<Guid, Lesson>>? lessons)
     {
         var before = new Dictionary<(Guid, Guid), Length>();
         var all = new List<NumberedAdvice>();
         foreach (Advice advice in AdviceHistory.Of(workspace.Logbook.Cards(paddler.Id), workspace.Logbook.Outings(paddler.Id)))
         {
             GivenCard card = advice.Card;
-            all.Add(new NumberedAdvice(all.Count + 1, advice, before.TryGetValue((card.HullId, card.PaddleId), out Length last) ? card.Best.InchesMoreThan(last) : null));
+            Lesson? lesson = advice.Paddled is { } paddled && lessons is not null ? lessons(card).GetValueOrDefault(paddled.Id) : null;
+            all.Add(new NumberedAdvice(all.Count + 1, advice, before.TryGetValue((card.HullId, card.PaddleId), out Length last) ? card.Best.InchesMoreThan(last) : null) { Lesson = lesson });
             before[(card.HullId, card.PaddleId)] = card.Best;
         }
 

@@ -12,12 +12,20 @@ internal static class CorrectOuting
     /// <exception cref="RequestException">Something is wrong with it; nothing was changed.</exception>
     public static Outing Replace(Workspace workspace, Outing changed)
     {
-        IReadOnlyList<string> problems = OutingProblems.Of(changed, workspace.Logbook.Paddles(), workspace.Logbook.Outings(changed.PaddlerId), workspace.Today);
+        IReadOnlyList<Outing> logged = workspace.Logbook.Outings(changed.PaddlerId);
+        IReadOnlyList<string> problems = OutingProblems.Of(changed, workspace.Logbook.Paddles(), logged, workspace.Today);
         if (problems.Count > 0)
             throw new RequestException(string.Join(Environment.NewLine, problems) + Environment.NewLine + "Nothing was changed.");
+        if (logged.FirstOrDefault(outing => outing.Id == changed.Id) is { } before)
+            changed = changed with { Pieces = [.. changed.Pieces.Select(piece => TypedOver(before.Pieces.FirstOrDefault(old => old.Id == piece.Id), piece))] };
         workspace.Logbook.Change($"Changed the outing {FindOuting.NameOf(changed)}", logbook => logbook.Put(changed));
         return changed;
     }
+
+    // A time or distance that was typed over is no longer the watch's, and the watch's error no longer its own.
+    private static Piece TypedOver(Piece? before, Piece piece) =>
+        before is null || (before.Time == piece.Time && before.Distance == piece.Distance) ? piece
+        : piece with { SpeedErrorPercent = null, TimedBy = before.TimedBy == piece.TimedBy && piece.TimedBy == TimedBy.Watch ? TimedBy.Hand : piece.TimedBy };
 
     /// <summary>Leaves a piece out of every analysis, with the reason; the piece stays in the log.</summary>
     public static Outing Exclude(Workspace workspace, Outing outing, int order, string because)

@@ -27,6 +27,9 @@ internal static class OutingDoubts
         ];
         if ((before is null || !Same(before, outing)) && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
             doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
+        if (outing.Pieces.Any(piece => piece.TimedBy == TimedBy.Watch) && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch)
+            && before?.Pieces.Select(piece => piece.TimedBy).SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
+            doubts.Add("Some pieces are timed by the watch, some by hand: the watch leaves out the start, a stopwatch does not, so they compare badly. Is it so?");
         return doubts;
     }
 

@@ -12,7 +12,7 @@ namespace TrialLog.Application.Reporting;
 /// <summary>Gathers what the coach's report of one paddler is written from.</summary>
 internal static class PrepareReport
 {
-    public static ReportContents Of(Workspace workspace, Chosen chosen, bool withNotes)
+    public static ReportContents Of(Workspace workspace, Chosen chosen, bool withNotes, bool forThePaddler = false)
     {
         AnalysisInput question = workspace.Question(chosen);
         IReadOnlyList<GivenCard> cards = workspace.Logbook.Cards(chosen.Paddler.Id);
@@ -28,6 +28,8 @@ internal static class PrepareReport
                 With(OwnGear.Paddles(workspace, chosen.Paddler, question.Outings), chosen.Paddle)),
             Classical = ClassicalAnalysis.Fit(question),
             Notes = withNotes ? CoachNotes.About(workspace, chosen.Paddler) : [],
+            Decisions = [.. workspace.Logbook.Decisions(chosen.Paddler.Id).Where(decision => decision.HullId == chosen.Hull.Id)],
+            ForThePaddler = forThePaddler,
             Date = workspace.Today,
             Version = ProgramVersion.Text,
         };

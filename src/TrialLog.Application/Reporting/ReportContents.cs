@@ -37,6 +37,12 @@ public sealed record ReportContents
     /// <summary>Coach's notes to print, in any order: on this paddler, these outings, these cards. Empty leaves them out.</summary>
     public IReadOnlyList<CoachNote> Notes { get; init; } = [];
 
+    /// <summary>What was decided for this paddler, hull and paddle, in any order.</summary>
+    public IReadOnlyList<Decision> Decisions { get; init; } = [];
+
+    /// <summary>Whether the page is for the paddler, who is spoken to as "you"; else for the coach, who reads the name.</summary>
+    public bool ForThePaddler { get; init; }
+
     /// <summary>The day of the report.</summary>
     public required DateOnly Date { get; init; }
 

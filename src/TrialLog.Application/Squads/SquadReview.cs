@@ -1,8 +1,6 @@
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
@@ -16,6 +14,14 @@ internal static class SquadReview
     /// hull or paddle cannot be told has a row all the same, which says so.
     /// </summary>
     public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName)
+    {
+        SquadContents squad = Look(workspace, hullName, paddleName);
+        NextOuting.Record(workspace, [.. squad.Rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
+        return squad;
+    }
+
+    /// <summary>As <see cref="Of"/>, noting nothing.</summary>
+    public static SquadContents Look(Workspace workspace, string? hullName, string? paddleName)
     {
         if (hullName is not null)
             workspace.HullNamed(hullName);
@@ -36,34 +42,13 @@ internal static class SquadReview
             }
             catch (RequestException)
             {
-                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Today));
+                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Logbook.SorenessClearances(paddler.Id), workspace.Today));
             }
         }
 
         rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
             .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
-        NextOuting.Record(workspace, [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
         return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
-    }
-
-    /// <summary>
-    /// The squad for a screen, everybody at once: each in the hull and with the paddle they last looked at or paddled. By name until
-    /// every analysis is there, so that rows do not jump about under the reader's eye; then worst first.
-    /// </summary>
-    /// <param name="workspace">The open logbook.</param>
-    /// <param name="outingsOf">A paddler's outings, wherever they are at hand.</param>
-    /// <param name="analysisOf">What the log says, where it is worked out already; null where it is not.</param>
-    public static IReadOnlyList<SquadRow> Listed(Workspace workspace, Func<Paddler, IReadOnlyList<Outing>> outingsOf, Func<Chosen, Analysis?> analysisOf)
-    {
-        List<SquadRow> rows = [];
-        foreach (Paddler paddler in workspace.Logbook.Paddlers().OrderBy(paddler => paddler.Name, StringComparer.OrdinalIgnoreCase))
-        {
-            IReadOnlyList<Outing> outings = outingsOf(paddler);
-            Chosen? chosen = UsualChoice.Of(workspace, paddler, outings);
-            rows.Add(SquadRow.Of(paddler, chosen?.Hull, chosen?.Paddle, chosen is null ? null : analysisOf(chosen), outings, workspace.Today));
-        }
-
-        return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
 
     // Before the first outing, the card that was given tells what is going to be paddled.

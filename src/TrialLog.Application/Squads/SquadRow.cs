@@ -38,18 +38,17 @@ public enum SquadPlace
 public sealed record SquadRow(Paddler Paddler, Hull? Hull, Paddle? Paddle, Analysis? Analysis, DateOnly? LastOuting, Soreness? Soreness, int? DaysSilent)
 {
     /// <summary>That paddler's row on that day, from their analysis, if it is there, and all their outings in any order.</summary>
-    public static SquadRow Of(Paddler paddler, Hull? hull, Paddle? paddle, Analysis? analysis, IReadOnlyCollection<Outing> outings, DateOnly today)
+    public static SquadRow Of(
+        Paddler paddler, Hull? hull, Paddle? paddle, Analysis? analysis, IReadOnlyCollection<Outing> outings, IEnumerable<SorenessClearance> clearances, DateOnly today)
     {
-        Outing? last = outings.MaxBy(outing => (outing.Date, outing.Time ?? TimeOnly.MinValue));
-        Soreness? told = RecentSoreness.Worst(outings, today);
-        bool sore = analysis is null ? RecentSoreness.Hurts(told) : analysis.Standing == Standing.Sore;
-        bool silent = sore && last is not null && RecentSoreness.Hurts(RecentSoreness.WorstOf(last));
-        return new(paddler, hull, paddle, analysis, last?.Date, sore ? told : null, silent ? Math.Max(0, today.DayNumber - last!.Date.DayNumber) : null);
+        StandingSoreness? sore = analysis is null ? StandingSoreness.Of(outings, clearances, today) : analysis.Soreness;
+        DateOnly? last = outings.Count == 0 ? null : outings.Max(outing => outing.Date);
+        return new(paddler, hull, paddle, analysis, last, sore?.Worst, sore is not null && last <= sore.LastTold ? Math.Max(0, today.DayNumber - sore.LastTold.DayNumber) : null);
     }
 
     /// <summary>That paddler's row in the hull and with the paddle that were analysed.</summary>
     public static SquadRow Of(Analysis analysis, IReadOnlyCollection<Outing> outings, DateOnly today) =>
-        Of(analysis.Paddler, analysis.Hull, analysis.Paddle, analysis, outings, today);
+        Of(analysis.Paddler, analysis.Hull, analysis.Paddle, analysis, outings, [], today);
 
     /// <summary>Where on the list.</summary>
     public SquadPlace Place =>
@@ -60,13 +59,17 @@ public sealed record SquadRow(Paddler Paddler, Hull? Hull, Paddle? Paddle, Analy
         : SquadPlace.ToWin;
 
     /// <summary>Whether rest comes before testing.</summary>
-    public bool IsSore => Soreness is not null || Analysis?.Standing == Standing.Sore;
+    public bool IsSore => Soreness is not null;
 
     /// <summary>Whether it is time to stop: nothing to test, and no card.</summary>
     public bool IsFinished => Analysis?.Standing is Standing.Settled or Standing.Flat || Analysis?.Paddle.IsFixed == true;
 
-    /// <summary>Whether a card is handed out this week: there is something to win, and this log can tell it.</summary>
-    public bool Tests => Analysis?.Standing == Standing.Testing && !IsSore && !IsFinished;
+    /// <summary>Whether a card is handed out this week: there is something to win, and trials in this hull can tell it.</summary>
+    public bool Tests => Analysis is not null && CanTest(Analysis);
+
+    /// <summary>Whether a card of that analysis is worth handing out: not while it hurts, nor when it is time to stop, nor where a large crew hides what one paddle does.</summary>
+    public static bool CanTest(Analysis analysis) =>
+        analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
 
     /// <summary>What the usual length costs on average against the true best length, percent of speed: gained partly by going to the best length, partly by more testing.</summary>
     public double ToWinPercent => Analysis is null ? 0 : Analysis.GainFromMovingPercent + Analysis.GainLeftPercent;

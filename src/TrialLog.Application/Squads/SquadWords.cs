@@ -69,7 +69,7 @@ public static class SquadWords
             return "keep it";
         if (row.IsFinished)
             return $"race {WithoutUnit(Say.Length(analysis.Best.Length, unit))}";
-        return analysis.Standing == Tuning.Assessments.Standing.CannotTell ? "try a solo hull"
+        return !row.Tests ? "try a solo hull"
             : $"test {WithoutUnit(Say.Order(analysis.Card.Lengths.Distinct().Order(), unit))}";
     }
 

@@ -11,8 +11,11 @@ namespace TrialLog.Reports.Calendars;
 /// <param name="Change">The logbook's change number: the newer the log, the newer the entry.</param>
 public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? Day, long Change)
 {
-    /// <summary>Whether the paddler has been sore of late, so that the entry's title must not send them afloat.</summary>
-    public bool Sore { get; init; }
+    /// <summary>Whether there is nothing to paddle in that week: sore, done, or not in the plan. Then no entry is made, and one that stands there is called off.</summary>
+    public bool CalledOff { get; init; }
+
+    /// <summary>Whether this is a later outing of a plan, whose lengths follow from the outings before it.</summary>
+    public bool LengthsFollow { get; init; }
 
     /// <summary>
     /// The same for one paddler, hull and ISO week, and for nothing else, so that a calendar replaces the entry that it

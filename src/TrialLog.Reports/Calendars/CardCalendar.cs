@@ -74,11 +74,14 @@ public static class CardCalendar
     private static bool PutOne(Calendar calendar, CalendarCard card, DateTimeOffset now)
     {
         LengthUnit unit = card.Analysis.Paddler.Unit;
-        string title = PlainText.Permitted($"{(card.Sore ? "Rest first; paddle trial when it no longer hurts" : "Paddle trial")}: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {Say.Order(card.Analysis.Card.Lengths, unit)}");
-        string text = Text(card, unit);
         CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
+        if (card.CalledOff)
+            return entry is not null && CallOff(entry, card, now);
+        string lengths = card.LengthsFollow ? $"with {PlainText.Line(card.Analysis.Paddle.Name)}" : Say.Order(card.Analysis.Card.Lengths, unit);
+        string title = PlainText.Permitted($"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {lengths}");
+        string text = Text(card, unit);
         var day = new CalDateTime(card.Day ?? card.Today);
-        if (entry is not null && entry.Summary == title && entry.Description == text && (card.Day is null || day.Equals(entry.Start)))
+        if (entry is not null && entry.Summary == title && entry.Description == text && entry.Status != EventStatus.Cancelled && (card.Day is null || day.Equals(entry.Start)))
             return false;
 
         int sequence = (int)Math.Min(int.MaxValue - 1, Math.Max(0, card.Change));
@@ -94,17 +97,37 @@ public static class CardCalendar
                 (entry.Start, entry.End, entry.Duration) = (day, null, null);
         }
 
+        entry.Status = EventStatus.Confirmed;
         entry.Summary = title;
         entry.Description = text;
+        Stamp(entry, sequence, now);
+        return true;
+    }
+
+    // A calendar that already took the entry in drops it only if it is told so: hence called off, not left out.
+    private static bool CallOff(CalendarEvent entry, CalendarCard card, DateTimeOffset now)
+    {
+        if (entry.Status == EventStatus.Cancelled)
+            return false;
+        entry.Status = EventStatus.Cancelled;
+        entry.Summary = PlainText.Permitted($"Called off: paddle trial, {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}");
+        entry.Description = PlainText.Permitted(PlainText.Line(Verdict.ToDo(card.Analysis)));
+        Stamp(entry, (int)Math.Min(int.MaxValue - 1, Math.Max(card.Change, entry.Sequence + 1L)), now);
+        return true;
+    }
+
+    private static void Stamp(CalendarEvent entry, int sequence, DateTimeOffset now)
+    {
         entry.Sequence = sequence;
         entry.DtStamp = new CalDateTime(now.UtcDateTime, "UTC");
         entry.LastModified = new CalDateTime(now.UtcDateTime, "UTC");
-        return true;
     }
 
     private static string Text(CalendarCard card, LengthUnit unit)
     {
         TrialCard trial = card.Analysis.Card;
+        if (card.LengthsFollow)
+            return PlainText.Permitted(string.Join('\n', ["The lengths follow from the outings before this one.", .. CautionsSection.For(card.Analysis)]));
         List<string> lines =
         [
             PlainText.Line(Verdict.Of(card.Analysis)),

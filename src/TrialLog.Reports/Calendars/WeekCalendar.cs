@@ -1,6 +1,6 @@
 using TrialLog.Application.Files;
+using TrialLog.Application.Squads;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
@@ -12,16 +12,24 @@ internal static class WeekCalendar
 {
     private const int LargestFile = 32 * 1024 * 1024;
 
+    /// <summary>Puts the cards of who tests there; an entry of this week for somebody who does not is called off.</summary>
     /// <exception cref="RequestException">The file is no calendar, or cannot be read or written; what was there is untouched.</exception>
     public static void Put(Workspace workspace, IEnumerable<Analysis> analyses, string file, DateOnly? day)
     {
+        long change = workspace.Logbook.LastChange;
+        Put(workspace, [.. analyses.Select(analysis => new CalendarCard(analysis, workspace.Today, day, change) { CalledOff = !SquadRow.CanTest(analysis) })], file);
+    }
+
+    /// <summary>Puts these entries there.</summary>
+    /// <exception cref="RequestException">The file is no calendar, or cannot be read or written; what was there is untouched.</exception>
+    public static void Put(Workspace workspace, IReadOnlyList<CalendarCard> cards, string file)
+    {
         NewFile.Refuse(workspace, file);
         string? existing = Existing(file);
-        long change = workspace.Logbook.LastChange;
         string calendar;
         try
         {
-            calendar = CardCalendar.Put(existing, analyses.Select(analysis => new CalendarCard(analysis, workspace.Today, day, change) { Sore = workspace.IsSore(analysis.Paddler) }), workspace.Now, ProgramVersion.Text);
+            calendar = CardCalendar.Put(existing, cards, workspace.Now, ProgramVersion.Text);
         }
         catch (InvalidValueException reason)
         {

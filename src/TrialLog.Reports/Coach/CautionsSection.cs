@@ -8,7 +8,8 @@ namespace TrialLog.Reports.Coach;
 internal static class CautionsSection
 {
     /// <summary>One paddler's cautions, the most pressing first.</summary>
-    public static IReadOnlyList<string> For(Analysis analysis) => [.. Cautions.Of(analysis).Select(PlainText.Line), Cautions.Pain];
+    public static IReadOnlyList<string> For(Analysis analysis, Voice voice = default) =>
+        [.. Cautions.Of(analysis, voice).Append(Cautions.Pain).Where((caution, at) => at == 0 || caution != Cautions.Pain || !Cautions.Own(analysis, voice).Any(own => own.Contains(Cautions.Pain))).Select(PlainText.Line)];
 
     /// <summary>The cautions that hold for all of them.</summary>
     public static IReadOnlyList<string> Common(IReadOnlyList<Analysis> analyses) => analyses.Count == 0

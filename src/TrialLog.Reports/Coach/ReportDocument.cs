@@ -22,64 +22,74 @@ internal static class ReportDocument
         + "distance from the best length. Lengths in other hulls and with other blades count through the seat-height rule and "
         + "the exposed-shaft rule. What was known beforehand (body measures) enters as a prior and gives way as pieces come in. Pieces far off "
         + "the rest count for less. The best length is the setting with the least expected loss of speed; the likely range "
-        + "is the central 90 % of the posterior; the next card is the one expected to win the most.";
+        + "holds it 9 times in 10; the next card is the one expected to win the most.";
 
     public static Document Of(ReportContents contents)
     {
         Analysis analysis = contents.Analysis;
-        bool sore = RecentSoreness.Hurts(RecentSoreness.Worst(contents.Outings, contents.Date));
+        bool sore = analysis.Standing == Standing.Sore;
         LengthUnit unit = analysis.Paddler.Unit;
+        Voice voice = contents.ForThePaddler ? Voice.ToThePaddler : new(PlainText.Line(analysis.Paddler.Name));
         var names = new Names(contents);
         IReadOnlyList<Advice> advice = AdviceHistory.Of(contents.Cards, contents.Outings);
-        var sections = new List<Section?>
-        {
-            TheAnswer(analysis, unit, sore),
-            CautionsSection.Of(CautionsSection.For(analysis)),
-            NextOuting(analysis, unit, sore),
-            Curve(analysis, unit, sore),
-            Progress(contents, unit),
-            TrialsSection.Of(contents, advice, names, unit),
-            Checks(analysis),
-            ClassicalSection.Of(contents.Classical, unit),
-            Carried(contents, unit),
-            NotesSection.Of(contents, names),
+
+        // While it hurts the page says one thing: no card, no forecast, nothing that tells what soreness costs in speed.
+        List<Section?> first = sore
+            ? [TheAnswer(analysis, voice), Decided(contents, unit), CautionsSection.Of(CautionsSection.For(analysis, voice))]
+            :
+            [
+                TheAnswer(analysis, voice), NextOuting(analysis), CurveAndProgress(contents, unit), Decided(contents, unit), Checks(analysis),
+                CautionsSection.Of(CautionsSection.For(analysis, voice)),
+            ];
+        List<Section?> appendices =
+        [
+            TrialsSection.Outings(contents, advice, names, unit), TrialsSection.Pieces(contents, names, unit), sore ? null : Settings(analysis, unit),
+            sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit), NotesSection.Of(contents, names),
             new("Method", new Paragraph(Method)),
-        };
+        ];
         return new Document(
             $"Paddle length of {PlainText.Line(analysis.Paddler.Name)}",
             $"In {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. {Say.Count(analysis.Outings, "outing")}, {Say.Count(analysis.Pieces, "piece")} that count.",
-            [.. sections.OfType<Section>()],
-            $"TrialLog {PlainText.Line(contents.Version)}, {Say.Day(contents.Date)}.");
+            [.. first.OfType<Section>()],
+            $"TrialLog {PlainText.Line(contents.Version)}, {Say.Day(contents.Date)}.")
+        {
+            Appendices = [.. appendices.OfType<Section>()],
+        };
     }
 
-    private static Section TheAnswer(Analysis analysis, LengthUnit unit, bool sore)
+    private static Section TheAnswer(Analysis analysis, Voice voice) => new("The answer",
+        new Paragraph(PlainText.Line(Verdict.Of(analysis, voice)), Answers: true),
+        new Facts([.. Answer.Figures(analysis, voice).Select(figure => new Fact(figure.Label, figure.Value))]));
+
+    private static Section? NextOuting(Analysis analysis) => SquadRow.CanTest(analysis)
+        ? new("Next outing", new Cards([CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis, null)]))
+        : null;
+
+    private static Section CurveAndProgress(ReportContents contents, LengthUnit unit)
     {
-        BestLength best = analysis.Best;
-        List<Fact> facts = [.. Answer.Figures(analysis).Select(figure => new Fact(figure.Label, figure.Value))];
-        if (!sore)
-            facts.Insert(1, new("A quarter inch", Say.Chance(best.WithinQuarterInch), Answer.WithinAQuarter(best.WithinQuarterInch, unit)));
-        return new("The answer", new Paragraph(PlainText.Line(Verdict.Of(analysis)), Answers: true), new Facts(facts));
+        var pictures = new List<Figure> { new(ResponsePicture.Of(contents.Analysis, unit)) };
+        if (contents.Progress.Count > 0)
+        {
+            pictures.Add(new(ProgressPictures.BestLength(contents.Progress, unit)));
+            pictures.Add(new(ProgressPictures.Chance(contents.Progress, contents.Analysis.WorthwhilePercent)));
+            pictures.Add(new(ProgressPictures.GainLeft(contents.Progress, contents.Analysis.PricePercent)));
+        }
+
+        return new("The curve, and how the search went", new PictureRow(pictures));
     }
 
-    private static Section NextOuting(Analysis analysis, LengthUnit unit, bool sore) => new("Next outing",
-        new Cards([CardWords.ToFill(Answer.CardHeading(analysis), analysis, null)]));
+    private static Section? Decided(ReportContents contents, LengthUnit unit) => contents.Decisions.Count == 0 ? null : new("Decided",
+        new Bullets([.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id).Select(decision => DecisionWords.Sentence(decision, unit))]));
 
-    private static Section Curve(Analysis analysis, LengthUnit unit, bool sore) => new("Speed against length",
-        new PictureRow([new Figure(ResponsePicture.Of(analysis, unit, sore)), new Figure(ProbabilityPicture.Of(analysis, unit, sore))]),
-        new Paragraph((analysis.Flat ? "The curve is so flat that nothing within an inch either way matters. " : "")
-            + $"Curvature: {Say.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull ({Say.Percent(analysis.Curvature.Low)} to {Say.Percent(analysis.Curvature.High)})."));
+    private static Section? Checks(Analysis analysis) => analysis.Checks.Count == 0 ? null : new("Warnings",
+        new Bullets([.. Warnings.Of(analysis).Select(PlainText.Line)]));
 
-    private static Section? Progress(ReportContents contents, LengthUnit unit) => contents.Progress.Count == 0 ? null : new("Progress",
-        new PictureRow([
-            new Figure(ProgressPictures.BestLength(contents.Progress, unit)),
-            new Figure(ProgressPictures.GainLeft(contents.Progress, contents.Analysis.WorthwhilePercent)),
-        ]));
+    private static Section Settings(Analysis analysis, LengthUnit unit) => new("How likely each setting is",
+        new Figure(ProbabilityPicture.Of(analysis, unit)),
+        new Paragraph($"{Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit)} of the true best length. "
+            + $"Curvature: {Say.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull, likely {Say.Percent(analysis.Curvature.Low)} to {Say.Percent(analysis.Curvature.High)}."));
 
-    private static Section Checks(Analysis analysis) => new("Warnings", analysis.Checks.Count == 0
-        ? new Paragraph(Warnings.None)
-        : new Bullets([.. Warnings.Of(analysis).Select(PlainText.Line)]));
-
-    private static Section? Carried(ReportContents contents, LengthUnit unit) => contents.Carried.Count == 0 ? null : new("Other hulls and blades",
+    private static Section? Carried(ReportContents contents, LengthUnit unit) => contents.Carried.Count == 0 ? null : new("Hulls and paddles",
         new Table("The same search carried over by the seat-height rule and the exposed-shaft rule (common practice, no published source)",
             [new("Hull"), new("Paddle"), new("Blade", true), new("Best length", true), new("Likely range", true), new("Within a quarter inch", true), new("Pieces in it", true), new("Remarks")],
             [.. contents.Carried.Select(carried => (IReadOnlyList<string>)
@@ -96,7 +106,7 @@ internal static class ReportDocument
         if (!carried.InRange)
             remarks.Add("beyond this paddle's range");
         if (carried.DiminishingReturns)
-            remarks.Add("returns have diminished");
+            remarks.Add("time to stop");
         return remarks.Count == 0 ? Say.Nothing : string.Join("; ", remarks);
     }
 }

@@ -13,22 +13,28 @@ namespace TrialLog.Reports.Coach;
 /// <summary>What was suggested, what was paddled, and every piece.</summary>
 internal static class TrialsSection
 {
-    public static Section Of(ReportContents contents, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
+    /// <summary>The outings and what was suggested for them, and the cards that nobody followed.</summary>
+    public static Section Outings(ReportContents contents, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
-        List<Outing> outings = [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
-            .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+        List<Outing> outings = InOrder(contents);
         if (outings.Count == 0 && advice.Count == 0)
-            return new("Trials", new Paragraph("No outing is logged yet."));
-
-        var blocks = new List<Block> { Outings(contents, outings, advice, names, unit) };
+            return new("Outings", new Paragraph("No outing is logged yet."));
+        var blocks = new List<Block>();
+        if (outings.Count > 0)
+            blocks.Add(OutingRows(contents, outings, advice, names, unit));
         if (advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
             blocks.Add(Open(open, names, unit));
-        if (outings.Count > 0)
-            blocks.Add(Pieces(contents.Analysis, outings, names, unit));
-        return new("Trials", [.. blocks]);
+        return new("Outings", [.. blocks]);
     }
 
-    private static Table Outings(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
+    /// <summary>Every piece; null where there is none.</summary>
+    public static Section? Pieces(ReportContents contents, Names names, LengthUnit unit) =>
+        InOrder(contents) is { Count: > 0 } outings ? new("Pieces", PieceRows(contents.Analysis, outings, names, unit)) : null;
+
+    private static List<Outing> InOrder(ReportContents contents) => [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
+        .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+
+    private static Table OutingRows(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
         Dictionary<Guid, Advice> followed = advice.Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
         Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
@@ -70,7 +76,7 @@ internal static class TrialsSection
             Say.Order(given.Card.Card.Lengths, unit), Say.Length(given.Card.Best, unit),
         ])]);
 
-    private static Table Pieces(Analysis analysis, List<Outing> outings, Names names, LengthUnit unit)
+    private static Table PieceRows(Analysis analysis, List<Outing> outings, Names names, LengthUnit unit)
     {
         Dictionary<Guid, AdjustedPiece> adjusted = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
         return new Table("Every piece. Adjusted: speed against the best length, all but length taken out, where the piece is on the curve above",

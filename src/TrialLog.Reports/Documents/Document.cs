@@ -76,6 +76,9 @@ internal sealed record Cards(IReadOnlyList<CardToFill> Items) : Block;
 /// <param name="Caution">What to look out for, if anything.</param>
 internal sealed record CardToFill(string Heading, string Plan, IReadOnlyList<string> Lengths, string Reason, string? Caution);
 
+/// <summary>Lengths in the order to paddle them, to be read at arm's length on a phone.</summary>
+internal sealed record LargeLengths(IReadOnlyList<string> Items) : Block;
+
 /// <summary>Pictures that may stand side by side.</summary>
 internal sealed record PictureRow(IReadOnlyList<Figure> Items) : Block
 {

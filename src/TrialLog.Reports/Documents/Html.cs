@@ -32,12 +32,20 @@ internal static partial class Html
         page.Append("<style>\n").Append(Style).Append("</style>\n</head>\n<body>\n");
         Append(page, new XElement("header", Text("h1", document.Title), Text("p", document.Subtitle)));
         page.Append("<main>\n");
+        bool folds = document.Appendices.Count > 0;
         for (int i = 0; i < document.Sections.Count; i++)
-            AppendSection(page, document.Sections[i], $"section-{i + 1}");
-        if (document.Appendices.Count > 0)
-            AppendAppendices(page, document.Appendices);
+        {
+            string name = $"section-{i + 1}";
+            Section section = document.Sections[i];
+            if (folds || i + 1 < document.Sections.Count)
+                AppendSection(page, section, name);
+            else
+                AppendEnd(page, document.Footer, () => AppendSection(page, section, name));
+        }
+
+        if (folds)
+            AppendAppendices(page, document.Appendices, document.Footer);
         page.Append("</main>\n");
-        Append(page, new XElement("footer", Text("p", document.Footer)));
         return page.Append("</body>\n</html>\n").ToString();
     }
 
@@ -57,7 +65,7 @@ internal static partial class Html
     }
 
     // Closed on a screen; the style opens them on paper. A browser opens one that a link of the contents leads into.
-    private static void AppendAppendices(StringBuilder page, IReadOnlyList<Section> appendices)
+    private static void AppendAppendices(StringBuilder page, IReadOnlyList<Section> appendices, string last)
     {
         Append(page, new XElement("nav", Class("contents"), new XAttribute("aria-labelledby", "contents"),
             Text("h2", "Contents", new XAttribute("id", "contents")),
@@ -65,11 +73,29 @@ internal static partial class Html
         for (int i = 0; i < appendices.Count; i++)
         {
             string name = $"appendix-{i + 1}";
-            page.Append("<details class=\"appendix\">\n");
-            Append(page, new XElement("summary", Text("h2", appendices[i].Heading, new XAttribute("id", name))));
-            AppendBlocks(page, appendices[i], name);
-            page.Append("</details>\n");
+            Section appendix = appendices[i];
+            if (i + 1 < appendices.Count)
+                AppendAppendix(page, appendix, name);
+            else
+                AppendEnd(page, last, () => AppendAppendix(page, appendix, name));
         }
+    }
+
+    private static void AppendAppendix(StringBuilder page, Section appendix, string name)
+    {
+        page.Append("<details class=\"appendix\">\n");
+        Append(page, new XElement("summary", Text("h2", appendix.Heading, new XAttribute("id", name))));
+        AppendBlocks(page, appendix, name);
+        page.Append("</details>\n");
+    }
+
+    // On paper the page's last line stays with what is before it: no sheet for a single line.
+    private static void AppendEnd(StringBuilder page, string last, Action before)
+    {
+        page.Append("<div class=\"end\">\n");
+        before();
+        Append(page, Text("p", last, Class("version")));
+        page.Append("</div>\n");
     }
 
     private static XElement Of(Block block, string name) => block switch
@@ -79,13 +105,14 @@ internal static partial class Html
         Facts facts => new XElement("table", Class("facts"),
             Text("caption", "In figures", Class("unseen")),
             new XElement("tbody", facts.Items.Select(fact => new XElement("tr", Text("th", fact.Label, new XAttribute("scope", "row")), Text("td", fact.Value, Class("figure")),
-                Text("td", fact.Meaning ?? "", Class("meaning")))))),
+                facts.Items.All(one => one.Meaning is null) ? null : Text("td", fact.Meaning ?? "", Class("meaning")))))),
         Bullets bullets => new XElement("ul", bullets.Warn ? Class("warn") : null, bullets.Items.Select(item => Text("li", item))),
         Table rows => Of(rows, name),
         Figure figure => new XElement("figure", figure.Picture.Svg,
             new XElement("figcaption", Text("strong", figure.Picture.Title + "."), " ", PlainText.Permitted(figure.Picture.Key))),
         PictureRow pictures => new XElement("div", Class("pictures"), pictures.Items.Select(item => Of(item, name))),
         Quotation quotation => new XElement("blockquote", Text("p", quotation.Text), Text("footer", quotation.By)),
+        LargeLengths lengths => new XElement("ol", Class("large"), lengths.Items.Select(item => Text("li", item))),
         Cards cards => new XElement("div", Class("cards"), cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };

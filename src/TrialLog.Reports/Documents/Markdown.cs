@@ -35,6 +35,7 @@ internal static class Markdown
         Table table => Of(table),
         Figure figure => $"*{OneLine(figure.Picture.Title)}.* {Escaped(figure.Picture.Description)}",
         Quotation quotation => Lines(PlainText.Permitted(quotation.Text).Split('\n'), line => $"> {Escaped(line)}  ") + $"\n> — {OneLine(quotation.By)}",
+        LargeLengths lengths => Lines(lengths.Items.Select((length, at) => $"{at + 1}. {OneLine(length)}"), line => line),
         Cards cards => string.Join("\n\n", cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No Markdown for {block.GetType().Name}.", nameof(block)),
     };

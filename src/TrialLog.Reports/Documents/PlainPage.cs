@@ -35,6 +35,7 @@ internal static class PlainPage
         Table table => Of(table),
         Figure figure => Wrapped($"{figure.Picture.Title}: {figure.Picture.Description}"),
         Quotation quotation => Wrapped(quotation.Text, "  ") + Wrapped($"({quotation.By})", "  "),
+        LargeLengths lengths => string.Concat(lengths.Items.Select((length, at) => $"  {at + 1}. {Clean(length)}\n")),
         Cards cards => string.Concat(cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No plain text for {block.GetType().Name}.", nameof(block)),
     };

@@ -56,6 +56,22 @@ internal static class Drawing
         IntervalLength = position == AxisPosition.Left ? 40 : 70,
     };
 
+    /// <summary>An upright axis on which each step is ten times the one below.</summary>
+    public static LogarithmicAxis TenthsAxis(string title, double low, double high) => new()
+    {
+        LabelFormatter = value => value.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture),
+        Position = AxisPosition.Left,
+        Title = title,
+        Minimum = low,
+        Maximum = high,
+        TickStyle = TickStyle.Outside,
+        TicklineColor = Quiet,
+        MinorTickSize = 0,
+        MajorGridlineStyle = LineStyle.Solid,
+        MajorGridlineColor = Rule,
+        AxisTitleDistance = 20,
+    };
+
     /// <summary>A straight line across the plot with words beside it.</summary>
     public static LineAnnotation Across(LineAnnotationType type, double at, string text, LineStyle style, OxyColor colour) => new()
     {

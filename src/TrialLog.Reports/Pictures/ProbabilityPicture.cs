@@ -12,8 +12,7 @@ internal static class ProbabilityPicture
 {
     /// <param name="analysis">What the log says.</param>
     /// <param name="unit">The paddler's unit.</param>
-    /// <param name="sore">Whether soreness of late limits the lengths, so that the one proposed need not be the best for speed.</param>
-    public static Picture Of(Analysis analysis, LengthUnit unit, bool sore)
+    public static Picture Of(Analysis analysis, LengthUnit unit)
     {
         List<StepProbability> steps = [.. analysis.Best.Probabilities];
         double half = 0.38 * Gap(steps, unit);
@@ -38,13 +37,12 @@ internal static class ProbabilityPicture
         }
 
         string title = "Probability of each setting";
-        string description = "The probability that each setting is the nearest to the truly best length. Most likely first: "
+        string description = "The probability that each setting is the nearest to the true best length. Most likely first: "
             + string.Join(", ", steps.OrderByDescending(step => step.Probability).ThenBy(step => step.Length).Take(5)
                 .Select(step => $"{Say.Length(step.Length, unit)} {Say.Chance(step.Probability)}"))
             + $". Within a quarter inch of {Say.Length(analysis.Best.Length, unit)}: {Say.Chance(analysis.Best.WithinQuarterInch)}.";
         string key = steps.All(step => step.Length != analysis.Best.Length)
-            ? $"{Say.Length(analysis.Best.Length, unit)}, {(sore ? "the length for now, held down by soreness" : "the length proposed")}, is too unlikely to be the best for a bar of its own."
-            : sore ? "Dark bar: the length for now, the best that soreness leaves open; it need not be the tallest."
+            ? $"{Say.Length(analysis.Best.Length, unit)}, the length suggested, is too unlikely to be the best for a bar of its own."
             : "Dark bar: the best length, which loses the least on average and need not be the tallest.";
         return new Picture(title, description, key,
             Drawing.Of(plot, "probability", title, description));

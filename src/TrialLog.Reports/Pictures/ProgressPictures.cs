@@ -4,6 +4,7 @@ using OxyPlot.Axes;
 using OxyPlot.Series;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Reports.Pictures;
@@ -37,27 +38,45 @@ internal static class ProgressPictures
         string title = "Best length by outing";
         string description = From(progress, point => $"best length {Say.Length(point.Best, unit)}, likely range {Say.Range(point.LikelyLow, point.LikelyHigh, unit)}");
         return new Picture(title, description,
-            "Diamond: best length known then; filled once returns had diminished. Bar: its likely range, the central 90 %."
+            "Diamond: best length known then; filled once it was time to stop. Bar: its likely range."
                 + (progress.Any(point => point.Best < point.LikelyLow || point.Best > point.LikelyHigh) ? " A diamond off its bar: soreness or the paddle left nothing better open." : ""),
             Drawing.Of(plot, "best-length", title, description));
     }
 
-    public static Picture GainLeft(IReadOnlyList<ProgressPoint> progress, double worthwhilePercent)
+    /// <summary>The first half of what the stop rule looks at: the chance of a worthwhile gain against the chance to stop below.</summary>
+    public static Picture Chance(IReadOnlyList<ProgressPoint> progress, double worthwhilePercent)
+    {
+        double stop = TuningSettings.Default.StopBelow;
+        string title = "Chance of a worthwhile gain by outing";
+        string description = $"The chance that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more; below {Say.Chance(stop)} it is low enough to stop. "
+            + From(progress, point => $"a chance of {Say.Chance(point.ProbabilityWorthwhileLeft)}");
+        return new Picture(title, description, $"Diamond: the chance then; filled once it was time to stop. Dashed: {Say.Chance(stop)}, low enough to stop.",
+            Drawing.Of(Falling(progress, "Chance, % (log scale)", point => 100 * point.ProbabilityWorthwhileLeft, 100 * stop, 0.1, 100), "chance", title, description));
+    }
+
+    /// <summary>The second half: the gain left against what an outing must win to be worth it.</summary>
+    public static Picture GainLeft(IReadOnlyList<ProgressPoint> progress, double pricePercent)
+    {
+        string title = "Gain left by outing";
+        string description = $"What the best length known then costs on average against the true best length. An outing is worth it where it should win {Say.ChosenPercent(pricePercent)} of it. "
+            + From(progress, point => $"gain left {Say.Percent(point.GainLeftPercent)}");
+        return new Picture(title, description, $"Diamond: gain left then, on average; filled once it was time to stop. Dashed: {Say.ChosenPercent(pricePercent)}, the price of an outing.",
+            Drawing.Of(Falling(progress, "Gain left, % (log scale)", point => point.GainLeftPercent, pricePercent, 0.001, 10), "gain-left", title, description));
+    }
+
+    // Both fall by the same share from outing to outing rather than by the same amount, and their lines lie near nought: hence a logarithmic scale.
+    private static PlotModel Falling(IReadOnlyList<ProgressPoint> progress, string says, Func<ProgressPoint, double> height, double line, double least, double most)
     {
         PlotModel plot = Drawing.Plot();
-        double top = Math.Max(worthwhilePercent, progress.Max(point => point.GainLeftPercent));
+        double[] heights = [.. progress.Select(point => Math.Clamp(height(point), least, most))];
         plot.Axes.Add(OutingAxis(progress));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Gain left, % of speed", -0.05 * top, 1.12 * top));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, worthwhilePercent, "", LineStyle.Dash, Drawing.Mark));
-        var line = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
-        line.Points.AddRange(progress.Select(point => new DataPoint(point.Outings, point.GainLeftPercent)));
-        plot.Series.Add(line);
-        AddMarks(plot, progress, point => point.GainLeftPercent);
-        string title = "Gain left by outing";
-        string description = $"The worthwhile change is {Say.Percent(worthwhilePercent)}. {From(progress, point => $"gain left {Say.Percent(point.GainLeftPercent)}, probability that a worthwhile gain is left {Say.Chance(point.ProbabilityWorthwhileLeft)}")}";
-        return new Picture(title, description,
-            "Diamond: expected loss of speed at the best length known then; filled once returns had diminished. Dashed: the worthwhile change.",
-            Drawing.Of(plot, "gain-left", title, description));
+        plot.Axes.Add(Drawing.TenthsAxis(says, Math.Min(line, heights.Min()) / 1.6, Math.Max(line, heights.Max()) * 1.6));
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, line, "", LineStyle.Dash, Drawing.Mark));
+        var drawn = new LineSeries { Color = Drawing.Line, StrokeThickness = 2 };
+        drawn.Points.AddRange(progress.Select((point, at) => new DataPoint(point.Outings, heights[at])));
+        plot.Series.Add(drawn);
+        AddMarks(plot, progress, point => Math.Clamp(height(point), least, most));
+        return plot;
     }
 
     private static string From(IReadOnlyList<ProgressPoint> progress, Func<ProgressPoint, string> state)

@@ -17,8 +17,7 @@ internal static class ResponsePicture
 
     /// <param name="analysis">What the log says.</param>
     /// <param name="unit">The paddler's unit.</param>
-    /// <param name="sore">Whether soreness of late limits the lengths, so that the one proposed need not be the best for speed.</param>
-    public static Picture Of(Analysis analysis, LengthUnit unit, bool sore)
+    public static Picture Of(Analysis analysis, LengthUnit unit)
     {
         (double left, double right) = Window(analysis, unit);
         List<CurvePoint> points = [.. analysis.Curve.Points.Where(point => Say.OnAxis(point.Length, unit) >= left && Say.OnAxis(point.Length, unit) <= right)];
@@ -33,13 +32,13 @@ internal static class ResponsePicture
 
         PlotModel plot = Drawing.Plot();
         plot.Axes.Add(Drawing.LengthAxis(AxisPosition.Bottom, "Overall length", left, right, unit));
-        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, sore ? $"Speed against {Say.Length(analysis.Best.Length, unit)}, %" : "Speed against the best length, %", bottom, top));
+        plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Speed against the best length, %", bottom, top));
         plot.Series.Add(Band(points, unit));
         plot.Series.Add(Mean(points, unit));
         plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
         if (analysis.Current != analysis.Best.Length)
             plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Current, unit), " now", LineStyle.Dash, Drawing.Quiet));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Best.Length, unit), sore ? " for now" : " best", LineStyle.Solid, Drawing.Mark));
+        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Best.Length, unit), " best", LineStyle.Solid, Drawing.Mark));
 
         List<AdjustedPiece> beyond = [.. pieces.Where(piece => piece.Percent < bottom || piece.Percent > top)];
         List<AdjustedPiece> within = [.. pieces.Except(beyond)];
@@ -50,7 +49,7 @@ internal static class ResponsePicture
 
         string title = "Response curve";
         string description = Description(analysis, unit, beyond.Count);
-        return new Picture(title, description, Key(pieces, beyond, sore), Drawing.Of(plot, "response", title, description));
+        return new Picture(title, description, Key(pieces, beyond), Drawing.Of(plot, "response", title, description));
     }
 
     // What was paddled, where the paddler is and what is likely, with an inch around, as far as the curve goes.
@@ -95,9 +94,9 @@ internal static class ResponsePicture
         return marks;
     }
 
-    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond, bool sore)
+    private static string Key(List<AdjustedPiece> pieces, List<AdjustedPiece> beyond)
     {
-        string key = $"Line: mean speed. Shaded between dashes: its central 90 %. Dashes and dots: a worthwhile change below the {(sore ? "length for now, which soreness limits" : "best")}.";
+        string key = "Line: mean speed. Shaded between dashes: likely there. Dashes and dots: a worthwhile change below the best.";
         if (pieces.Any(piece => piece.Weight >= LittleWeight))
             key += " Circle: a piece, adjusted for everything but length.";
         if (pieces.Except(beyond).Any(piece => piece.Weight < LittleWeight))

@@ -205,6 +205,12 @@ public sealed record ProgressPoint(Guid? OutingId, DateOnly? Date, int Outings, 
     /// <summary>Probability then that a worthwhile gain was left.</summary>
     public double ProbabilityWorthwhileLeft => Then.ProbabilityWorthwhileLeft;
 
+    /// <summary>
+    /// What going from the best length of the point before to this one's should gain by all that was known after this outing, percent of
+    /// speed: what the outing taught. 0 for the first point, and where the best length stayed.
+    /// </summary>
+    public double TaughtPercent { get; init; }
+
     /// <summary>Whether it was time to stop then.</summary>
     public bool DiminishingReturns => Then.DiminishingReturns;
 }

@@ -59,6 +59,7 @@ internal static class CommandLineProgram
         ImportCommand.Build(frame),
         ExportCommand.Build(frame),
         NextCommand.Build(frame),
+        PlanCommand.Build(frame),
         CurveCommand.Build(frame),
         ProgressCommand.Build(frame),
         CheckCommand.Build(frame),

@@ -87,7 +87,7 @@ internal static class EditCommand
                 changed = changed with { PaddlerId = workspace.PaddlerNamed(newOwner).Id };
             if (changed == outing)
                 throw new RequestException("Nothing to change was given; see: triallog edit --help");
-            CorrectOuting.Replace(workspace, changed);
+            changed = CorrectOuting.Replace(workspace, changed);
             HistoryText.Write(frame.Out, changed, workspace.Logbook.Hulls().First(hull => hull.Id == changed.HullId), workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
             DoubtText.Write(frame, workspace, changed, outing);
         });

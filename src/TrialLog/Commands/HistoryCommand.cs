@@ -22,6 +22,8 @@ internal static class HistoryCommand
         var advice = new Coach.AdviceOptions(command);
         frame.OnDesk(command, (parsed, workspace) =>
         {
+            if (advice.ShowHeld(frame, parsed, workspace))
+                return;
             Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
             if (advice.Asked(parsed))
             {

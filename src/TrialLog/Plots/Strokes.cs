@@ -41,7 +41,13 @@ internal static class StrokesOf
             return text;
         var plain = new StringBuilder(text.Length);
         foreach (char glyph in text)
+        {
+            // 49¾ would become 493/4.
+            if (glyph is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' && plain.Length > 0 && char.IsAsciiDigit(plain[^1]))
+                plain.Append(' ');
             plain.Append(char.IsAscii(glyph) ? glyph.ToString() : InAscii(glyph));
+        }
+
         return plain.ToString();
     }
 

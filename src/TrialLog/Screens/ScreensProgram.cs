@@ -36,8 +36,6 @@ internal static class ScreensProgram
     public static ShellWindow Window(IApplication app, Workspace workspace, Analyses analyses, Func<string, string?> environment)
     {
         var look = new Look(StrokesOf.Environment(environment), Palette.Of(environment));
-        var version = new LogVersion(workspace.Logbook);
-        var outings = new OutingsRead(workspace.Logbook, version);
-        return new ShellWindow(new Session(workspace, version, outings, look, new BackgroundAnalyses(workspace, version, outings, analyses, app.Invoke)));
+        return new ShellWindow(new Session(workspace, look, new BackgroundAnalyses(analyses, app.Invoke), new LogbookQueue(app.Invoke)));
     }
 }

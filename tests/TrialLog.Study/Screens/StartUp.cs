@@ -1,6 +1,5 @@
 using System.ComponentModel;
 using System.Diagnostics;
-using TrialLog.Domain.Boats;
 
 namespace TrialLog.Study.Screens;
 
@@ -44,9 +43,9 @@ internal sealed record StartUp(TimeSpan Frame, TimeSpan Card)
         while (since.Elapsed < TimeSpan.FromSeconds(30))
         {
             string shown = Tmux(socket, "capture-pane", "-p");
-            if (frame is null && shown.Contains("1 Next outing", StringComparison.Ordinal))
+            if (frame is null && shown.Contains("1 Home", StringComparison.Ordinal))
                 frame = since.Elapsed;
-            if (shown.Contains("Paddle these", StringComparison.Ordinal))
+            if (shown.Contains("4 pieces of", StringComparison.Ordinal))
             {
                 var start = new StartUp(frame ?? since.Elapsed, since.Elapsed);
                 Tmux(socket, "send-keys", "q");

@@ -16,6 +16,7 @@ internal sealed record SampleSession(string FileName, int Stream, Func<int, byte
         new("one-length.csv", 23, OneLengthSample.Write),
         new("fleet.csv", 34, FleetSample.Write),
         new("squad.csv", 45, SquadSample.Write),
+        new("squad-year.csv", 67, SquadYearSample.Write),
         new("messy.csv", 56, MessySample.Write),
     ];
 

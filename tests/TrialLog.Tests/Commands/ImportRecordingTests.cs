@@ -117,6 +117,17 @@ public sealed class ImportRecordingTests : IDisposable
     }
 
     [Fact]
+    public void A_time_typed_over_is_by_hand_and_the_two_do_not_mix_unsaid()
+    {
+        _program.Must("import", Fit, "--lengths", "49,51,51,49");
+        string says = _program.Run("edit", "2026-05-09", "1", "--time", "5:41").Error;
+        Assert.Contains("Some pieces are timed by the watch, some by hand", System.Text.RegularExpressions.Regex.Replace(says, @"\s+", " "));
+        IReadOnlyList<Piece> pieces = Assert.Single(Outings()).Pieces;
+        Assert.Equal([TimedBy.Hand, TimedBy.Watch, TimedBy.Watch, TimedBy.Watch], pieces.Select(p => p.TimedBy));
+        Assert.Equal([true, false, false, false], pieces.Select(p => p.SpeedErrorPercent is null));
+    }
+
+    [Fact]
     public void Of_two_outings_in_one_file_each_or_one_is_taken()
     {
         List<RecordedPoint> both = [.. Morning.Recorded, .. Morning.Recorded.Select(p => p with { Time = p.Time + 86400 })];

@@ -7,6 +7,7 @@ using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Formats.Fit;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Entry;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Tuning.References;

@@ -110,6 +110,20 @@ public sealed class BrowserPage(ClientWebSocket socket) : IAsyncDisposable
     /// <summary>Whether the page is laid out as for print.</summary>
     public Task AsPrinted(bool printed) => Call("Emulation.setEmulatedMedia", new JsonObject { ["media"] = printed ? "print" : "" });
 
+    /// <summary>Whether the reader has chosen dark colours.</summary>
+    public Task InTheDark(bool dark) => Call("Emulation.setEmulatedMedia", new JsonObject
+    {
+        ["features"] = new JsonArray(new JsonObject { ["name"] = "prefers-color-scheme", ["value"] = dark ? "dark" : "light" }),
+    });
+
+    /// <summary>What a script's promise comes to, as text.</summary>
+    public async Task<string> EvaluateLater(string script)
+    {
+        JsonNode result = await Call("Runtime.evaluate", new JsonObject { ["expression"] = script, ["returnByValue"] = true, ["awaitPromise"] = true });
+        Assert.True(result["exceptionDetails"] is null, result.ToJsonString());
+        return result["result"]!["value"]?.ToString() ?? "";
+    }
+
     /// <summary>The value of a script's expression, as text.</summary>
     public async Task<string> Evaluate(string script)
     {

@@ -1,7 +1,6 @@
 using System.Xml.Linq;
 using CsCheck;
 using TrialLog.Application.Reporting;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -76,21 +75,23 @@ public class ReportTextTests
     }
 
     [Fact]
-    public void While_sore_the_report_speaks_of_the_length_for_now_and_puts_the_caution_before_the_card()
+    public void While_sore_the_report_says_one_thing_no_card_no_forecast_and_nothing_of_what_speed_it_costs()
     {
-        ReportContents plain = SampleContents.Of(3), sore = plain with
+        ReportContents plain = SampleContents.Of(3);
+        string said = PaddlerReport.ToHtml(SampleContents.Sore(plain)), usual = PaddlerReport.ToHtml(plain);
+        foreach (string held in new[] { "class=\"card\"", "Outings to go", "Gain left", "Chance of a worthwhile gain", "Going from", "Response curve" })
         {
-            Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessLimit = Length.FromInches(50), Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3)) },
-            Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
-            Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
-        };
-        string said = PaddlerReport.ToHtml(sore), usual = PaddlerReport.ToHtml(plain);
-        Assert.Contains("Dark bar: the best length", usual);
-        Assert.DoesNotContain("no longer hurts", usual);
-        Assert.Contains("Dark bar: the length for now", said);
-        Assert.True(said.IndexOf("<h2 id=\"section-2\">Cautions", StringComparison.Ordinal) is > 0 and var caution && caution < said.LastIndexOf("When it no longer hurts", StringComparison.Ordinal));
-        Assert.DoesNotContain("testing still pays", said);
+            Assert.Contains(held == "Going from" ? "Usual length" : held, usual);
+            Assert.DoesNotContain(held, said);
+        }
+
+        Assert.Contains("Rest first", said);
+        Assert.Contains("Ilse Maro logged soreness", said);
+        Assert.Contains("you logged soreness", PaddlerReport.ToHtml(SampleContents.Sore(plain) with { ForThePaddler = true }));
     }
+
+    [Fact]
+    public void Who_is_done_gets_no_card() => Assert.DoesNotContain("class=\"card\"", PaddlerReport.ToHtml(SampleContents.Of(6)));
 
     [Fact]
     public void No_text_can_add_or_change_an_element_of_the_page()
@@ -155,7 +156,8 @@ public class ReportTextTests
         ReportContents contents = SampleContents.Of();
         string html = PaddlerReport.ToHtml(contents), markdown = PaddlerReport.ToMarkdown(contents);
         Assert.True(html.IndexOf("class=\"answer\"", StringComparison.Ordinal) < html.IndexOf("<table", StringComparison.Ordinal));
-        Assert.Contains("**Race 49¾ in and stop testing. On average it costs you 0.04%", markdown);
+        Assert.Contains("**Race 49¾ in and stop testing. On average it costs 0.04%", markdown);
+        Assert.Contains("On average it costs you 0.04%", PaddlerReport.ToMarkdown(contents with { ForThePaddler = true }));
         foreach (string fact in new[] { "TrialLog 0.1.0, 2026-05-03.", "as suggested", "wash from a launch", "Keep the top hand low.", "by rule alone", "Fieller" })
         {
             Assert.Contains(fact, html);

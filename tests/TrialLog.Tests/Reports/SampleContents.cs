@@ -72,6 +72,14 @@ internal static class SampleContents
         };
     }
 
+    /// <summary>The same of somebody who was sore at every piece, a week on.</summary>
+    public static ReportContents Sore(ReportContents plain) => plain with
+    {
+        Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessLimit = Inches(50), Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3)) },
+        Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
+        Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
+    };
+
     public static TrialCard Card(params double[] inches) => new()
     {
         Lengths = [.. inches.Select(Inches)],

@@ -8,7 +8,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Squads;
-using TrialLog.Screens.Base;
 using TrialLog.Tests.Tuning;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
@@ -56,18 +55,24 @@ public class SquadSheetTests(Browser browser)
     public void Days_are_silent_only_after_an_outing_that_hurt()
     {
         ReportContents contents = SampleContents.Of(4);
-        Analysis sore = contents.Analysis with { Standing = Standing.Sore };
         DateOnly last = contents.Outings.Max(outing => outing.Date);
-        Assert.Equal(12, SquadRow.Of(sore, Told(6, 6), last.AddDays(12)).DaysSilent);
-        Assert.Null(SquadRow.Of(sore, Told(6, 1.5), last.AddDays(12)).DaysSilent);
-        Assert.Null(SquadRow.Of(contents.Analysis, Told(0, 0), last.AddDays(12)).DaysSilent);
-        Assert.Equal(SquadPlace.HurtAndSilent, SquadRow.Of(sore, Told(6, 6), last.AddDays(1)).Place);
-        Assert.Equal(SquadPlace.Sore, SquadRow.Of(sore, Told(6, 6), last).Place);
-        Assert.Null(SquadRow.Of(contents.Analysis, [], last).LastOuting);
+        Assert.Equal((12, true), Row(Told(6, 6), last.AddDays(12)));
+        Assert.Equal((300, true), Row(Told(6, 6), last.AddDays(300)));
+        Assert.Equal((null, false), Row(Told(6, 1.5), last.AddDays(12)));
+        Assert.Equal((null, true), Row(Told(6, null), last.AddDays(12)));
+        Assert.Equal((null, false), Row(Told(0, 0), last.AddDays(12)));
+        Assert.Equal((null, false), Row(Told(6, 6), last.AddDays(12), new SorenessClearance { Id = SampleContents.Id(1), PaddlerId = SampleContents.Ilse.Id, Date = last, By = "Tova Lind" }));
+        Assert.Equal((null, false), Row([], last));
 
-        Outing[] Told(double before, double atLast) => [.. contents.Outings.Select(outing => outing with
+        (int?, bool) Row(Outing[] outings, DateOnly today, params SorenessClearance[] cleared)
         {
-            Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(outing.Date == last ? atLast : before) })],
+            SquadRow row = SquadRow.Of(SampleContents.Ilse, null, null, null, outings, cleared, today);
+            return (row.DaysSilent, row.IsSore);
+        }
+
+        Outing[] Told(double before, double? atLast) => [.. contents.Outings.Select(outing => outing with
+        {
+            Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = (outing.Date == last ? atLast : before) is { } points ? Soreness.FromPoints(points) : null })],
         })];
     }
 

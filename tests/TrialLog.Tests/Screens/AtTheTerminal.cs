@@ -28,6 +28,7 @@ internal sealed class AtTheTerminal : IDisposable
     private readonly LogbookFile _logbook;
     private readonly SessionToken _session;
     private readonly bool _waits;
+    private readonly VirtualTimeProvider _time = new();
 
     public AtTheTerminal(string logbook, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8", Analyses? analyses = null, bool waits = true)
     {
@@ -35,7 +36,7 @@ internal sealed class AtTheTerminal : IDisposable
         Dictionary<string, string> variables = environment.Split(' ').Select(pair => pair.Split('=')).ToDictionary(pair => pair[0], pair => pair[1]);
         _logbook = LogbookFile.Open(logbook);
         Workspace = new Workspace(_logbook, new FixedClock(new DateOnly(2026, 11, 25)));
-        _app = Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
+        _app = Terminal.Gui.App.Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(columns, rows);
         _window = ScreensProgram.Window(_app, Workspace, analyses ?? Analyses.OfTheTuning, variables.GetValueOrDefault);
@@ -80,6 +81,14 @@ internal sealed class AtTheTerminal : IDisposable
         int row = Lines.ToList().FindIndex(line => line.Contains(text, StringComparison.Ordinal));
         Assert.True(row >= 0, $"“{text}” is not on the screen:\n{Shown}");
         _app.InjectSequence(InputInjectionExtensions.LeftButtonClick(new Point(Lines[row].IndexOf(text, StringComparison.Ordinal), row)));
+        Settle();
+        return this;
+    }
+
+    /// <summary>Lets time go by on the terminal's clock.</summary>
+    public AtTheTerminal Wait(TimeSpan time)
+    {
+        _time.Advance(time);
         Settle();
         return this;
     }

@@ -8,6 +8,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
 
 namespace TrialLog.Tests.Screens;
@@ -27,7 +28,7 @@ public sealed class ImportTests : IDisposable
         using AtTheTerminal terminal = Opened(Recording);
         int counted = Counting(terminal);
         Assert.Equal(4, counted);
-        terminal.Press(Key.F9).Shows("Saved the outing of").Type("u").Shows("Taken back");
+        terminal.Press(Key.F9).Shows("Saved the outing of").Type("u").Shows("Undone");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
 
         Open(terminal, Recording);

@@ -6,6 +6,7 @@ using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Tests.Plots;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 
@@ -34,6 +35,16 @@ internal static class SampleLog
                 return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, question.Paddle, hull.Name == "OC1" ? 22 : 0);
             }),
         ]);
+
+    /// <summary>A known answer while it hurts.</summary>
+    public static Analysis Sore(Analysis analysis, StandingSoreness soreness) => analysis with
+    {
+        Standing = Standing.Sore,
+        Why = [StandingReason.StillSore],
+        Soreness = soreness,
+        SorenessLimit = Length.FromInches(49.25),
+        Best = analysis.Best with { Length = Length.FromInches(49.25) },
+    };
 
     /// <summary>Writes the logbook to a new file.</summary>
     /// <param name="path">Where.</param>

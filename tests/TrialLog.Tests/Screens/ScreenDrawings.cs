@@ -1,8 +1,12 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Wording;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 
@@ -13,8 +17,8 @@ public sealed class ScreenDrawings : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("triallog-screens-").FullName;
 
     [Theory]
-    [InlineData(1, "next", 80, 24)]
-    [InlineData(1, "next", 140, 45)]
+    [InlineData(1, "home", 80, 24)]
+    [InlineData(1, "home", 140, 45)]
     [InlineData(2, "enter", 80, 24)]
     [InlineData(2, "enter", 140, 45)]
     [InlineData(3, "logbook", 80, 24)]
@@ -30,7 +34,7 @@ public sealed class ScreenDrawings : IDisposable
     public void A_screen_looks_as_it_did(int number, string name, int columns, int rows) => Compare(number, name, columns, rows, "LANG=C.UTF-8");
 
     [Theory]
-    [InlineData(1, "next-ascii")]
+    [InlineData(1, "home-ascii")]
     [InlineData(3, "logbook-ascii")]
     [InlineData(4, "curve-ascii")]
     [InlineData(7, "squad-ascii")]
@@ -40,6 +44,28 @@ public sealed class ScreenDrawings : IDisposable
         Assert.All(shown, glyph => Assert.True(glyph is '\n' or (>= ' ' and <= '~'), $"“{glyph}” is not ASCII"));
     }
 
+    /// <summary>The first screen by where the search stands: the verdict first and whole, the cautions on lines of their own.</summary>
+    [Theory]
+    [InlineData("testing", 80, 24)]
+    [InlineData("settled", 80, 24)]
+    [InlineData("flat", 80, 24)]
+    [InlineData("cannot-tell", 80, 24)]
+    [InlineData("sore", 80, 24)]
+    [InlineData("nothing-yet", 80, 24)]
+    [InlineData("settled", 140, 45)]
+    [InlineData("testing", 200, 60)]
+    public void Home_looks_as_it_did(string standing, int columns, int rows)
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        Analysis? answer = null;
+        using var terminal = new AtTheTerminal(path, columns, rows, "LANG=C.UTF-8", SampleLog.Known with { Analyse = question => answer = As(standing, SampleLog.Known.Analyse(question)) });
+        string text = string.Join(' ', terminal.Lines.Select(line => line.Trim()));
+        Assert.Contains(Verdict.Headline(answer!), text);
+        Assert.Contains(Cautions.Water, text);
+        StoredDrawing.Matches("Screens", $"home-{standing}-{columns}x{rows}", terminal.Shown);
+    }
+
     [Fact]
     public void The_explanation_looks_as_it_did()
     {
@@ -47,6 +73,21 @@ public sealed class ScreenDrawings : IDisposable
         terminal.Press(Key.F1);
         StoredDrawing.Matches("Screens", "explanation-80x24", terminal.Shown);
     }
+
+    private static Analysis As(string standing, Analysis analysis) => standing switch
+    {
+        "settled" => analysis with { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
+        "flat" => analysis with { Standing = Standing.Flat, Flat = true, Why = [], ProbabilityWorthwhileLeft = 0.02, OutingsToGo = new OutingsToGo(0, 0, 0) },
+        "cannot-tell" => analysis with
+        {
+            Standing = Standing.CannotTell,
+            Why = [StandingReason.OneLengthAnOuting],
+            Checks = [new HealthCheck("one-length-outings") { Count = 12, Of = 12 }],
+        },
+        "sore" => SampleLog.Sore(analysis, new StandingSoreness(Soreness.FromPoints(5), new DateOnly(2026, 11, 20), new DateOnly(2026, 11, 22))),
+        "nothing-yet" => analysis with { Outings = 0, Pieces = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] },
+        _ => analysis,
+    };
 
     private string Compare(int number, string name, int columns, int rows, string environment)
     {

@@ -1,5 +1,4 @@
 using Terminal.Gui.Input;
-using TrialLog.Domain.Boats;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
@@ -29,9 +28,9 @@ public sealed class WorkingItOutTests : IDisposable
             },
         };
         using var terminal = new AtTheTerminal(Logbook, analyses: slow, waits: false);
-        terminal.Shows("Working it out from the log").Type("3").Shows("6 outings").Type("1").Press(Key.Esc).Shows("Stopped before there was an answer").Shows("r work it out");
+        terminal.Shows("Working it out from the log").Type("3").Shows("6 outings").Type("1").Press(Key.Esc).Shows("Stopped before there was an answer").Shows("F5 work it out");
         allowed.Set();
-        terminal.Type("r").WaitFor("Paddle these");
+        terminal.Press(Key.F5).WaitFor("Next outing");
     }
 
     [Fact]
@@ -61,7 +60,7 @@ public sealed class WorkingItOutTests : IDisposable
     {
         SampleLog.Write(Logbook);
         using var terminal = new AtTheTerminal(Logbook, analyses: SampleLog.Known with { Analyse = _ => throw new InvalidOperationException("no piece at all") });
-        terminal.Shows("This could not be worked out: no piece at all").Type("3").Shows("6 outings").Type("5").Shows("r work it out");
+        terminal.Shows("This could not be worked out: no piece at all").Type("3").Shows("6 outings").Type("5").Shows("F5 work it out");
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using TrialLog.Application.Coaching;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
@@ -24,13 +26,29 @@ internal sealed class AdviceOptions
         HelpName = "CARD",
     };
 
+    private readonly Option<bool> _held = new("--held") { Description = "How many of the ranges and forecasts given to the whole squad have held so far." };
+
     public AdviceOptions(Command history)
     {
+        history.Options.Add(_held);
         history.Options.Add(_advice);
         history.Options.Add(_rederive);
     }
 
     public bool Asked(ParseResult parsed) => parsed.GetValue(_advice) || parsed.GetValue(_rederive) is not null;
+
+    /// <summary>Says how the tool has done for the whole squad, if that was asked; whether it was.</summary>
+    public bool ShowHeld(CommandFrame frame, ParseResult parsed, Workspace workspace)
+    {
+        if (!parsed.GetValue(_held))
+            return false;
+        HeldSoFar held = HeldSoFar.Of(workspace, workspace.Logbook.Paddlers());
+        if (parsed.GetValue(frame.Json))
+            JsonOutput.Write(frame.Out, new HeldFacts(held.Ranges, held.RangesHeld, held.Forecasts, held.ForecastsHeld, held.ForecastsOpen));
+        else
+            WriteAll(frame, held.Sentences);
+        return true;
+    }
 
     public void Show(CommandFrame frame, ParseResult parsed, Workspace workspace, Paddler paddler)
     {
@@ -48,10 +66,20 @@ internal sealed class AdviceOptions
         }
 
         Guid? only = parsed.GetValue(frame.Hull) is { } hullName ? workspace.HullNamed(hullName).Id : null;
-        List<NumberedAdvice> all = [.. AdviceReview.Of(workspace, paddler).Where(advice => only is null || advice.Card.HullId == only)];
+        List<NumberedAdvice> all = [.. AdviceReview.WithLessons(workspace, paddler).Where(advice => only is null || advice.Card.HullId == only)];
         if (json)
             JsonOutput.Write<IReadOnlyList<AdviceFacts>>(frame.Out, [.. all.Select(advice => AdviceFacts.Of(advice, paddler, hulls, paddles))]);
         else
+        {
             AdviceText.Write(frame, workspace, all, paddler, hulls, paddles);
+            WriteAll(frame, workspace.Logbook.Decisions(paddler.Id).OrderBy(decision => decision.Date)
+                .Select(decision => $"Decided {Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}, {DecisionWords.Sentence(decision, paddler.Unit)}"));
+        }
+    }
+
+    private static void WriteAll(CommandFrame frame, IEnumerable<string> sentences)
+    {
+        foreach (string sentence in sentences)
+            Wrapped.Write(frame.Out, sentence, frame.ConsoleHost.Width);
     }
 }

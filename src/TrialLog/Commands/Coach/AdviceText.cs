@@ -29,13 +29,17 @@ internal static class AdviceText
             GivenCard card = advice.Card;
             frame.Out.WriteLine($"{advice.Number,2}.  {workspace.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
                 + $"  from {Say.Count(card.Outings, "outing")}, {Say.Count(card.Pieces, "piece")}");
-            Line(frame, "suggested", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}");
+            Line(frame, card.By is null ? "suggested" : "coach's", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}{(card.Blind ? "; blind" : "")}");
+            if (card.By is { } by)
+                Line(frame, "by", $"{Quoted.Visible(by)}{(card.Because is { } because ? $": {Quoted.Visible(because)}" : "")}{(card.OwnLengths.Count == 0 ? "" : $"; the tool's own card was {Order(card.OwnLengths, paddler.Unit)}")}");
             Line(frame, "paddled", advice.Advice.Paddled is { } outing
                 ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: {Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} ({advice.Advice.MatchInWords})"
-                : "not yet, as far as the log tells");
-            Line(frame, "best then", $"{card.Best.ToText(paddler.Unit)}, likely {Say.Range(card.LikelyLow, card.LikelyHigh, paddler.Unit)}; gain left {Say.Percent(card.GainLeftPercent)}"
-                + (card.DiminishingReturns ? "; returns had diminished" : ""));
-            if (advice.MovedInches is { } moved && moved != 0)
+                : "not paddled yet");
+            Line(frame, "best", $"{card.Best.ToText(paddler.Unit)}, likely {Say.Range(card.LikelyLow, card.LikelyHigh, paddler.Unit)}; gain left {Say.Percent(card.GainLeftPercent)}"
+                + (card.DiminishingReturns ? "; time to stop" : ""));
+            if (advice.Lesson is { } lesson)
+                Line(frame, "taught", lesson.InWords(paddler, new Voice(Quoted.Visible(paddler.Name))));
+            else if (advice.MovedInches is { } moved && moved != 0)
                 Line(frame, "moved", $"{Length.FromInches(Math.Abs(moved)).ToText(paddler.Unit)} {(moved > 0 ? "longer" : "shorter")} than the card before");
         }
     }

@@ -23,16 +23,17 @@ internal static class ReportCommand
         var to = new Option<string>("--out") { Description = "The file to write; - for the standard output.", HelpName = "FILE", Required = true };
         var format = new Option<string?>("--format") { Description = "html, md or csv; else by the file's name.", HelpName = "html|md|csv" };
         var notes = new Option<bool>("--notes") { Description = "With the coach's notes." };
+        var paddlers = new Option<bool>("--for-paddler") { Description = "For the paddler, who is spoken to as “you”; else for the coach." };
         var command = new Command("report", "A page for the coach: the answer, the pictures behind it, and every trial.")
         {
-            to, format, notes, frame.Paddler, frame.Hull, frame.Paddle, frame.Json,
+            to, format, notes, paddlers, frame.Paddler, frame.Hull, frame.Paddle, frame.Json,
         };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             string file = parsed.GetRequiredValue(to);
             ReportFormat kind = ReportFormats.Of(parsed.GetValue(format), file);
             Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
-            ReportContents contents = PrepareReport.Of(workspace, chosen, parsed.GetValue(notes));
+            ReportContents contents = PrepareReport.Of(workspace, chosen, parsed.GetValue(notes), parsed.GetValue(paddlers));
             string text = kind.Write(contents);
             if (file == StandardOutput)
             {

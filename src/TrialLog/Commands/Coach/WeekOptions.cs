@@ -22,6 +22,12 @@ internal sealed class WeekOptions
 
     private readonly Option<string?> _sheet = new("--out") { Description = "With --squad: the printable sheet, as .html, .md or .txt.", HelpName = "FILE" };
 
+    private readonly Option<string?> _each = new("--each")
+    {
+        Description = "With --squad: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to send, into this folder.",
+        HelpName = "FOLDER",
+    };
+
     private readonly Option<string?> _calendar = new("--calendar")
     {
         Description = "Put the week's card into a calendar file; the same week again updates its entry.",
@@ -32,14 +38,16 @@ internal sealed class WeekOptions
 
     public WeekOptions(Command next)
     {
-        foreach (Option option in new Option[] { _squad, _sheet, _calendar, _day })
+        foreach (Option option in new Option[] { _squad, _sheet, _each, _calendar, _day })
             next.Options.Add(option);
         next.Validators.Add(result =>
         {
             if (result.GetValue(_sheet) is not null && !result.GetValue(_squad))
                 result.AddError("--out goes with --squad; for one paddler: triallog report --out FILE.html");
-            if (result.GetValue(_day) is not null && result.GetValue(_calendar) is null)
-                result.AddError("--on goes with --calendar FILE.ics.");
+            if (result.GetValue(_each) is not null && !result.GetValue(_squad))
+                result.AddError("--each goes with --squad.");
+            if (result.GetValue(_day) is not null && result.GetValue(_calendar) is null && result.GetValue(_each) is null)
+                result.AddError("--on goes with --calendar FILE.ics or --each FOLDER.");
         });
     }
 
@@ -50,7 +58,9 @@ internal sealed class WeekOptions
     {
         SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(squad.Rows);
-        PutIntoCalendar(parsed, workspace, rows.Where(row => row.Tests).Select(row => row.Analysis!));
+        PutIntoCalendar(parsed, workspace, rows.Select(row => row.Analysis).OfType<Analysis>());
+        string? folder = parsed.GetValue(_each);
+        IReadOnlyList<string> lines = folder is null ? [] : CardFolder.Write(workspace, rows, folder, Day(parsed, workspace));
         string? sheet = parsed.GetValue(_sheet);
         if (sheet is not null)
         {
@@ -64,9 +74,15 @@ internal sealed class WeekOptions
 
         if (parsed.GetValue(frame.Json))
             JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
+        else if (folder is not null)
+        {
+            frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries, workouts for the watch and lines to send.");
+            foreach (string line in lines)
+                Wrapped.Write(frame.Out, line, frame.ConsoleHost.Width, "- ", 2);
+        }
         else if (sheet is null)
             frame.Out.Write(SquadSheet.ToText(squad));
-        else
+        if (sheet is not null && !parsed.GetValue(frame.Json))
             frame.Out.WriteLine($"The squad's sheet is in {Quoted.Brief(sheet, 200)}: {Say.Count(rows.Count, "paddler")}.");
         SayCalendar(frame, parsed, workspace);
     }

@@ -24,7 +24,8 @@ internal sealed record NoteFacts(int Number, Guid Id, string Paddler, string Abo
 internal sealed record AdviceFacts(
     int Number, Guid Id, string GivenAt, string Paddler, string Hull, string Paddle, int Outings, int Pieces, CardFacts Card,
     double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, bool DiminishingReturns, double? BestMovedIn,
-    string? PaddledOuting, IReadOnlyList<double>? PaddledLengthsIn, string Followed, long AsOfChange)
+    string? PaddledOuting, IReadOnlyList<double>? PaddledLengthsIn, string Followed, long AsOfChange,
+    bool Blind, string? By, string? Because, IReadOnlyList<double> OwnLengthsIn, double? TaughtFromIn, double? TaughtToIn, double? TaughtS)
 {
     public static AdviceFacts Of(NumberedAdvice advice, Paddler paddler, IReadOnlyDictionary<Guid, string> hulls, IReadOnlyDictionary<Guid, string> paddles)
     {
@@ -36,9 +37,15 @@ internal sealed record AdviceFacts(
             JsonOutput.Rounded(card.GainLeftPercent), card.DiminishingReturns, advice.MovedInches is { } moved ? JsonOutput.Rounded(moved) : null,
             paddled is null ? null : FindOuting.NameOf(paddled),
             paddled is null ? null : [.. paddled.Pieces.OrderBy(piece => piece.Order).Select(piece => JsonOutput.Inches(piece.Length))],
-            advice.Advice.MatchInWords, card.AsOfChange);
+            advice.Advice.MatchInWords, card.AsOfChange,
+            card.Blind, card.By, card.Because, [.. card.OwnLengths.Select(JsonOutput.Inches)],
+            advice.Lesson is { } lesson ? JsonOutput.Inches(lesson.Before) : null, advice.Lesson is { } after ? JsonOutput.Inches(after.After) : null,
+            advice.Lesson is { } worth ? JsonOutput.Rounded(worth.Seconds) : null);
     }
 }
+
+/// <summary>What <c>history --held --json</c> prints.</summary>
+internal sealed record HeldFacts(int Ranges, int RangesHeld, int Forecasts, int ForecastsHeld, int ForecastsOpen);
 
 /// <summary>What <c>history --rederive --json</c> prints.</summary>
 internal sealed record RederivedFacts(AdviceFacts Given, NextFacts Again, bool Same, IReadOnlyList<DifferenceFacts> Differences)

@@ -54,6 +54,8 @@ internal static class JsonOutput
 [JsonSerializable(typeof(IReadOnlyList<NoteFacts>))]
 [JsonSerializable(typeof(IReadOnlyList<AdviceFacts>))]
 [JsonSerializable(typeof(RederivedFacts))]
+[JsonSerializable(typeof(PlanFacts))]
+[JsonSerializable(typeof(HeldFacts))]
 [JsonSerializable(typeof(ShareFacts))]
 [JsonSerializable(typeof(MergeFacts))]
 [JsonSerializable(typeof(StartLengthFacts))]

@@ -7,6 +7,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Entry;
 
 namespace TrialLog.Commands.Sizing;
 

@@ -3,6 +3,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Screens.Entry;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
@@ -10,13 +11,10 @@ namespace TrialLog.Screens.Base;
 
 /// <summary>
 /// What the analyses found, kept until the log changes. They run one after the other away from the keyboard; a key stops
-/// waiting for them.
+/// waiting for them. Reading what was found begins nothing, so that painting may.
 /// </summary>
 internal sealed class BackgroundAnalyses : IDisposable
 {
-    private readonly Workspace _workspace;
-    private readonly LogVersion _version;
-    private readonly OutingsRead _outings;
     private readonly Analyses _analyses;
     private readonly Action<Action> _onScreenThread;
     private readonly Dictionary<(Guid Paddler, Guid Hull, Guid Paddle, FindingKind Kind), object> _found = [];
@@ -24,17 +22,13 @@ internal sealed class BackgroundAnalyses : IDisposable
     private readonly Stopwatch _since = new();
     private CancellationTokenSource _stop = new();
     private Task _last = Task.CompletedTask;
-    private int _ofVersion = -1;
     private string _failure = "";
 
-    /// <param name="workspace">The open logbook.</param>
-    /// <param name="version">Tells the state of the log: another number after each change.</param>
-    /// <param name="outings">The outings that are looked at.</param>
     /// <param name="analyses">How things are worked out.</param>
     /// <param name="onScreenThread">Runs an action on the thread that owns the screens.</param>
-    public BackgroundAnalyses(Workspace workspace, LogVersion version, OutingsRead outings, Analyses analyses, Action<Action> onScreenThread)
+    public BackgroundAnalyses(Analyses analyses, Action<Action> onScreenThread)
     {
-        (_workspace, _version, _outings, _analyses, _onScreenThread) = (workspace, version, outings, analyses, onScreenThread);
+        (_analyses, _onScreenThread) = (analyses, onScreenThread);
     }
 
     /// <summary>Something was found, or waiting for it was stopped.</summary>
@@ -47,26 +41,48 @@ internal sealed class BackgroundAnalyses : IDisposable
     public bool Stopped { get; private set; }
 
     /// <summary>What is being worked out, and for how long; empty when nothing is.</summary>
-    public string Working => _failure.Length > 0 && !IsWorking ? _failure : IsWorking ? $"Working it out from the log … {_since.Elapsed.TotalSeconds:0.0} s   Esc stops" : Stopped ? "Stopped. r works it out after all" : "";
+    public string Working => _failure.Length > 0 && !IsWorking ? _failure
+        : IsWorking ? $"Working it out from the log … {_since.Elapsed.TotalSeconds:0.0} s   Esc stops"
+        : Stopped ? "Stopped. F5 works it out after all" : "";
 
-    /// <summary>What the log says; null until it is worked out, which begins now unless the user stopped it.</summary>
-    public Analysis? Analysis(Chosen chosen) => Get(chosen, FindingKind.Analysis, _analyses.Analyse);
+    /// <summary>What the log says; null until it was found.</summary>
+    public Analysis? Analysis(Chosen chosen) => Known<Analysis>(chosen, FindingKind.Analysis);
 
-    /// <summary>The search, outing by outing; null until it is worked out.</summary>
-    public IReadOnlyList<ProgressPoint>? Progress(Chosen chosen) => Get(chosen, FindingKind.Progress, _analyses.Progress);
+    /// <summary>The search, outing by outing; null until it was found.</summary>
+    public IReadOnlyList<ProgressPoint>? Progress(Chosen chosen) => Known<IReadOnlyList<ProgressPoint>>(chosen, FindingKind.Progress);
 
-    /// <summary>The best length in every hull and for every blade; null until it is worked out.</summary>
-    public IReadOnlyList<Assessment>? Carried(Chosen chosen) => Get(chosen, FindingKind.Carried, _analyses.Carry);
+    /// <summary>The best length in every hull and for every blade; null until it was found.</summary>
+    public IReadOnlyList<Assessment>? Carried(Chosen chosen) => Known<IReadOnlyList<Assessment>>(chosen, FindingKind.Carried);
+
+    /// <summary>Begins to work it out, unless it is known, begun, or the user stopped it.</summary>
+    public void Want(AnalysisInput input, FindingKind kind)
+    {
+        var key = (input.Paddler.Id, input.Hull.Id, input.Paddle.Id, kind);
+        if (Stopped || _found.ContainsKey(key) || !_wanted.Add(key))
+            return;
+        Func<AnalysisInput, object> work = kind switch
+        {
+            FindingKind.Analysis => _analyses.Analyse,
+            FindingKind.Progress => _analyses.Progress,
+            _ => _analyses.Carry,
+        };
+        Begin(key, () => work(input));
+    }
+
+    /// <summary>The log changed: nothing is known any more.</summary>
+    public void Forget()
+    {
+        _found.Clear();
+        Cancel();
+        (Stopped, _failure) = (false, "");
+    }
 
     /// <summary>Stops waiting for what is being worked out.</summary>
     public void Stop()
     {
         if (!IsWorking)
             return;
-        _stop.Cancel();
-        _stop.Dispose();
-        _stop = new CancellationTokenSource();
-        _wanted.Clear();
+        Cancel();
         Stopped = true;
         Found?.Invoke();
     }
@@ -84,35 +100,23 @@ internal sealed class BackgroundAnalyses : IDisposable
         _stop.Dispose();
     }
 
-    private T? Get<T>(Chosen chosen, FindingKind kind, Func<AnalysisInput, T> work)
-        where T : class
-    {
-        if (_ofVersion != _version.Now)
-        {
-            _found.Clear();
-            _wanted.Clear();
-            _stop.Cancel();
-            _stop.Dispose();
-            _stop = new CancellationTokenSource();
-            _ofVersion = _version.Now;
-            Stopped = false;
-        }
+    private T? Known<T>(Chosen chosen, FindingKind kind)
+        where T : class => (T?)_found.GetValueOrDefault((chosen.Paddler.Id, chosen.Hull.Id, chosen.Paddle.Id, kind));
 
-        var key = (chosen.Paddler.Id, chosen.Hull.Id, chosen.Paddle.Id, kind);
-        if (_found.TryGetValue(key, out object? known))
-            return (T)known;
-        if (!Stopped && _wanted.Add(key))
-            Begin(key, _workspace.Question(chosen, _outings.Of(chosen.Paddler)), work);
-        return null;
+    private void Cancel()
+    {
+        _wanted.Clear();
+        _stop.Cancel();
+        _stop.Dispose();
+        _stop = new CancellationTokenSource();
     }
 
     // What goes wrong in an analysis must not take the screens, and what was typed, with it.
-    private static (T? Result, string Failure) Outcome<T>(Func<AnalysisInput, T> work, AnalysisInput question)
-        where T : class
+    private static (object? Result, string Failure) Outcome(Func<object> work)
     {
         try
         {
-            return (work(question), "");
+            return (work(), "");
         }
         catch (Exception failure) when (failure is not OutOfMemoryException)
         {
@@ -120,8 +124,7 @@ internal sealed class BackgroundAnalyses : IDisposable
         }
     }
 
-    private void Begin<T>((Guid Paddler, Guid Hull, Guid Paddle, FindingKind Kind) key, AnalysisInput question, Func<AnalysisInput, T> work)
-        where T : class
+    private void Begin((Guid Paddler, Guid Hull, Guid Paddle, FindingKind Kind) key, Func<object> work)
     {
         if (_wanted.Count == 1)
             _since.Restart();
@@ -131,7 +134,7 @@ internal sealed class BackgroundAnalyses : IDisposable
             {
                 if (stop.IsCancellationRequested)
                     return;
-                (T? result, string failure) = Outcome(work, question);
+                (object? result, string failure) = Outcome(work);
                 _onScreenThread(() =>
                 {
                     if (stop.IsCancellationRequested)

@@ -5,13 +5,15 @@ using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Base;
 
-/// <summary>One of a few things to pick, by arrows, first letter or mouse.</summary>
+/// <summary>One of several things to pick, by arrows or mouse; letters narrow the list to what holds them.</summary>
 internal sealed class ChoiceSheet : Sheet
 {
     private readonly string _title;
     private readonly IReadOnlyList<string> _choices;
     private readonly IShell _shell;
     private readonly Action<int> _picked;
+    private List<int> _shown;
+    private string _typed = "";
     private int _at;
     private int _top;
 
@@ -19,66 +21,78 @@ internal sealed class ChoiceSheet : Sheet
         : base(look)
     {
         (_shell, _title, _choices, _picked) = (shell, title, choices, picked);
+        _shown = [.. Enumerable.Range(0, choices.Count)];
         _at = Math.Clamp(at, 0, Math.Max(0, choices.Count - 1));
     }
 
+    /// <summary>Letters narrow the list, so they are no keys.</summary>
+    public override bool Typing => true;
+
     public override IReadOnlyList<KeyHint> Keys =>
     [
-        new(Key.Enter, "Enter", "take it", () => Pick(_at)) { Also = [Key.Space] },
-        new(Key.CursorDown, "↓", "next", () => Move(1)) { Also = [Key.Tab] },
-        new(Key.CursorUp, "↑", "before", () => Move(-1)) { Also = [Key.Tab.WithShift] },
-        new(Key.Esc, "Esc", "leave it", _shell.Lift),
+        new(Key.Enter, "Enter", "choose", () => Pick(_at)),
+        new(Key.CursorDown, "↓", "down", () => Move(1)) { Also = [Key.Tab] },
+        new(Key.CursorUp, "↑", "up", () => Move(-1)) { Also = [Key.Tab.WithShift] },
+        new(Key.Esc, "Esc", "cancel", _shell.Lift),
+        new(Key.Empty, "a…z", "narrow", () => { }),
     ];
 
     protected override bool OnKeyDown(Key key)
     {
         if (base.OnKeyDown(key))
             return true;
-        string typed = key.AsRune.ToString();
-        if (typed.Length == 0 || char.IsControl(typed[0]))
+        string typed = key.IsAlt || key.IsCtrl ? "" : key.AsRune.ToString();
+        if (key == Key.Backspace && _typed.Length > 0)
+            Narrow(_typed[..^1]);
+        else if (typed.Length > 0 && !char.IsControl(typed[0]))
+            Narrow(_typed + typed);
+        else
             return false;
-        for (int step = 1; step <= _choices.Count; step++)
-        {
-            int index = (_at + step) % _choices.Count;
-            if (_choices[index].StartsWith(typed, StringComparison.OrdinalIgnoreCase))
-            {
-                Move(index - _at);
-                break;
-            }
-        }
-
         return true;
     }
 
     protected override void Paint(Brush brush)
     {
-        int first = Heading(brush, _title), room = Math.Max(1, brush.Rows - first);
+        int first = Heading(brush, _typed.Length == 0 ? _title : $"{_title}   “{_typed}”"), room = Math.Max(1, brush.Rows - first);
         _top = Math.Clamp(_top, Math.Max(0, _at - room + 1), _at);
-        for (int index = _top; index < Math.Min(_choices.Count, _top + room); index++)
+        for (int index = _top; index < Math.Min(_shown.Count, _top + room); index++)
         {
             bool here = index == _at;
-            brush.Text(2, first + index - _top, (here ? "▸ " : "  ") + _choices[index], here ? Tone.Selected : Tone.Plain);
+            brush.Text(2, first + index - _top, (here ? "▸ " : "  ") + _choices[_shown[index]], here ? Tone.Selected : Tone.Plain);
         }
     }
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < 2 || _top + at.Y - 2 >= _choices.Count)
+        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < 2 || _top + at.Y - 2 >= _shown.Count)
             return false;
         Pick(_top + at.Y - 2);
         return true;
     }
 
-    private void Move(int by)
+    // What begins with the letters stands before what only holds them; letters that nothing holds are not taken.
+    private void Narrow(string typed)
     {
-        _at = Math.Clamp(_at + by, 0, _choices.Count - 1);
+        List<int> holding = [.. Enumerable.Range(0, _choices.Count).Where(index => _choices[index].Contains(typed, StringComparison.CurrentCultureIgnoreCase))];
+        if (holding.Count == 0)
+            return;
+        (_typed, _at, _top) = (typed, 0, 0);
+        _shown = typed.Length == 0 ? holding : [.. holding.OrderByDescending(index => _choices[index].StartsWith(typed, StringComparison.CurrentCultureIgnoreCase))];
         SetNeedsDraw();
     }
 
-    private void Pick(int index)
+    private void Move(int by)
     {
+        _at = Math.Clamp(_at + by, 0, Math.Max(0, _shown.Count - 1));
+        SetNeedsDraw();
+    }
+
+    private void Pick(int at)
+    {
+        if (at >= _shown.Count)
+            return;
+        int index = _shown[at];
         _shell.Lift();
-        if (index < _choices.Count)
-            _picked(index);
+        _picked(index);
     }
 }

@@ -23,6 +23,9 @@ internal interface IShell
     /// <summary>Brings a screen up.</summary>
     void Open(Place place);
 
+    /// <summary>Brings the new outing up to be typed.</summary>
+    void TypeOuting();
+
     /// <summary>Brings an outing of the log up to be changed.</summary>
     void Edit(Outing outing);
 
@@ -37,6 +40,9 @@ internal interface IShell
 
     /// <summary>Runs an action that the user asked for; what cannot be done is said in its own sentence.</summary>
     bool Try(Action action);
+
+    /// <summary>Says what went wrong, if it is of a kind that the user can do something about; else false.</summary>
+    bool Says(Exception failure);
 
     /// <summary>Something on the screen changed.</summary>
     void Redraw();

@@ -18,5 +18,5 @@ internal sealed record KeyHint(Key Key, string Label, string What, Action Do)
     /// <summary>Other keys that do the same and are not shown.</summary>
     public IReadOnlyList<Key> Also { get; init; } = [];
 
-    public bool Answers(Key key) => key == Key || Also.Contains(key);
+    public bool Answers(Key key) => key != Key.Empty && (key == Key || Also.Contains(key));
 }

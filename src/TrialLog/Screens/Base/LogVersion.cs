@@ -2,7 +2,10 @@ using TrialLog.Logbook;
 
 namespace TrialLog.Screens.Base;
 
-/// <summary>Tells the states of the log apart, whoever changed it. What changes no answer can be written without a new state.</summary>
+/// <summary>
+/// Tells the states of the log apart, whoever changed it. What changes no answer can be written without a new state. Used on
+/// the thread of the logbook's queue alone.
+/// </summary>
 internal sealed class LogVersion(LogbookFile logbook)
 {
     private long _seen = logbook.LastChange;
@@ -23,8 +26,11 @@ internal sealed class LogVersion(LogbookFile logbook)
     /// <summary>Writes something that no answer depends on, such as that a card was given.</summary>
     public void Aside(Action write)
     {
-        int before = Now;
+        _ = Now;
+        long before = _seen;
         write();
-        (_seen, _version) = (logbook.LastChange, before);
+        // Anything more than that one change is another program's, and shows up at the next look.
+        if (logbook.LastChange == before + 1)
+            _seen = before + 1;
     }
 }

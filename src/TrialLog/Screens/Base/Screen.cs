@@ -35,7 +35,13 @@ internal abstract class Screen : Canvas
     {
     }
 
-    protected override bool OnKeyDown(Key key)
+    /// <summary>Called when the user comes to the screen, after <see cref="Refresh"/>.</summary>
+    public virtual void Begin() => SetFocus();
+
+    protected override bool OnKeyDown(Key key) => Heed(key);
+
+    /// <summary>Does what the key asks for; false where it asks for nothing here.</summary>
+    protected bool Heed(Key key)
     {
         if (Keys.FirstOrDefault(hint => hint.Answers(key)) is not { } known)
             return false;

@@ -24,7 +24,10 @@ internal abstract class Sheet : Canvas
     /// <summary>What it shows and what its numbers mean, with a heading; null where that is said by the screen below it.</summary>
     public virtual (string Title, string Text)? Explanation => null;
 
-    protected override bool OnKeyDown(Key key)
+    protected override bool OnKeyDown(Key key) => Heed(key);
+
+    /// <summary>Does what the key asks for; false where it asks for nothing here.</summary>
+    protected bool Heed(Key key)
     {
         if (Keys.FirstOrDefault(hint => hint.Answers(key)) is not { } known)
             return false;

@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Wording;
+using TrialLog.Logbook.Shared;
 using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
@@ -8,7 +9,7 @@ using TrialLog.Screens.Paint;
 namespace TrialLog.Screens.Base;
 
 /// <summary>Paragraphs to read, scrolled where they do not fit.</summary>
-internal sealed class TextSheet : Sheet
+internal sealed class TextSheet : Sheet, ISearched
 {
     /// <summary>Longer lines are hard to read.</summary>
     private const int Widest = 84;
@@ -43,8 +44,7 @@ internal sealed class TextSheet : Sheet
     protected override void Paint(Brush brush)
     {
         int row = Heading(brush, _title);
-        string text = Look.Strokes.Write(_text);
-        IReadOnlyList<string> lines = _asWritten ? text.Split('\n') : WordWrap.Lines(text, Math.Min(Widest, brush.Columns - 4));
+        IReadOnlyList<string> lines = Written(brush.Columns);
         _lines = lines.Count;
         _top = Math.Clamp(_top, 0, Math.Max(0, _lines - (brush.Rows - row)));
         for (int line = _top; line < lines.Count && row < brush.Rows; line++, row++)
@@ -66,6 +66,24 @@ internal sealed class TextSheet : Sheet
         else
             return false;
         return true;
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        IReadOnlyList<string> lines = Written(Viewport.Width);
+        int line = Searching.Line(lines.Count, _top, text, next, at => lines[at]);
+        if (line < 0)
+            return false;
+        _top = line;
+        SetNeedsDraw();
+        return true;
+    }
+
+    private IReadOnlyList<string> Written(int columns)
+    {
+        string text = Look.Strokes.Write(_text);
+        return _asWritten ? text.Split('\n') : WordWrap.Lines(text, Math.Min(Widest, columns - 4));
     }
 
     private void Scroll(int lines)

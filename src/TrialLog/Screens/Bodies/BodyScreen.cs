@@ -11,17 +11,19 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Screens.Bodies;
 
 /// <summary>Start length, hulls, blades, technique, and what to order.</summary>
-internal sealed class BodyScreen(Session session) : Screen(session)
+internal sealed class BodyScreen(Session session) : Screen(session), ISearched
 {
     private const int TwoColumnsFrom = 126;
 
     private int _top;
     private int _lines;
+    private IReadOnlyList<string> _words = [];
 
     public override (string Wide, string Narrow) Names => ("Body and boats", "Body");
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
+        new('e', "edit", () => EditSheets.Lay(Session)),
         new('m', "measures", () => BodySheets.Measures(Session)),
         new('t', "technique", () => BodySheets.Technique(Session)),
         new('o', "order sheet", () => BodySheets.Order(Session)),
@@ -49,7 +51,12 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         "# Order sheet\n" +
         "What to tell the maker, with how sure each length is. A shaft can be cut, not grown: order long, cut later.";
 
-    public override void Refresh() => SetNeedsDraw();
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Analysis);
+        Session.Want(FindingKind.Carried);
+        SetNeedsDraw();
+    }
 
     protected override void Paint(Brush brush)
     {
@@ -58,14 +65,11 @@ internal sealed class BodyScreen(Session session) : Screen(session)
         bool two = brush.Columns >= TwoColumnsFrom;
         int width = two ? (brush.Columns - 6) / 2 : brush.Columns - 2;
         var body = new BodyText(Session, chosen, width);
-        IReadOnlyList<Assessment>? carried = Session.BackgroundAnalyses.Carried(chosen);
-        List<(string Text, Tone Tone)> left = [.. body.StartLength(), .. body.Technique()];
-        List<(string Text, Tone Tone)> right = [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()];
-        if (!two)
-        {
-            left = [.. body.StartLength(), .. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades(), .. body.Technique()];
-            right = [];
-        }
+        IReadOnlyList<Assessment>? carried = Session.Found.Carried(chosen);
+        List<(string Text, Tone Tone)> left = two ? [.. body.StartLength(), .. body.Technique()]
+            : [.. body.StartLength(), .. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades(), .. body.Technique()];
+        List<(string Text, Tone Tone)> right = two ? [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()] : [];
+        _words = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count)).Select(line => $"{left.ElementAtOrDefault(line).Text} {right.ElementAtOrDefault(line).Text}")];
 
         _lines = Math.Max(left.Count, right.Count);
         _top = Math.Clamp(_top, 0, Math.Max(0, _lines - brush.Rows));
@@ -90,6 +94,17 @@ internal sealed class BodyScreen(Session session) : Screen(session)
     {
         for (int row = 0; row < brush.Rows && _top + row < lines.Count; row++)
             brush.Text(column, row, brush.Fit(lines[_top + row].Text, width), lines[_top + row].Tone);
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        int line = Searching.Line(_words.Count, _top, text, next, at => _words[at]);
+        if (line < 0)
+            return false;
+        _top = line;
+        SetNeedsDraw();
+        return true;
     }
 
     private void Scroll(int by)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Text;
@@ -36,7 +37,7 @@ internal static class BodySheets
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"{Quoted.Visible(paddler.Name)}: measures", form,
             () => Measuring.Caution, () =>
             {
-                SetUpPaddler.Change(session.Workspace, paddler.Name, new PaddlerDetails
+                var details = new PaddlerDetails
                 {
                     SeatedReach = reach.AsLength(unit),
                     Stature = stature.AsLength(unit),
@@ -45,8 +46,8 @@ internal static class BodySheets
                     KnownLength = known.AsLength(unit),
                     WorthwhilePercent = worthwhile.IsEmpty ? null : double.Parse(worthwhile.Text, CultureInfo.InvariantCulture),
                     SwapsOnWater = swaps.At == 0,
-                });
-                Changed(session, "Saved the measures.");
+                };
+                Change(session, workspace => SetUpPaddler.Change(workspace, paddler.Name, details), "Saved the measures.");
             }));
 
         Field Row(string label, Length? length, BodyMeasure measure, string hint)
@@ -63,7 +64,7 @@ internal static class BodySheets
         LengthUnit unit = session.Unit;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
         Field hand = form.Row("Top hand above the eye", new Field("", text => Problem(() => HandHeight.Parse(text, unit)), "Say how far the hand is above the eye; level if it is."), "2, level, or 1.5 below");
-        Field length = form.Row("At length", Field.ForLength(session.BackgroundAnalyses.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
+        Field length = form.Row("At length", Field.ForLength(session.Found.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
         Field lean = form.Row("Shaft lean, degrees", new Field("", CheckLean), "from upright; may stay empty");
         ChoiceField photo = form.Row("Seen", new ChoiceField(session.Look, ["in a photo", "by eye"], 0), "← → to change");
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"Technique check in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
@@ -72,8 +73,8 @@ internal static class BodySheets
                 : string.Join(' ', Measuring.Technique.Steps),
             () =>
             {
-                CheckTechnique.Keep(session.Workspace, Answer());
-                Changed(session, "Kept the technique check.");
+                TechniqueAnswer answer = Answer();
+                Change(session, workspace => CheckTechnique.Keep(workspace, answer), "Saved the technique check.");
             }));
 
         TechniqueAnswer Answer() => CheckTechnique.Of(session.Workspace, chosen, length.AsLength(unit), HandHeight.Parse(hand.Text, unit),
@@ -92,11 +93,7 @@ internal static class BodySheets
         session.Shell.Lay(new QuestionSheet(session.Look, session.Shell, $"Seat height in {Quoted.Visible(hull.Name)}: sit bones to waterline, you aboard",
             string.Join(' ', Measuring.SeatHeight.Steps), hull.SeatHeight?.Typed(unit) ?? "",
             text => Length.TryParse(text, unit, out _, out string? problem) ? null : problem,
-            text => session.Shell.Try(() =>
-            {
-                SetUpHull.Change(session.Workspace, hull.Name, null, Length.Parse(text, unit));
-                Changed(session, $"Saved the seat height in {hull.Name}.");
-            })));
+            text => Change(session, workspace => SetUpHull.Change(workspace, hull.Name, null, Length.Parse(text, unit)), $"Saved the seat height in {hull.Name}.")));
     }
 
     /// <summary>Another paddle.</summary>
@@ -114,36 +111,74 @@ internal static class BodySheets
         {
             (string? before, asked) = (asked, name.Text);
             if (before != name.Text)
-                NewName.Refuse(session.Workspace.Logbook.Paddles().Select(known => known.Name), name.Text, "paddle", "save again");
-            Paddle paddle = SetUpPaddle.Add(session.Workspace, name.Text, new PaddleDetails
+                NewName.Refuse(session.State.Paddles.Select(known => known.Name), name.Text, "paddle", "save again");
+            string named = name.Text;
+            var details = new PaddleDetails
             {
                 Blade = blade.AsLength(unit),
                 Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
                 Steering = use.At == 1,
-            }, newName: true);
-            Changed(session, $"Added the paddle {paddle.Name}.");
+            };
+            Change(session, workspace => SetUpPaddle.Add(workspace, named, details, newName: true), $"Added the paddle {named.Trim()}.");
         }));
     }
 
     /// <summary>The order sheet, to read and copy.</summary>
     public static void Order(Session session)
     {
-        if (session.BackgroundAnalyses.Carried(session.Chosen!) is not { } carried || session.BackgroundAnalyses.Analysis(session.Chosen!) is not { } analysis)
+        if (session.Found.Carried(session.Chosen!) is not { } carried || session.Found.Analysis(session.Chosen!) is not { } analysis)
         {
             session.Shell.Say("The lengths are still being worked out; try again in a moment.");
             return;
         }
 
-        OrderSheet sheet = DrawUpOrderSheet.Of(session.Workspace, session.Chosen!.Paddler, CarryLengths.Rows(session.Workspace, session.Chosen.Paddler, session.Outings(), carried), analysis.GoalSeconds);
-        session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", OrderSheetText.Plain(sheet), asWritten: true));
+        Paddler paddler = session.Chosen!.Paddler;
+        IReadOnlyList<Outing> outings = session.State.Outings;
+        session.Ask(
+            workspace => OrderSheetText.Plain(DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
+            text => session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", text, asWritten: true)));
     }
 
-    private static void Changed(Session session, string done)
+    /// <summary>Notes that the best length is raced from now on.</summary>
+    public static void Race(Session session, Analysis analysis)
+    {
+        Length length = analysis.Best.Length;
+        var decision = new Decision
+        {
+            Id = Guid.CreateVersion7(session.Workspace.Now),
+            PaddlerId = analysis.Paddler.Id,
+            HullId = analysis.Hull.Id,
+            PaddleId = analysis.Paddle.Id,
+            Length = length,
+            Kind = DecisionKind.Raced,
+            Date = session.Today,
+        };
+        string said = Say.Length(length, analysis.Paddler.Unit);
+        session.Change(
+            workspace => workspace.Logbook.Change($"Decided to race {said} in {analysis.Hull.Name}", log => log.Put(decision)),
+            () => session.Shell.Say($"Noted: {analysis.Paddler.Name} races {said} in {analysis.Hull.Name} from today. In the logbook, u undoes it.", Paint.Tone.Best));
+    }
+
+    /// <summary>Takes the word that soreness is gone, and whose word it is.</summary>
+    public static void ClearSoreness(Session session)
+    {
+        Paddler paddler = session.Chosen!.Paddler;
+        session.Shell.Lay(new QuestionSheet(
+            session.Look, session.Shell, "Who says that the soreness is gone?",
+            $"Your name, your coach's or your clinician's. {Cautions.Pain} What was told until today then no longer holds your lengths down.", "",
+            text => NameRule.TryCheck(text, "person", out _, out string? problem) ? null : problem,
+            text => session.Change(
+                workspace => workspace.Logbook.Change(
+                    $"Cleared {paddler.Name}'s soreness, on the word of {text.Trim()}",
+                    log => log.Put(new SorenessClearance { Id = Guid.CreateVersion7(workspace.Now), PaddlerId = paddler.Id, Date = workspace.Today, By = text.Trim() })),
+                () => session.Shell.Say("Noted that it is gone. In the logbook, u undoes it. If it comes back, stop.", Paint.Tone.Best))));
+    }
+
+    private static void Change(Session session, Action<Workspace> change, string done) => session.Change(change, () =>
     {
         session.Shell.Lift();
-        session.LogChanged();
-        session.Shell.Say($"{done} In the logbook, u takes it back.", Paint.Tone.Best);
-    }
+        session.Shell.Say($"{done} In the logbook, u undoes it.", Paint.Tone.Best);
+    });
 
     private static string? CheckPercent(string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is > 0 and <= 5

@@ -54,7 +54,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         yield return ("In every hull, for every blade", Tone.Title);
         if (carried is null)
         {
-            yield return (session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working it out …", Tone.Dim);
+            yield return (session.Found.Stopped ? "Stopped before there was an answer." : "Working it out …", Tone.Dim);
             yield return ("", Tone.Plain);
             yield break;
         }
@@ -84,7 +84,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
     public IEnumerable<(string Text, Tone Tone)> SeatHeights()
     {
-        IReadOnlyList<Hull> hulls = session.Workspace.Logbook.Hulls();
+        IReadOnlyList<Hull> hulls = session.State.Hulls;
         IReadOnlyDictionary<Guid, double> offsets = SeatHeightRule.OffsetsInches(hulls);
         yield return ("Seat-height rule: an inch more seat, an inch more paddle", Tone.Title);
         foreach (Hull hull in hulls)
@@ -99,7 +99,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
     public IEnumerable<(string Text, Tone Tone)> Blades()
     {
         yield return ("Exposed-shaft rule: an inch more blade, an inch more paddle", Tone.Title);
-        foreach (Paddle paddle in session.Workspace.Logbook.Paddles())
+        foreach (Paddle paddle in session.State.Paddles)
             yield return ($"  {Name(paddle.Name, 24),-24} blade {Say.Quarter(paddle.Blade, Unit),-9} {(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
         yield return ("", Tone.Plain);
     }
@@ -107,7 +107,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
     public IEnumerable<(string Text, Tone Tone)> Technique()
     {
         yield return ("Technique check: top hand against eye, blade just buried", Tone.Title);
-        IReadOnlyList<TechniqueAnswer> kept = CheckTechnique.Kept(session.Workspace, chosen.Paddler);
+        IReadOnlyList<TechniqueAnswer> kept = session.State.Technique;
         if (kept.Count == 0)
         {
             foreach (string line in WordWrap.Lines("None yet. t notes one; a photo from the side, level with you, is best.", width))

@@ -33,13 +33,19 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         "# The shaded strip\n" +
         "The lengths that are within a worthwhile change of the best: among these, take the one that is easiest on the joints.";
 
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Analysis);
+        SetNeedsDraw();
+    }
+
     protected override void Paint(Brush brush)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        if (Session.BackgroundAnalyses.Analysis(chosen) is not { } analysis)
+        if (Session.Found.Analysis(chosen) is not { } analysis)
         {
-            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
+            brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
             return;
         }
 

@@ -29,22 +29,28 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         "# Diminishing returns\n" +
         "Once another length is hardly likely to be faster by a worthwhile change, stop testing, race it, order it.";
 
+    public override void Refresh()
+    {
+        Session.Want(FindingKind.Progress);
+        SetNeedsDraw();
+    }
+
     protected override void Paint(Brush brush)
     {
         if (Session.Chosen is not { } chosen)
             return;
-        if (Session.BackgroundAnalyses.Progress(chosen) is not { Count: > 0 } points)
+        if (Session.Found.Progress(chosen) is not { Count: > 0 } points)
         {
-            brush.Text(2, 1, Session.BackgroundAnalyses.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
+            brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out how the search went, outing by outing …", Tone.Dim);
             return;
         }
 
-        int rows = Math.Clamp(brush.Rows - 3, 10, 46);
         double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
-        brush.Picture(1, 0, ProgressPlot.Draw(points, Session.Unit, worthwhile, Math.Min(170, brush.Columns - 2), rows, brush.Strokes));
+        int top = brush.Words(1, 0, Math.Min(110, brush.Columns - 2), SearchWords.Verdict(points, worthwhile), points[^1].DiminishingReturns ? Tone.Best : Tone.Strong);
+        int rows = Math.Clamp(brush.Rows - top - 1, 10, 46);
+        brush.Picture(1, top, ProgressPlot.Draw(points, Session.Unit, worthwhile, Math.Min(170, brush.Columns - 2), rows, brush.Strokes));
         ProgressPoint last = points[^1];
-        brush.Runs(1, rows, ("now ", Tone.Dim), ($"best {Say.Length(last.Best, Session.Unit)}", Tone.Best),
+        brush.Runs(1, top + rows, ("now ", Tone.Dim), ($"best {Say.Length(last.Best, Session.Unit)}", Tone.Best),
             ($", likely {Say.Range(last.LikelyLow, last.LikelyHigh, Session.Unit)}, gain left {Say.Percent(last.GainLeftPercent)}", Tone.Plain));
-        brush.Text(1, rows + 1, SearchWords.Verdict(points, worthwhile), last.DiminishingReturns ? Tone.Best : Tone.Strong);
     }
 }

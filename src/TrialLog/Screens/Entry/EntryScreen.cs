@@ -10,33 +10,33 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
-using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens.Entry;
 
-/// <summary>Types an outing: the card's pieces are there already; times, effort and soreness are missing.</summary>
+/// <summary>Types an outing, new or logged: what was half typed of each is kept apart, and is there again whatever happens.</summary>
 internal sealed class EntryScreen : Screen
 {
-    private const int FirstPieceRow = 4, RowsBelow = 5;
-
-    private readonly List<PieceRow> _rows = [];
-    private OutingFields _fields;
-    private UsualSpeed? _usual;
-    private Guid _usualIn;
-    private Guid _filledFor;
-    private Guid? _editing;
-    private bool _edited;
-    private bool _filling;
-    private bool _demanding;
-    private int _top;
+    private readonly OutingForm _form;
+    private readonly KeptDrafts _kept;
+    private readonly Dictionary<Guid, TypedOuting> _new = [];
+    private readonly Dictionary<Guid, TypedOuting> _changes = [];
+    private TypedOuting? _typed;
+    private TypingContext? _context;
+    private int _contextOf = -1;
+    private Guid _paddler;
 
     public EntryScreen(Session session)
         : base(session)
     {
-        _fields = new OutingFields(session.Workspace, Look);
-        SubViewsLaidOut += (_, _) => PlaceRows();
+        _kept = session.Drafts;
+        _form = new OutingForm(Look);
+        _form.Edited += SaveDraft;
+        _form.Done += Save;
+        // A field would take these for itself.
+        _form.KeyFirst = key => key.IsCtrl && Heed(key);
+        Add(_form);
     }
 
     public override (string Wide, string Narrow) Names => ("Enter the outing", "Enter");
@@ -45,350 +45,270 @@ internal sealed class EntryScreen : Screen
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
-        new(Key.F9, "F9", _editing is null ? "save" : "save change", Save),
-        new(Key.Enter, "Enter", "next", () => { }),
-        new(Key.F7, "F7", "more", AddPiece),
-        new(Key.F8, "F8", "less", DropPiece),
-        new(Key.F5, "F5", "restart", StartOver),
-        new(Key.Esc, "Esc", "back", () => Session.Shell.Open(_editing is null ? Place.NextOuting : Place.Logbook)),
+        new(Key.S.WithCtrl, "Ctrl+S", Changing ? "save change" : "save", Save) { Also = [Key.F9] },
+        new(Key.Z.WithCtrl, "Ctrl+Z", "undo", () => Step(typed => typed.Undo(), "There is nothing to undo here.")),
+        new(Key.N.WithCtrl, "Ctrl+N", "add piece", () => Then(typed => typed.AddPiece(_form.Here.Piece < 0 ? typed.Draft.Pieces.Count - 1 : _form.Here.Piece))),
+        new(Key.Esc, "Esc", "back", Leave),
+        new(Key.D.WithCtrl, "Ctrl+D", "drop piece", DropPiece),
+        new(Key.Y.WithCtrl, "Ctrl+Y", "redo", () => Step(typed => typed.Redo(), "There is nothing to do again here.")),
+        new(Key.Empty, "", Changing ? "forget this change" : "clear all", AskToClear),
     ];
 
     public override string Explanation =>
         "Here you type what you paddled. The lengths and distances are those of your card; change them where you did otherwise. " +
         "Enter goes from time to effort to the next piece, then to soreness, and from there it saves. Tab visits every field, the arrows move up and down.\n\n" +
         "# Time and effort\n" +
-        "A time is written 5:32, 5:32.4 or 332s. Effort is how hard it felt, 0 to 10, halves allowed (Borg's CR10 scale): 3 moderate, 5 hard, 7 very hard. It may stay empty, " +
-        "but with it the log can tell a fast length from a hard push.\n\n" +
+        "A time is written 5:32, 5:32.4 or 332s; 532 is read as 5:32 where only that makes sense. Effort is how hard it felt, 0 to 10, halves allowed (Borg's CR10 scale): " +
+        "3 moderate, 5 hard, 7 very hard. It may stay empty, but with it the log can tell a fast length from a hard push.\n\n" +
+        "# Day\n" +
+        "2026-05-03, 3 may, sat, today, or -1 for yesterday.\n\n" +
         "# Soreness\n" +
-        "Shoulder, elbow or back, 0 for none to 10 for the worst you can imagine. While it is high, nothing longer than what did not hurt is proposed. " +
-        "Pain is a reason to stop and see somebody who knows, not a data point.\n\n" +
+        "Shoulder, elbow or back, 0 for none to 10 for the worst you can imagine. If it hurts, stop; if it stays, see a clinician. " +
+        "While it is high, no length is suggested that is longer than those that did not hurt.\n\n" +
         "# Wind, label, notes\n" +
         "Wind is a Beaufort number, 0 to 12. A label tells two outings of one day apart. All may stay empty.\n\n" +
-        "What you type is kept at once. Leave, quit, or lose the terminal: it is here when you come back. F5 throws it away.";
+        "# Nothing is lost\n" +
+        "What you type is saved as you type it, though it is no part of the log yet. Leave, quit, or lose the terminal: it is here when you come back. " +
+        "Ctrl+Z goes back step by step. A new outing and each change of a logged one are kept apart.";
 
-    private Paddler Paddler => Session.Chosen!.Paddler;
+    private bool Changing => _typed?.Logged is not null;
 
-    /// <summary>Puts an outing of the log here to be changed.</summary>
+    /// <summary>Brings the new outing up, whatever was changed before.</summary>
+    public void TypeNew()
+    {
+        if (_paddler != Guid.Empty && _new.TryGetValue(_paddler, out TypedOuting? typed))
+            _typed = typed;
+    }
+
+    /// <summary>Puts an outing of the log here to be changed, or goes on with a change of it that was begun.</summary>
     public void Edit(Outing outing)
     {
-        Fill(OutingFields.Logged(outing, Session.Unit));
-        _edited = true;
-        SaveDraft();
+        if (!_changes.TryGetValue(outing.Id, out TypedOuting? typed))
+            _changes[outing.Id] = typed = new TypedOuting(TypedOuting.OfLogged(outing, Session.Unit), outing, OutingPrint.Of(outing));
+        else if (typed.IsTouched)
+            Session.Shell.Say("This change is as you left it.", Tone.Now);
+        _typed = typed;
+    }
+
+    /// <summary>The cursor begins at what is missing.</summary>
+    public override void Begin()
+    {
+        base.Begin();
+        _form.Begin();
+        if (_typed is { IsTouched: true, Logged: null, CanUndo: false })
+            Session.Shell.Say("This outing is as you left it.", Tone.Now);
     }
 
     public override void Refresh()
     {
-        if (Session.Chosen is null)
+        if (Session.Chosen is not { } chosen)
             return;
-        if (HalfTypedOuting.Of(Session.Workspace, Paddler) is { } draft)
+        Session.Want(FindingKind.Analysis);
+        LogState state = Session.State;
+        if (_contextOf != state.Version || _paddler != chosen.Paddler.Id || _context!.Today != Session.Today)
         {
-            if (!_edited || _filledFor != Paddler.Id)
-                TakeDraft(draft);
-        }
-        else
-        {
-            Fill(Planned());
+            _context = new TypingContext(chosen.Paddler, state.Hulls, state.Paddles, state.Outings, Session.Today);
+            (_contextOf, bool another) = (state.Version, _paddler != chosen.Paddler.Id);
+            _paddler = chosen.Paddler.Id;
+            if (another)
+                TakeKept(state);
         }
 
-        BeginTyping();
-    }
-
-    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
-    {
-        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
-        SetNeedsDraw();
+        TrialCard? card = Session.Analysis?.Card ?? state.OpenCard?.Card;
+        OutingDraft planned = TypedOuting.OfCard(card, chosen.Paddler, chosen.Hull, chosen.Paddle, Session.Today);
+        TypedOuting mine = NewOf(planned);
+        mine.Plan(planned);
+        if (_typed is null || (_typed.Logged is null && _typed != mine))
+            _typed = mine;
+        Session.HalfTyped = mine.IsTouched;
+        _form.Show(_typed, _context!);
     }
 
     protected override void Paint(Brush brush)
     {
-        brush.Text(1, 0, "date", Tone.Dim);
-        brush.Text(21, 0, "hull", Tone.Dim);
-        brush.Text(47, 0, "paddle", Tone.Dim);
-        brush.Text(1, 1, "wind", Tone.Dim);
-        brush.Text(13, 1, "Beaufort", Tone.Dim);
-        brush.Text(23, 1, "label", Tone.Dim);
-        if (_editing is not null)
-            brush.Text(47, 1, "changing a logged outing", Tone.Now);
-        foreach ((string heading, int column, _) in PieceRow.Columns)
-            brush.Text(column, FirstPieceRow - 1, heading == "length" ? $"{heading}, {(Session.Unit == LengthUnit.Centimetres ? "cm" : "in")}" : heading, Tone.Dim);
-        int shown = ShownRows(brush.Rows);
-        for (int index = _top; index < Math.Min(_rows.Count, _top + shown); index++)
-            PaintPiece(brush, index, FirstPieceRow + index - _top);
-        int below = FirstPieceRow + Math.Min(shown, _rows.Count);
-        if (_top + shown < _rows.Count)
-            brush.Text(1, below, $"… {_rows.Count - _top - shown} more below", Tone.Dim);
-        brush.Text(1, below + 1, "soreness", Tone.Dim);
-        brush.Text(19, below + 1, "shoulder, elbow, back: 0 none to 10 worst", Tone.Dim);
-        brush.Text(1, below + 2, "notes", Tone.Dim);
-        PaintProblem(brush, below + 3);
     }
 
-    private void PaintPiece(Brush brush, int index, int line)
+    private TypedOuting NewOf(OutingDraft planned)
     {
-        PieceRow row = _rows[index];
-        brush.Text(1, line, (row.HasFocus ? "▸" : " ") + $"{index + 1,3}", row.HasFocus ? Tone.Strong : Tone.Plain);
-        if (row.Typo(_fields.Paddle) is { } problem)
-            brush.Text(PieceRow.WordsColumn, line, "✗ " + Shortened(problem), Tone.Problem);
-        else if (_demanding && row.FirstWrong(_fields.Paddle) is { } missing)
-            brush.Text(PieceRow.WordsColumn, line, "✗ " + missing.Problem, Tone.Problem);
-        else if (row.Read(_fields.Paddle) is { } entry)
-            PaintSpeed(brush, line, entry);
+        if (!_new.TryGetValue(_paddler, out TypedOuting? typed))
+            _new[_paddler] = typed = new TypedOuting(planned);
+        return typed;
     }
 
-    private void PaintSpeed(Brush brush, int line, PieceEntry entry)
+    private void TakeKept(LogState state)
     {
-        if (_usual is null || _usualIn != _fields.Hull.Id)
+        if (_typed?.Draft.Paddler != _paddler)
+            _typed = null;
+        if (state.Draft is { } draft && !_new.ContainsKey(_paddler))
+            NewOf(TypedOuting.OfCard(state.OpenCard?.Card, Session.Chosen!.Paddler, Session.Chosen.Hull, Session.Chosen.Paddle, Session.Today)).Resume(draft);
+        foreach (ChangeDraft change in state.Changes)
         {
-            _usualIn = _fields.Hull.Id;
-            _usual = UsualSpeed.Of(Session.Outings().Where(outing => outing.Id != _editing), _usualIn);
+            if (change.Draft.Editing is not { } id || _changes.ContainsKey(id) || state.Outings.FirstOrDefault(outing => outing.Id == id) is not { } logged)
+                continue;
+            var typed = new TypedOuting(change.Start, logged, change.Print);
+            typed.Resume(change.Draft);
+            _changes[id] = typed;
         }
-
-        if (_usual.Doubt(entry.Distance, entry.Time) is { } doubt)
-            brush.Text(PieceRow.WordsColumn, line, $"? {Say.Pace(entry.Distance, entry.Time)}, {doubt}", Tone.Caution);
-        else
-            brush.Text(PieceRow.WordsColumn, line, Say.Pace(entry.Distance, entry.Time), Tone.Dim);
     }
 
-    // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.
-    private static string Shortened(string problem)
+    private void SaveDraft()
     {
-        int quoted = problem.StartsWith('“') ? problem.IndexOf('”', StringComparison.Ordinal) : -1;
-        return quoted > 0 ? problem[(quoted + 1)..].Trim() : problem;
-    }
-
-    private void PaintProblem(Brush brush, int line)
-    {
-        PieceRow? here = _rows.Find(row => row.HasFocus && row.Typo(_fields.Paddle) is not null);
-        string? problem = here?.Typo(_fields.Paddle) ?? _fields.Texts.Select(field => field.Typo).FirstOrDefault(typo => typo is not null)
-            ?? _rows.Select(row => row.Typo(_fields.Paddle)).FirstOrDefault(typo => typo is not null);
-        if (problem is not null)
-            brush.Words(1, line, brush.Columns - 2, "✗ " + problem, Tone.Problem, most: 2);
-    }
-
-    private void Fill(OutingDraft draft)
-    {
-        _filling = true;
-        RemoveAll();
-        _rows.Clear();
-        _fields = new OutingFields(Session.Workspace, Look);
-        _fields.Take(draft);
-        _rows.AddRange(draft.Pieces.Select(NewRow));
-        (_editing, _filledFor, _edited, _demanding, _top, _usual) = (draft.Editing, draft.Paddler, false, false, 0, null);
-        foreach (View view in new View[] { _fields.Date, _fields.HullChoice, _fields.PaddleChoice, _fields.Wind, _fields.Label })
-            AddInput(view);
-        foreach (PieceRow row in _rows)
-            AddRow(row);
-        AddInput(_fields.Soreness);
-        AddInput(_fields.Notes);
-        _filling = false;
-        SetNeedsLayout();
-        PlaceRows();
-        SetNeedsDraw();
-    }
-
-    private PieceRow NewRow(PieceDraft draft) => new(() => Session.Unit, draft);
-
-    private void AddRow(PieceRow row)
-    {
-        foreach (Field field in row.Fields)
-            AddInput(field);
-    }
-
-    private void AddInput(View view)
-    {
-        var input = (IInput)view;
-        input.Edited += WasEdited;
-        input.KeyFirst = key => Steer(view, key);
-        view.HasFocusChanged += (_, focus) =>
-        {
-            if (focus.NewValue)
-                ScrollTo(view);
-            SetNeedsDraw();
-        };
-        Add(view);
-    }
-
-    private void WasEdited()
-    {
-        if (_filling)
+        if (_typed is not { } typed)
             return;
-        _edited = true;
+        OutingDraft draft = typed.Draft;
+        Guid paddler = _paddler;
+        if (typed.Logged is { } logged)
+        {
+            var change = new ChangeDraft(draft, typed.Start, typed.Print);
+            bool touched = typed.IsTouched;
+            Session.PutLatest($"change:{logged.Id}", _ =>
+            {
+                if (touched)
+                    _kept.Keep(change);
+                else
+                    _kept.DropChange(paddler, logged.Id);
+            });
+        }
+        else
+        {
+            Session.HalfTyped = typed.IsTouched;
+            Session.PutLatest($"new:{paddler}", _ => _kept.Keep(draft));
+        }
+    }
+
+    private void Then(Func<TypedOuting, Spot> change)
+    {
+        if (_typed is not { } typed)
+            return;
+        Spot spot = change(typed);
+        _form.Show(typed, _context!);
+        _form.GoTo(spot);
         SaveDraft();
-        SetNeedsDraw();
     }
 
-    private void SaveDraft() => Session.Shell.Try(() => HalfTypedOuting.Keep(Session.Workspace, _fields.ToDraft(Paddler.Id, _editing, _rows)));
-
-    private void TakeDraft(OutingDraft draft)
+    private void Step(Func<TypedOuting, Spot?> step, string none)
     {
-        Fill(draft);
-        _edited = true;
-        Session.Shell.Say("This outing is as you left it. F5 starts over.", Tone.Now);
-    }
-
-    private OutingDraft Planned()
-    {
-        Chosen chosen = Session.Chosen!;
-        TrialCard? card = Session.BackgroundAnalyses.Analysis(chosen)?.Card ?? OpenCard.Of(Session.Workspace, chosen)?.Card;
-        IReadOnlyList<PieceDraft> pieces = card is null
-            ? [new PieceDraft(null, "", "1 km", "", "")]
-            : [.. card.Lengths.Select(length => PieceRow.Planned(length, card.Distance, Session.Unit))];
-        return new(chosen.Paddler.Id, null, $"{Session.Workspace.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", pieces);
-    }
-
-    private void BeginTyping() => (_rows.Find(row => row.Time.IsEmpty)?.Time ?? _fields.Soreness).SetFocus();
-
-    private static int ShownRows(int height) => Math.Max(1, height - FirstPieceRow - RowsBelow);
-
-    private void PlaceRows()
-    {
-        int shown = ShownRows(Viewport.Height);
-        _top = Math.Clamp(_top, 0, Math.Max(0, _rows.Count - shown));
-        for (int index = 0; index < _rows.Count; index++)
-            _rows[index].Place(FirstPieceRow + index - _top, visible: index >= _top && index < _top + shown);
-        int below = FirstPieceRow + Math.Min(shown, _rows.Count);
-        _fields.Soreness.Y = below + 1;
-        _fields.Notes.Y = below + 2;
-    }
-
-    private void ScrollTo(View view)
-    {
-        int index = _rows.FindIndex(row => row.Fields.Contains(view));
-        int shown = ShownRows(Viewport.Height);
-        if (index < 0 || (index >= _top && index < _top + shown))
+        if (_typed is not { } typed)
             return;
-        _top = index < _top ? index : index - shown + 1;
-        PlaceRows();
-    }
-
-    // Enter goes the short way, from time to effort to the next time; Tab visits everything; arrows keep the column.
-    private bool Steer(View from, Key key)
-    {
-        int index = _rows.FindIndex(row => row.Fields.Contains(from));
-        if (key == Key.Enter)
-        {
-            if (from == _fields.Soreness || from == _fields.Notes)
-                Save();
-            else if (index < 0)
-                BeginTyping();
-            else if (from != _rows[index].Effort)
-                (from == _rows[index].Time ? _rows[index].Effort : _rows[index].Time).SetFocus();
-            else
-                GoTo(index + 1, _rows[Math.Min(index + 1, _rows.Count - 1)].Time);
-            return true;
-        }
-
-        if (key == Key.CursorDown || key == Key.CursorUp)
-        {
-            Vertically(from, index, key == Key.CursorDown ? 1 : -1);
-            return true;
-        }
-
-        if (key == Key.Tab || key == Key.Tab.WithShift)
-        {
-            List<View> all = [_fields.Date, _fields.HullChoice, _fields.PaddleChoice, _fields.Wind, _fields.Label,
-                .. _rows.SelectMany(row => row.Fields), _fields.Soreness, _fields.Notes];
-            int next = (all.IndexOf(from) + (key == Key.Tab ? 1 : all.Count - 1)) % all.Count;
-            Show(all[next]);
-            return true;
-        }
-
-        return false;
-    }
-
-    private void Vertically(View from, int index, int by)
-    {
-        if (index >= 0 && index + by >= 0)
-            GoTo(index + by, _rows[Math.Clamp(index + by, 0, _rows.Count - 1)].Fields[_rows[index].Fields.ToList().IndexOf((Field)from)]);
-        else if (index == 0)
-            _fields.Wind.SetFocus();
-        else if (from == _fields.Soreness)
-            Show(by > 0 ? _fields.Notes : _rows[^1].Time);
-        else if (from == _fields.Notes)
-            Show(by > 0 ? _fields.Notes : _fields.Soreness);
+        if (step(typed) is { } spot)
+            Then(_ => spot);
         else
-            Show(by < 0 ? _fields.Date : from == _fields.Wind || from == _fields.Label ? _rows[0].Time : _fields.Wind);
-    }
-
-    private void GoTo(int index, View view) => Show(index < _rows.Count ? view : _fields.Soreness);
-
-    private void Show(View view)
-    {
-        ScrollTo(view);
-        view.SetFocus();
-    }
-
-    private void AddPiece()
-    {
-        PieceDraft last = _rows.Count > 0 ? _rows[^1].ToDraft() : new PieceDraft(null, "", "1 km", "", "");
-        PieceRow row = NewRow(last with { Piece = null, Time = "", Effort = "" });
-        _rows.Add(row);
-        AddRow(row);
-        PlaceRows();
-        WasEdited();
-        Show(row.Time);
+            Session.Shell.Say(none);
     }
 
     private void DropPiece()
     {
-        int index = _rows.FindIndex(row => row.HasFocus);
-        if (index < 0 || _rows.Count == 1)
+        int piece = _form.Here.Piece;
+        if (piece < 0 || _typed!.Draft.Pieces.Count == 1)
         {
-            Session.Shell.Say(index < 0 ? "Go to a piece first." : "An outing has at least one piece.", Tone.Problem);
+            Session.Shell.Say(piece < 0 ? "Go to the piece first." : "An outing has at least one piece.", Tone.Problem);
             return;
         }
 
-        foreach (Field field in _rows[index].Fields)
-        {
-            Remove(field);
-            field.Dispose();
-        }
-
-        _rows.RemoveAt(index);
-        PlaceRows();
-        WasEdited();
-        Show(_rows[Math.Min(index, _rows.Count - 1)].Time);
+        Then(typed => typed.DropPiece(piece));
+        Session.Shell.Say($"Dropped piece {piece + 1}. Ctrl+Z brings it back.", Tone.Now);
     }
 
-    private void StartOver()
+    private void AskToClear() => Session.Shell.Lay(new ChoiceSheet(
+        Look, Session.Shell, Changing ? "Forget this change and keep the outing as it is in the log?" : "Clear what you typed of this outing?",
+        ["no, go on typing", "yes; Ctrl+Z brings it back until you quit"], 0, picked =>
+        {
+            if (picked != 1)
+                return;
+            Then(typed =>
+            {
+                typed.Clear();
+                return new Spot(OutingPart.Time, 0);
+            });
+        }));
+
+    private void Leave()
     {
-        HalfTypedOuting.Drop(Session.Workspace, Paddler);
-        Fill(Planned());
-        BeginTyping();
+        bool changing = Changing;
+        TypeNew();
+        Session.Shell.Open(changing ? Place.Logbook : Place.NextOuting);
     }
 
     private void Save()
     {
-        _demanding = true;
-        SetNeedsDraw();
-        if (_fields.Texts.FirstOrDefault(field => field.Problem is not null) is { } wrong)
+        if (_typed is not { } typed)
+            return;
+        _form.Demanding = true;
+        (OutingEntry? entry, Spot wrong, string problem) = typed.Read(_context!);
+        if (entry is null)
         {
-            Show(wrong);
-            Session.Shell.Say(wrong.Problem!, Tone.Problem);
-            return;
+            _form.GoTo(wrong);
+            Session.Shell.Say(problem, Tone.Problem);
         }
-
-        if (_rows.Find(row => row.FirstWrong(_fields.Paddle) is not null) is { } row)
+        else if (typed.Logged is { } logged)
         {
-            Field field = row.FirstWrong(_fields.Paddle)!;
-            Show(field);
-            Session.Shell.Say($"Piece {_rows.IndexOf(row) + 1}: {field.Problem ?? row.Typo(_fields.Paddle)}", Tone.Problem);
-            return;
+            SaveChange(typed, logged, entry, over: false);
         }
+        else
+        {
+            Guid paddler = _paddler;
+            Session.Change(
+                workspace =>
+                {
+                    Outing saved = LogOuting.Save(workspace, entry);
+                    _kept.DropNew(paddler);
+                    return (saved, OutingDoubts.Of(workspace, saved));
+                },
+                saved =>
+                {
+                    _new.Remove(paddler);
+                    Saved(saved.saved, saved.Item2, Place.NextOuting);
+                });
+        }
+    }
 
-        OutingEntry entry = _fields.Read(Paddler, _rows.Select(piece => piece.Read(_fields.Paddle)!));
-        Outing? saved = null, before = Session.Outings().FirstOrDefault(outing => outing.Id == _editing);
-        bool changed = _editing is not null;
-        if (!Session.Shell.Try(() => saved = _editing is { } id ? EditedOuting.Save(Session.Workspace, id, entry, [.. _rows.Select(piece => piece.PieceId)]) : LogOuting.Save(Session.Workspace, entry)))
-            return;
-        HalfTypedOuting.Drop(Session.Workspace, Paddler);
-        (_edited, _editing) = (false, null);
-        Session.LogChanged();
-        Session.Shell.Open(changed ? Place.Logbook : Place.NextOuting);
-        IReadOnlyList<string> doubts = OutingDoubts.Of(Session.Workspace, saved!, before);
+    private void SaveChange(TypedOuting typed, Outing before, OutingEntry entry, bool over)
+    {
+        Guid paddler = _paddler;
+        Guid?[] pieces = [.. typed.Draft.Pieces.Select(piece => piece.Piece)];
+        Session.Change(
+            workspace =>
+            {
+                if (!over && OutingPrint.Of(workspace, before) is var now && now != typed.Print && now != OutingPrint.Gone)
+                    return (null, (IReadOnlyList<string>)[]);
+                Outing saved = EditedOuting.Save(workspace, before.Id, entry, pieces);
+                _kept.DropChange(paddler, before.Id);
+                return ((Outing?)saved, OutingDoubts.Of(workspace, saved, before));
+            },
+            outcome =>
+            {
+                if (outcome.Item1 is { } saved)
+                {
+                    _changes.Remove(before.Id);
+                    TypeNew();
+                    Saved(saved, outcome.Item2, Place.Logbook);
+                }
+                else
+                {
+                    AskOver(typed, before, entry);
+                }
+            });
+    }
+
+    // Somebody else changed the outing since this change was begun: neither is put over the other unasked.
+    private void AskOver(TypedOuting typed, Outing before, OutingEntry entry) => Session.Shell.Lay(new ChoiceSheet(
+        Look, Session.Shell, $"The outing of {before.Date:yyyy-MM-dd} was changed elsewhere while you typed. Save yours over it?",
+        ["go on typing, nothing is saved", "look at theirs; yours stays as a draft", "save mine over theirs"], 0, picked =>
+        {
+            if (picked == 1)
+                Session.Shell.Open(Place.Logbook);
+            else if (picked == 2)
+                SaveChange(typed, before, entry, over: true);
+        }));
+
+    private void Saved(Outing saved, IReadOnlyList<string> doubts, Place then)
+    {
+        (_form.Demanding, _typed) = (false, null);
+        Session.HalfTyped = false;
+        Session.Shell.Open(then);
         if (doubts.Count > 0)
             Session.Shell.Say($"Saved. {doubts[0]}", Tone.Caution);
         else
-            Session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd}. In the logbook, u takes it back.", Tone.Best);
+            Session.Shell.Say($"Saved the outing of {saved.Date:yyyy-MM-dd}. In the logbook, u undoes it.", Tone.Best);
     }
 }

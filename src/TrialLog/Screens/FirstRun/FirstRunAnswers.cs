@@ -9,6 +9,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
@@ -21,22 +22,22 @@ internal sealed class FirstRunAnswers
 {
     private const int Reach = 0, Stature = 1, Suits = 2, Unknown = 3;
 
-    private readonly Workspace _workspace;
     private readonly Look _look;
     private readonly IReadOnlyList<Hull> _hulls;
     private readonly Field _name, _goal, _paddle, _length, _blade, _shortest, _longest;
     private readonly ChoiceField _unit, _basis, _hull, _kind;
 
-    public FirstRunAnswers(Workspace workspace, Look look)
+    public FirstRunAnswers(Session session)
     {
-        (_workspace, _look, _hulls) = (workspace, look, workspace.Logbook.Hulls());
-        IReadOnlyList<Paddler> known = workspace.Logbook.Paddlers();
+        Look look = session.Look;
+        (_look, _hulls) = (look, session.State.Hulls);
+        IReadOnlyList<Paddler> known = session.State.Paddlers;
         _name = new Field(known.Count > 0 ? known[0].Name : "", text => Problem(() => NameRule.Checked(text, "paddler")), "Type your name, or what your coach calls you.");
         _unit = new ChoiceField(look, ["inches", "centimetres"]);
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);
         _length = new Field("", CheckLength, "Measure and type it, or choose “I cannot measure now”.");
         _hull = new ChoiceField(look, [.. _hulls.Select(hull => hull.Name)]);
-        _goal = new Field("", text => Problem(() => SetUpPaddler.Goal(_workspace, $"{_hulls[_hull!.At].Name}, {text}")));
+        _goal = new Field("", text => Problem(() => GoalText.Read($"{_hulls[_hull!.At].Name}, {text}", _ => _hulls[_hull.At])));
         _paddle = new Field("My paddle", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name.");
         _kind = new ChoiceField(look, ["adjustable", "fixed"]);
         _blade = new Field("", CheckLength, "Measure the blade from its tip to the throat.");
@@ -116,19 +117,19 @@ internal sealed class FirstRunAnswers
         _longest.Text = around.PlusInches(3).Typed(Unit);
     }
 
-    /// <summary>Saves paddler and paddle.</summary>
-    public void Save()
+    /// <summary>What saves paddler and paddle, as they were answered.</summary>
+    public Action<Workspace> Saving()
     {
-        _workspace.UseUnit(Unit);
+        LengthUnit unit = Unit;
         Hull hull = _hulls[_hull.At];
         BodyMeasures body = Body();
         var details = new PaddlerDetails
         {
-            Unit = Unit,
+            Unit = unit,
             SeatedReach = body.SeatedReach,
             Stature = body.Stature,
             KnownLength = Known(),
-            Goal = _goal.IsEmpty ? null : SetUpPaddler.Goal(_workspace, $"{hull.Name}, {_goal.Text}"),
+            Goal = _goal.IsEmpty ? null : GoalText.Read($"{hull.Name}, {_goal.Text}", _ => hull),
         };
         Length shortest = _shortest.AsLength(Unit)!.Value;
         var paddle = new PaddleDetails
@@ -136,7 +137,12 @@ internal sealed class FirstRunAnswers
             Blade = _blade.AsLength(Unit),
             Range = (shortest, _kind.At == 1 ? shortest : _longest.AsLength(Unit)!.Value),
         };
-        FirstSetUp.Save(_workspace, _name.Text.Trim(), details, hull, _paddle.Text.Trim(), paddle);
+        (string name, string named) = (_name.Text.Trim(), _paddle.Text.Trim());
+        return workspace =>
+        {
+            FirstSetUp.Save(workspace, name, details, hull, named, paddle);
+            workspace.UseUnit(unit);
+        };
     }
 
     public FirstRunDraft ToDraft(int step) => new(

@@ -27,7 +27,7 @@ internal sealed class FirstRunScreen : Screen
     public FirstRunScreen(Session session)
         : base(session)
     {
-        _answers = new FirstRunAnswers(session.Workspace, session.Look);
+        _answers = new FirstRunAnswers(session);
         _forms = _answers.Forms();
         foreach (Form form in _forms)
         {
@@ -40,11 +40,12 @@ internal sealed class FirstRunScreen : Screen
                 SetNeedsDraw();
             };
             form.Done += Next;
+            form.KeyFirst = key => key.IsCtrl && Heed(key);
             Add(form);
         }
 
         TakeDraft();
-        ShowStep();
+        Place();
     }
 
     public override (string Wide, string Narrow) Names => ("Getting started", "Start");
@@ -53,7 +54,7 @@ internal sealed class FirstRunScreen : Screen
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
-        new(Key.F9, "F9", _step == Steps.Length - 1 ? "to your first card" : "next step", Next),
+        new(Key.S.WithCtrl, "Ctrl+S", _step == Steps.Length - 1 ? "to your first card" : "next step", Next) { Also = [Key.F9] },
         .. _step > 0 ? [new KeyHint(Key.Esc, "Esc", "step back", Back)] : Array.Empty<KeyHint>(),
         new(Key.Enter, "Enter", "next line", () => { }),
         new(Key.CursorRight, "← →", "choose", () => { }),
@@ -70,10 +71,7 @@ internal sealed class FirstRunScreen : Screen
         "The blade is measured from its tip to the throat, where the shaft begins. The range is the shortest and the longest overall " +
         "length, tip of blade to top of grip, that the shaft can be set to.";
 
-    public override void Refresh()
-    {
-        ShowStep();
-    }
+    public override void Refresh() => SetNeedsDraw();
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
     {
@@ -110,11 +108,14 @@ internal sealed class FirstRunScreen : Screen
             return;
         }
 
-        if (Session.Shell.Try(_answers.Save))
-        {
-            Session.Workspace.Logbook.DropDraft(DraftName);
-            Session.LogChanged();
-        }
+        Action<Workspace> save = _answers.Saving();
+        Session.Change(
+            workspace =>
+            {
+                save(workspace);
+                workspace.Logbook.DropDraft(DraftName);
+            },
+            () => { });
     }
 
     private void Back()
@@ -126,18 +127,26 @@ internal sealed class FirstRunScreen : Screen
 
     private void ShowStep()
     {
+        Place();
+        _forms[_step].Begin();
+    }
+
+    private void Place()
+    {
         for (int step = 0; step < _forms.Length; step++)
             _forms[step].Visible = step == _step;
-        _forms[_step].Begin();
         SetNeedsDraw();
     }
 
-    private void SaveDraft() => Session.Shell.Try(() =>
-        Session.Workspace.Logbook.SaveDraft(DraftName, JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft)));
+    private void SaveDraft()
+    {
+        string text = JsonSerializer.Serialize(_answers.ToDraft(_step), DraftJson.Default.FirstRunDraft);
+        Session.PutLatest(DraftName, workspace => workspace.Logbook.SaveDraft(DraftName, text));
+    }
 
     private void TakeDraft()
     {
-        if (Session.Workspace.Logbook.Draft(DraftName) is not { } text)
+        if (Session.State.Chosen is not null || Session.Workspace.Logbook.Draft(DraftName) is not { } text)
             return;
         try
         {
@@ -149,7 +158,7 @@ internal sealed class FirstRunScreen : Screen
         }
         catch (JsonException)
         {
-            Session.Workspace.Logbook.DropDraft(DraftName);
+            // It was written by another version; what is typed now takes its place.
         }
     }
 }

@@ -10,6 +10,12 @@ internal sealed class Field : TextField, IInput
 {
     private readonly Func<string, string?> _check;
 
+    /// <summary>A field whose text is checked elsewhere.</summary>
+    public Field()
+        : this("", _ => null)
+    {
+    }
+
     /// <param name="text">What stands there at first.</param>
     /// <param name="check">What is wrong with a text that is not empty, in words; null if it will do.</param>
     /// <param name="missing">What to say where nothing is typed; null where it may stay empty.</param>

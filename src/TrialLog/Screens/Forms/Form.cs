@@ -85,12 +85,17 @@ internal sealed class Form : Canvas
         }
     }
 
+    /// <summary>Sees each key before an input does; true where it took it.</summary>
+    public Func<Key, bool>? KeyFirst { get; set; }
+
     private bool KeyInInput(Key key)
     {
+        if (KeyFirst?.Invoke(key) == true)
+            return true;
         int at = _rows.FindIndex(row => ((View)row.Input).HasFocus);
-        if (key == Key.CursorDown || key == Key.Tab || (key == Key.Enter && at + 1 < _rows.Count))
+        if (key == Key.CursorDown || (key == Key.Enter && at + 1 < _rows.Count))
             Focus(at + 1);
-        else if (key == Key.CursorUp || key == Key.Tab.WithShift)
+        else if (key == Key.CursorUp)
             Focus(at - 1);
         else if (key == Key.Enter)
             Finish();

@@ -28,6 +28,8 @@ internal sealed class FormSheet : Sheet
         form.Y = 3;
         form.Height = form.NeededRows;
         form.Done += Finish;
+        // A field would take these for itself.
+        form.KeyFirst = key => key.IsCtrl && Heed(key);
         form.Edited += SetNeedsDraw;
         Add(form);
     }
@@ -36,13 +38,13 @@ internal sealed class FormSheet : Sheet
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
-        new(Key.F9, "F9", "save", () =>
+        new(Key.S.WithCtrl, "Ctrl+S", "save", () =>
         {
             if (_form.Complete())
                 Finish();
-        }),
+        }) { Also = [Key.F9] },
         new(Key.Enter, "Enter", "next", () => { }),
-        new(Key.Esc, "Esc", "leave it", _shell.Lift),
+        new(Key.Esc, "Esc", "cancel", _shell.Lift),
     ];
 
     protected override void Paint(Brush brush)

@@ -5,7 +5,7 @@ internal static class ImportExplanation
 {
     public const string Explanation =
         "The curve is the speed over ground from the start of the recording to its end. On the line below it lie the pieces that were found, their numbers above; " +
-        "dotted are those left out. The table tells for each piece when it began and ended since the start, its distance, time and pace. Nothing is saved until F9.\n\n" +
+        "dotted are those left out. The table tells for each piece when it began and ended since the start, its distance, time and pace. Nothing is saved until Ctrl+S.\n\n" +
         "# What counts\n" +
         "Warm-up, easy paddling and cool-down are left out with the reason; d keeps such a piece, or drops one that counts. m makes one piece of this and the next, s makes two of it. " +
         "← and → move its start by a second, [ and ] its end; t types both; a adds a piece that was not found. What cannot be is said in a sentence and changes nothing.\n\n" +

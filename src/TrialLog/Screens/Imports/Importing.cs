@@ -55,14 +55,14 @@ internal sealed class Importing(Session session)
         var options = new CsvReadOptions
         {
             Today = session.Workspace.Today,
-            Unit = session.Workspace.Unit,
+            Unit = session.State.Unit,
             Paddler = session.Chosen?.Paddler.Name,
             Paddle = session.Chosen?.Paddle.Name,
         };
         CsvAdditions additions = ImportCsv.From(session.Workspace, stream, name, options, rowsRead: rows, stop: stop);
         return () =>
         {
-            session.LogChanged();
+            session.LookForChanges();
             Shell.Say(string.Join(" ", additions.Warnings.Prepend(additions.Says())), additions.AddsNothing ? Tone.Plain : Tone.Best);
         };
     }

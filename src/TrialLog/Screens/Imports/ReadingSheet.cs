@@ -6,6 +6,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Entry;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Imports;

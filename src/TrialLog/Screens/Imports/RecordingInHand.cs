@@ -70,10 +70,13 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
         }
     }
 
-    /// <summary>Looks again which card is open.</summary>
-    public void TakeCard()
+    /// <summary>Looks which card is open.</summary>
+    public TrialCard? OpenCard(Workspace workspace) => ImportRecording.Card(workspace, session.Chosen!, Recording.Date);
+
+    /// <summary>Takes the card that is open.</summary>
+    public void TakeCard(TrialCard? card)
     {
-        _card = ImportRecording.Card(session.Workspace, session.Chosen!, Recording.Date);
+        _card = card;
         Recording = ImportRecording.HeldAgainst(Recording, _typed, _card);
         _sameTime = ImportRecording.SameTime(session.Workspace, session.Chosen!, Recording);
     }

@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
@@ -36,7 +37,11 @@ internal sealed class RecordingSheet : Sheet
         : base(session.Look)
     {
         (_session, _hand, _done) = (session, hand, done);
-        hand.TakeCard();
+        session.Ask(hand.OpenCard, card =>
+        {
+            hand.TakeCard(card);
+            Changed();
+        });
     }
 
     // Digits and q must not take a half corrected recording away.
@@ -48,7 +53,7 @@ internal sealed class RecordingSheet : Sheet
         ? [new(Key.Enter, "Enter", "do it", () => { }), new(Key.Esc, "Esc", "leave it", EndAsking)]
         :
         [
-            new(Key.F9, "F9", "save", Save),
+            new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
             new(Key.Esc, "Esc", "leave", Leave),
             new('d', _hand.Here is { Kept: false } ? "keep" : "drop", DropOrKeep) { Also = [Key.Delete] },
             new('m', "merge", () => Correct(recording => recording.Merge(_hand.At))),
@@ -272,14 +277,12 @@ internal sealed class RecordingSheet : Sheet
         _session.Shell.Say($"Left {_hand.Recording.FileName}; nothing was saved.");
     }
 
-    private void Save()
-    {
-        Outing? saved = null;
-        if (!_session.Shell.Try(() => saved = _hand.Save()))
-            return;
-        _done();
-        _session.Shell.Lift();
-        _session.LogChanged();
-        _session.Shell.Say($"Saved the outing of {saved!.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u takes it back.", Tone.Best);
-    }
+    private void Save() => _session.Change(
+        _ => _hand.Save(),
+        saved =>
+        {
+            _done();
+            _session.Shell.Lift();
+            _session.Shell.Say($"Saved the outing of {saved.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u undoes it.", Tone.Best);
+        });
 }

@@ -1,6 +1,5 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
@@ -15,9 +14,9 @@ internal static class FilterSheet
 {
     public static FormSheet Of(Session session, OutingSelection now, Action<OutingSelection> chosen)
     {
-        Workspace workspace = session.Workspace;
-        List<Hull> hulls = [.. workspace.Logbook.Hulls()];
-        List<Paddle> paddles = [.. workspace.Logbook.Paddles()];
+        DateOnly today = session.Today;
+        List<Hull> hulls = [.. session.State.Hulls];
+        List<Paddle> paddles = [.. session.State.Paddles];
         var form = new Form(session.Look);
         ChoiceField hull = form.Row("Hull", new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))], 1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
         ChoiceField paddle = form.Row("Paddle", new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))], 1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
@@ -33,13 +32,13 @@ internal static class FilterSheet
                 To = Day(to),
             }));
 
-        DateOnly? Day(Field field) => field.IsEmpty ? null : TextForms.Date(workspace.Today).Read(field.Text);
+        DateOnly? Day(Field field) => field.IsEmpty ? null : TextForms.Date(today).Read(field.Text);
 
         string? Problem(string text)
         {
             try
             {
-                TextForms.Date(workspace.Today).Read(text);
+                TextForms.Date(today).Read(text);
                 return null;
             }
             catch (InvalidValueException wrong)

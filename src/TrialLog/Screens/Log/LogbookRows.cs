@@ -6,6 +6,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
+using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Log;
@@ -38,6 +39,20 @@ internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<Logb
         LogbookRow line = rows[item];
         (string text, Tone tone) = line.Piece is { } piece ? OfPiece(brush, piece) : OfOuting(brush, line.Outing);
         brush.Text(0, row, brush.Cell(text, width), selected && listView.HasFocus ? Tone.Selected : selected ? Tone.Strong : tone);
+    }
+
+    /// <summary>Everything that a line says, to be searched; of an outing also what its pieces say.</summary>
+    public string WordsOf(int item)
+    {
+        LogbookRow line = rows[item];
+        IEnumerable<string?> said = line.Piece is { } piece
+            ? [Say.Length(piece.Length, unit), $"{piece.Distance} {piece.Time} {piece.Notes} {piece.ExcludedBecause}"]
+            : [
+                $"{line.Outing.Date:yyyy-MM-dd} {line.Outing.Date:d MMMM yyyy}", hulls.GetValueOrDefault(line.Outing.HullId), line.Outing.Label, line.Outing.Notes,
+                line.Outing.Place, line.Outing.Water, OutingSummary.Of(line.Outing, unit).Lengths,
+                .. opened.Contains(line.Outing.Id) ? [] : line.Outing.Pieces.Select(one => $"{one.Notes} {one.ExcludedBecause}"),
+            ];
+        return string.Join(' ', said);
     }
 
     public bool IsMarked(int item) => false;

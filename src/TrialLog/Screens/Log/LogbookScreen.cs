@@ -15,7 +15,7 @@ using TrialLog.Screens.Paint;
 namespace TrialLog.Screens.Log;
 
 /// <summary>What did I do? Every outing, opened to its pieces; filtered, sorted, mended.</summary>
-internal sealed class LogbookScreen : Screen
+internal sealed class LogbookScreen : Screen, ISearched
 {
     private static readonly string[] OrderNames = ["latest first", "oldest first", "longest paddle first", "fastest piece first"];
 
@@ -53,8 +53,8 @@ internal sealed class LogbookScreen : Screen
         new('i', "import", _importing.Begin),
         new('f', "filter", Filter),
         new('s', "sort", Sort),
-        new('n', "new", () => Session.Shell.Open(Place.EnterOuting)),
-        .. Choosing.Keys(Session).Where(hint => hint.What == "paddler"),
+        new('n', "new", Session.Shell.TypeOuting),
+        .. Choosing.Keys(Session).Where(hint => hint.What == "whose log"),
     ];
 
     public override string Explanation =>
@@ -74,7 +74,7 @@ internal sealed class LogbookScreen : Screen
     public override void Refresh()
     {
         LogbookRow? here = Here;
-        IReadOnlyList<Outing> outings = _selection.Of(Session.Outings());
+        IReadOnlyList<Outing> outings = _selection.Of(Session.State.Outings);
         _outings = outings.Count;
         var rows = new List<LogbookRow>(outings.Count);
         foreach (Outing outing in outings)
@@ -86,7 +86,7 @@ internal sealed class LogbookScreen : Screen
 
         int top = _list.Viewport.Y;
         int before = _list.SelectedItem ?? 0;
-        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.Workspace.Logbook.Hulls().ToDictionary(hull => hull.Id, hull => hull.Name));
+        _rows = new LogbookRows(Look, Session.Unit, rows, _opened, Session.State.Hulls.ToDictionary(hull => hull.Id, hull => hull.Name));
         _list.Source = _rows;
         if (rows.Count > 0)
         {
@@ -123,13 +123,27 @@ internal sealed class LogbookScreen : Screen
 
     protected override void Paint(Brush brush)
     {
-        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.Outings().Count} outings: {SelectionText.Of(_selection, Session.Workspace)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
+        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.State.Outings.Count} outings: {SelectionText.Of(_selection, Session.State)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
         brush.Runs(1, 0, (shown, _selection.IsNarrowed ? Tone.Now : Tone.Strong), ($"   {OrderNames[(int)_selection.Order]}", Tone.Dim));
         if (_rows is { Count: > 0 } && _list.SelectedItem is { } at)
             brush.TextTo(brush.Columns - 1, 0, $"line {at + 1} of {_rows.Count}", Tone.Dim);
         brush.Text(0, 1, LogbookRows.Headings(brush.Columns >= 100), Tone.Dim);
         if (_outings == 0)
             brush.Text(2, 3, _selection.IsNarrowed ? "No outing is like that. f changes the filter." : "No outing yet. n types the first one.", Tone.Strong);
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        if (_rows is not { Count: > 0 } rows)
+            return false;
+        int line = Searching.Line(rows.Count, _list.SelectedItem ?? 0, text, next, rows.WordsOf);
+        if (line < 0)
+            return false;
+        _list.SelectedItem = line;
+        _list.EnsureSelectedItemVisible();
+        SetNeedsDraw();
+        return true;
     }
 
     private void OpenOrClose()
@@ -161,7 +175,7 @@ internal sealed class LogbookScreen : Screen
         }
         else if (piece.ExcludedBecause is not null)
         {
-            Do(() => CorrectOuting.Include(Session.Workspace, here.Outing, piece.Order), $"Piece {piece.Order} counts again.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.Include(workspace, outing, piece.Order), $"Piece {piece.Order} counts again.");
         }
         else
         {
@@ -169,7 +183,7 @@ internal sealed class LogbookScreen : Screen
                 Look, Session.Shell, $"Why does piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd} not count?",
                 "What went wrong, such as: weed on the rudder. Being slow is no reason. The piece stays in the log and can count again.", "",
                 text => string.IsNullOrWhiteSpace(text) ? "Say why, so that your coach and you know later." : text.Length > 400 ? "A reason has up to 400 characters." : null,
-                reason => Do(() => CorrectOuting.Exclude(Session.Workspace, here.Outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
+                reason => Do(here.Outing, (workspace, outing) => CorrectOuting.Exclude(workspace, outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
         }
     }
 
@@ -178,33 +192,21 @@ internal sealed class LogbookScreen : Screen
         if (Here is not { } here)
             return;
         if (here.Piece is { } piece)
-            Do(() => CorrectOuting.DeletePiece(Session.Workspace, here.Outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.DeletePiece(workspace, outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
         else
-            Do(() => CorrectOuting.Delete(Session.Workspace, here.Outing), $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(here.Outing, CorrectOuting.Delete, $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
     }
 
-    private void Undo() => Session.Shell.Try(() =>
-    {
-        string what = CorrectOuting.Undo(Session.Workspace).What;
-        Session.LogChanged();
-        Session.Shell.Say($"Taken back: {what}. y does it again.", Tone.Now);
-    });
+    private void Undo() => Session.Change(
+        CorrectOuting.Undo,
+        undone => Session.Shell.Say($"Undone: {undone.What}. y does it again.", Tone.Now));
 
-    private void Redo() => Session.Shell.Try(() =>
-    {
-        if (Session.Workspace.Logbook.Redo() is not { } again)
-            return;
-        Session.LogChanged();
-        Session.Shell.Say($"Done again: {again.What}.", Tone.Now);
-    });
+    private void Redo() => Session.Change(
+        CorrectOuting.Redo,
+        again => Session.Shell.Say($"Done again: {again.What}.", Tone.Now));
 
-    private void Do(Action action, string done)
-    {
-        if (!Session.Shell.Try(action))
-            return;
-        Session.LogChanged();
-        Session.Shell.Say($"{done} u takes it back.", Tone.Now);
-    }
+    private void Do(Outing outing, Action<Workspace, Outing> change, string done) =>
+        Session.ChangeOuting(outing, change, () => Session.Shell.Say($"{done} u brings it back.", Tone.Now));
 
     private void Sort()
     {

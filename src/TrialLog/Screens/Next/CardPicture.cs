@@ -1,6 +1,4 @@
 using TrialLog.Application.Wording;
-using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
@@ -8,27 +6,38 @@ using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Next;
 
-/// <summary>The trial card: each piece's length with a paddle drawn beside it, longer for longer, in the order to paddle.</summary>
+/// <summary>The card: each piece's length with a paddle drawn beside it, longer for longer, in the order to paddle.</summary>
 internal static class CardPicture
 {
     private const int ShortestShaft = 6;
 
-    /// <summary>Draws it at the top left. Gives the row after it.</summary>
-    public static int Draw(Brush brush, TrialCard card, Chosen chosen, LengthUnit unit, int width, bool sore)
+    /// <summary>The fewest rows that a card takes: heading, pieces, what each piece is.</summary>
+    public static int RowsOf(TrialCard card) => card.Lengths.Count + 3;
+
+    /// <summary>Draws it on the left.</summary>
+    /// <param name="brush">The brush.</param>
+    /// <param name="top">Its first row.</param>
+    /// <param name="rows">How many rows there are for it.</param>
+    /// <param name="heading">Over it.</param>
+    /// <param name="card">The card.</param>
+    /// <param name="unit">The paddler's unit.</param>
+    /// <param name="width">Columns for it.</param>
+    /// <param name="blind">Whether letters stand for the lengths, which a partner sets.</param>
+    public static void Draw(Brush brush, int top, int rows, string heading, TrialCard card, LengthUnit unit, int width, bool blind)
     {
-        bool large = brush.Rows >= 18 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48;
-        brush.Text(1, 0, sore ? "! Rest first. When it no longer hurts:" : $"Paddle these {card.Lengths.Count}, in this order", sore ? Tone.Caution : Tone.Title);
-        int row = 2;
+        bool large = rows >= 4 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48 && !blind;
+        brush.Text(1, top, heading + (blind ? ", blind: your partner sets the paddle" : ""), Tone.Title);
         if (card.Lengths.Count == 0)
-            return 1;
+            return;
         Length shortest = card.Lengths.Min();
         double spread = Math.Max(0.01, card.Lengths.Max().InchesMoreThan(shortest));
-        int shaftColumn = large ? 26 : 17;
-        int longestShaft = Math.Max(ShortestShaft + 1, Math.Min(width - shaftColumn - 7, 22));
-        for (int index = 0; index < card.Lengths.Count && row < brush.Rows - 4; index++)
+        int shaftColumn = large ? 26 : 17, longestShaft = Math.Max(ShortestShaft + 1, Math.Min(width - shaftColumn - 7, 22));
+        string[] letters = CardReason.Letters(card.Lengths).Split(' ');
+        int row = top + 1 + (rows > RowsOf(card) ? 1 : 0);
+        for (int index = 0; index < card.Lengths.Count && row < top + rows - 1; index++)
         {
             Length length = card.Lengths[index];
-            int shaft = ShortestShaft + (int)Math.Round(length.InchesMoreThan(shortest) / spread * (longestShaft - ShortestShaft));
+            int shaft = blind ? longestShaft : ShortestShaft + (int)Math.Round(length.InchesMoreThan(shortest) / spread * (longestShaft - ShortestShaft));
             int middle = large ? row + 1 : row;
             brush.Text(1, middle, $"{index + 1,2}", Tone.Dim);
             if (large)
@@ -39,15 +48,17 @@ internal static class CardPicture
             }
             else
             {
-                brush.TextTo(shaftColumn - 2, middle, Say.Length(length, unit), Tone.Strong);
+                brush.TextTo(shaftColumn - 2, middle, blind ? letters[index] : Say.Length(length, unit), Tone.Strong);
             }
 
-            brush.Runs(shaftColumn, middle, ("┠" + new string('─', shaft), Tone.Plain), ("◖██", Tone.Curve));
+            if (!blind)
+                brush.Runs(shaftColumn, middle, ("┠" + new string('─', shaft), Tone.Plain), ("◖██", Tone.Curve));
             row += large ? LargeFigures.Rows + 1 : 1;
         }
 
-        string each = string.Join(", ", card.Lengths.Select(length => Say.Length(length, unit)[..^3]));
-        row = brush.Words(1, row + (large ? 0 : 1), width - 3, $"{card.Distance} each at effort {card.Effort}, {card.Rest} easy between", Tone.Plain);
-        return brush.Words(1, row, width - 3, $"{each} {chosen.Paddler.Unit switch { LengthUnit.Centimetres => "cm", _ => "in" }}", Tone.Dim);
+        if (top + rows - row > 2)
+            row++;
+        if (row < top + rows)
+            brush.Words(1, row, width - 3, Answer.Plan(card), Tone.Plain, most: top + rows - row);
     }
 }

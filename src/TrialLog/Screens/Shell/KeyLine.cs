@@ -28,7 +28,7 @@ internal sealed class KeyLine : Canvas
     {
         _places.Clear();
         IReadOnlyList<KeyHint> last = _always();
-        IReadOnlyList<KeyHint> hints = _hints();
+        List<KeyHint> hints = [.. _hints().Where(hint => hint.Label.Length > 0)];
         int gap = hints.Concat(last).Sum(hint => WidthOf(hint) + 2) <= brush.Columns ? 2 : 1;
         int room = brush.Columns - last.Sum(hint => WidthOf(hint) + gap), column = 1;
         foreach (KeyHint hint in hints.TakeWhile(hint => column + WidthOf(hint) <= room))

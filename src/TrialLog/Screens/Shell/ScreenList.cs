@@ -16,7 +16,7 @@ internal static class ScreenList
     /// <summary>Makes them; the order is that of <see cref="Place"/>.</summary>
     public static IReadOnlyList<Screen> Of(Session session) =>
     [
-        new Next.NextOutingScreen(session),
+        new Next.HomeScreen(session),
         new Entry.EntryScreen(session),
         new Log.LogbookScreen(session),
         new Curves.CurveScreen(session),

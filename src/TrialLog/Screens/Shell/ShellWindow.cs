@@ -18,12 +18,16 @@ namespace TrialLog.Screens.Shell;
 /// <summary>The one window: the screens by number on top, the screen that is up, a line for messages, a line of keys.</summary>
 internal sealed class ShellWindow : Runnable, IShell
 {
+    /// <summary>How often it is looked whether a command or another screen changed the log.</summary>
+    public static readonly TimeSpan LookAgainAfter = TimeSpan.FromSeconds(1);
+
     private readonly Session _session;
     private readonly IReadOnlyList<Screen> _screens;
     private readonly Screen _firstRun;
     private readonly Header _header;
     private readonly MessageLine _messageLine;
     private readonly KeyLine _keyLine;
+    private readonly Finder _finder;
     private Screen? _up;
     private Sheet? _sheet;
     private Sheet? _explained;
@@ -37,9 +41,15 @@ internal sealed class ShellWindow : Runnable, IShell
         _screens = ScreenList.Of(session);
         _firstRun = new FirstRun.FirstRunScreen(session);
         _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
-        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (session.BackgroundAnalyses.Working, Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim)) { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
-        Add(_header, _messageLine, _keyLine);
+        _finder = new Finder(session.Look) { Y = Pos.AnchorEnd(2) };
+        _finder.Closed += () =>
+        {
+            ((View?)_sheet ?? _up)?.SetFocus();
+            Redraw();
+        };
+        Add(_header, _messageLine, _keyLine, _finder);
         foreach (Screen screen in _screens.Append(_firstRun))
         {
             screen.Y = 2;
@@ -58,7 +68,7 @@ internal sealed class ShellWindow : Runnable, IShell
     public Screen Up => _up!;
 
     /// <summary>Whether something is being worked out from the log.</summary>
-    public bool IsWorkingItOut => _session.BackgroundAnalyses.IsWorking;
+    public bool IsWorkingItOut => _session.Found.IsWorking || !_session.Queue.IsIdle;
 
     /// <inheritdoc/>
     public void Open(Place place)
@@ -75,6 +85,13 @@ internal sealed class ShellWindow : Runnable, IShell
     {
         var entry = (Entry.EntryScreen)_screens[(int)Place.EnterOuting];
         entry.Edit(outing);
+        Open(Place.EnterOuting);
+    }
+
+    /// <inheritdoc/>
+    public void TypeOuting()
+    {
+        ((Entry.EntryScreen)_screens[(int)Place.EnterOuting]).TypeNew();
         Open(Place.EnterOuting);
     }
 
@@ -158,9 +175,21 @@ internal sealed class ShellWindow : Runnable, IShell
             return true;
         }
 
-        if (key == Key.F1)
+        if (key == Key.F1 || (key == new Key('?') && !TypingNow))
         {
             Explain();
+            return true;
+        }
+
+        if (key == Key.F2)
+        {
+            ListActions();
+            return true;
+        }
+
+        if (key == new Key('/') && !TypingNow)
+        {
+            Find();
             return true;
         }
 
@@ -174,7 +203,9 @@ internal sealed class ShellWindow : Runnable, IShell
         return key == Key.Esc;
     }
 
-    private bool TypingNow => _sheet?.Typing ?? _up?.Typing ?? false;
+    private bool TypingNow => _finder.Visible || (_sheet?.Typing ?? _up?.Typing ?? false);
+
+    private string Waiting() => _session.Queue.IsAwaited ? "The logbook is busy: another program is writing. Your change waits its turn …" : _session.Found.Working;
 
     private static Place? PlaceOf(Key key)
     {
@@ -184,6 +215,8 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private List<KeyHint> ScreenKeys()
     {
+        if (_finder.Visible)
+            return [.. _finder.Keys];
         List<KeyHint> hints = [.. _sheet?.Keys ?? _up!.Keys];
         if (_sheet is null && !Welcoming)
             hints.Add(new KeyHint(Key.Empty, TypingNow ? "Alt+1…7" : "1…7", "screens", () => { }));
@@ -193,6 +226,8 @@ internal sealed class ShellWindow : Runnable, IShell
     private List<KeyHint> LastKeys()
     {
         List<KeyHint> hints = [];
+        if (_sheet is null)
+            hints.Add(new KeyHint(Key.F2, "F2", "all keys", ListActions));
         if (_sheet is not TextSheet)
             hints.Add(new KeyHint(Key.F1, "F1", "help", Explain));
         if (_sheet is null)
@@ -215,6 +250,30 @@ internal sealed class ShellWindow : Runnable, IShell
         Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{HelpWords.KeysEverywhere}"));
     }
 
+    private void Find()
+    {
+        if ((_sheet as ISearched ?? _up as ISearched) is { } searched)
+            _finder.Open(searched);
+        else
+            Say("There is no list to search here.");
+    }
+
+    // Every action by name, with its key; letters narrow the list.
+    private void ListActions()
+    {
+        if (_sheet is not null)
+            return;
+        List<KeyHint> actions =
+        [
+            .. _up!.Keys.Where(hint => hint.What.Length > 0),
+            .. Welcoming ? [] : _screens.Select((screen, index) => new KeyHint(Key.Empty, $"{index + 1}", "go to " + screen.Names.Wide, () => Open((Place)index))),
+            .. _up is ISearched ? [new KeyHint(Key.Empty, "/", "find on this screen", Find)] : Array.Empty<KeyHint>(),
+            new(Key.F1, "F1", "help on this screen", Explain),
+            new(Key.Empty, TypingNow ? "Ctrl+Q" : "q", "quit", Quit),
+        ];
+        Lay(new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0, index => actions[index].Do()));
+    }
+
     private void Show(Screen screen)
     {
         if (_up != screen)
@@ -226,7 +285,7 @@ internal sealed class ShellWindow : Runnable, IShell
         }
 
         screen.Refresh();
-        screen.SetFocus();
+        screen.Begin();
         Redraw();
     }
 
@@ -252,10 +311,22 @@ internal sealed class ShellWindow : Runnable, IShell
         app.Keyboard.KeyDown += ForgetMessage;
         app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
         {
-            if (_session.BackgroundAnalyses.IsWorking)
+            if (_session.Found.IsWorking || _session.Queue.IsAwaited)
                 _messageLine.SetNeedsDraw();
             return IsRunning;
         });
+        app.AddTimeout(LookAgainAfter, () =>
+        {
+            _session.LookForChanges();
+            return IsRunning;
+        });
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+            _session.Dispose();
+        base.Dispose(disposing);
     }
 
     // A message stays until the key after it.

@@ -10,18 +10,19 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
+using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens.Squads;
 
 /// <summary>The coach's view: who is converging, who is sore, who has not been out.</summary>
-internal sealed class SquadScreen(Session session) : Screen(session)
+internal sealed class SquadScreen(Session session) : Screen(session), ISearched
 {
     private const int NameWidth = 14, HullWidth = 6, DoWidth = 23, BestWidth = 15, LikelyWidth = 12, WinWidth = 8, LastWidth = 7;
 
     private IReadOnlyList<SquadRow> _lines = [];
     private int _ofVersion = -1;
-    private bool _complete;
+    private SquadState _squad = new([]);
     private int _at;
     private int _top;
 
@@ -33,7 +34,8 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         new(Key.CursorDown, "↓", "next", () => Move(1)),
         new(Key.CursorUp, "↑", "before", () => Move(-1)),
         .. Choosing.Work(Session),
-        new('c', "checks", Checks),
+        new('w', "why", Checks),
+        new('v', "in words", Words),
     ];
 
     public override string Explanation =>
@@ -45,19 +47,30 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         "# to win\n" +
         "What the usual length costs on average against the true best length, over their race.\n\n" +
         "# warnings\n" +
-        "How many things may be wrong with the trials themselves; c lists them.";
+        "How many things may be wrong with the trials themselves; w lists them.";
 
     public override void Refresh()
     {
-        Guid? selected = _at < _lines.Count ? _lines[_at].Paddler.Id : Session.Chosen?.Paddler.Id;
-        if (_ofVersion != Session.Version.Now || !_complete)
+        if (_ofVersion != Session.State.Version)
         {
-            _lines = SquadReview.Listed(Session.Workspace, Session.OutingsOf, Session.BackgroundAnalyses.Analysis);
-            _complete = _lines.All(line => line.Paddle is null || line.Analysis is not null);
-            _ofVersion = Session.Version.Now;
-            _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == selected));
+            _ofVersion = Session.State.Version;
+            Session.Ask(SquadState.Read, squad =>
+            {
+                _squad = squad;
+                foreach (AnalysisInput input in squad.Paddlers.Select(paddler => paddler.Input).OfType<AnalysisInput>())
+                    Session.Found.Want(input, FindingKind.Analysis);
+                List();
+            });
         }
 
+        List();
+    }
+
+    private void List()
+    {
+        Guid? selected = _at < _lines.Count ? _lines[_at].Paddler.Id : Session.Chosen?.Paddler.Id;
+        _lines = _squad.Rows(Session.Found.Analysis, Session.Today);
+        _at = Math.Max(0, _lines.ToList().FindIndex(line => line.Paddler.Id == selected));
         SetNeedsDraw();
     }
 
@@ -89,7 +102,7 @@ internal sealed class SquadScreen(Session session) : Screen(session)
         string text = brush.Cell(line.Paddler.Name, NameWidth - 1) + " " + brush.Cell(line.Hull?.Name ?? "", HullWidth);
         if (line.Analysis is not { } analysis)
         {
-            string waits = line.Paddle is null ? SquadWords.StandingAndThisWeek(line) : Session.BackgroundAnalyses.Stopped ? "stopped" : "…";
+            string waits = line.Paddle is null ? SquadWords.StandingAndThisWeek(line) : Session.Found.Stopped ? "stopped" : "…";
             brush.Text(1, row, (here ? "▸ " : "  ") + text + waits, here ? Tone.Selected : line.IsSore ? Tone.Caution : Tone.Dim);
             return;
         }
@@ -98,9 +111,29 @@ internal sealed class SquadScreen(Session session) : Screen(session)
             + brush.Cell(SquadWords.NowToBest(line), BestWidth - 1) + " "
             + (wide ? brush.Cell(SquadWords.Likely(line), LikelyWidth - 1) + " " : "")
             + brush.Cell(SquadWords.ToWin(line), WinWidth - 1) + " "
-            + brush.Cell(SquadWords.Last(line, Session.Workspace.Today), LastWidth - 1) + " "
+            + brush.Cell(SquadWords.Last(line, Session.Today), LastWidth - 1) + " "
             + (wide ? SquadWords.Warnings(line) : analysis.Checks.Count > 0 && !line.IsSore ? "!" : "");
         brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.IsSore ? Tone.Caution : line.IsFinished ? Tone.Best : Tone.Plain);
+    }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        int line = Searching.Line(_lines.Count, _at, text, next, at =>
+            $"{_lines[at].Paddler.Name} {_lines[at].Hull?.Name} {_lines[at].Paddle?.Name} {SquadWords.StandingAndThisWeek(_lines[at])} {SquadWords.Warnings(_lines[at])}");
+        if (line < 0)
+            return false;
+        _at = line;
+        SetNeedsDraw();
+        return true;
+    }
+
+    private void Words()
+    {
+        IEnumerable<string> said = _lines.Select(line =>
+            $"{line.Paddler.Name}{(line.Hull is { } hull ? $" in {hull.Name}" : "")}: {SquadWords.StandingAndThisWeek(line)}. Usual to best length {SquadWords.NowToBest(line)}, "
+            + $"likely {SquadWords.Likely(line)}; to win {SquadWords.ToWin(line)}; last outing {SquadWords.Last(line, Session.Today)}. {SquadWords.Warnings(line)}");
+        Session.Shell.Lay(new TextSheet(Look, Session.Shell, "The squad in words", SquadWords.Order + "\n\n" + string.Join("\n\n", said)));
     }
 
     private void Move(int by)

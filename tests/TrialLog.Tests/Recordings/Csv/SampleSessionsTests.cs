@@ -85,7 +85,7 @@ public class SampleSessionsTests
             log = log.Plus(additions);
         }
 
-        Assert.Equal(12, log.Paddlers.Count);
+        Assert.Equal(32, log.Paddlers.Count);
     }
 
     private static KnownLog Import(string file)

@@ -1,0 +1,101 @@
+using System.Text.Json;
+using CsCheck;
+using Terminal.Gui.Input;
+using TrialLog.Application.Logging;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+using OutingDraft = TrialLog.Application.Logging.OutingDraft;
+
+namespace TrialLog.Tests.Screens;
+
+/// <summary>The form of an outing on a terminal, against a plain record of what was typed.</summary>
+[Collection(nameof(ScreensTests))]
+public sealed class EntryFormTests : IDisposable
+{
+    private static readonly Guid Ilse = new(1, 0, 0, new byte[8]);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("triallog-form-").FullName;
+
+    private string Logbook => Path.Combine(_folder, "logbook.db");
+
+    /// <summary>Whatever is typed, tabbed and resized: each letter is in the field where it was typed, and nowhere else.</summary>
+    [Fact]
+    public void What_was_typed_stands_where_it_was_typed_whatever_the_terminals_size() => Gen.Select(Gen.Int[0, 9], Gen.Int[12, 200], Gen.Int[12, 60]).Array[20, 60].Sample(
+        doings =>
+        {
+            File.Delete(Logbook);
+            SampleLog.Write(Logbook);
+            using AtTheTerminal terminal = Known();
+            // The fields in the order of Tab: five of the outing, four of each piece, two more. The time of piece 1 is first.
+            List<string> record = ["2026-11-25", "", "", "", "", .. new[] { "49.25", "50.75", "50.75", "49.25" }.SelectMany(length => new[] { length, "1 km", "", "" }), "", ""];
+            int at = 7;
+            terminal.Press(Key.Enter);
+            foreach ((int what, int columns, int rows) in doings)
+            {
+                if (what < 3)
+                {
+                    terminal.Resize(columns, rows);
+                }
+                else if (what < 5)
+                {
+                    terminal.Press(Key.Tab);
+                    at = (at + 1) % record.Count;
+                }
+                else if (what < 6)
+                {
+                    terminal.Press(Key.Tab.WithShift);
+                    at = (at + record.Count - 1) % record.Count;
+                }
+                else if (at is not (1 or 2))
+                {
+                    char letter = (char)('0' + columns % 10);
+                    terminal.Press(Key.End, new Key(letter));
+                    record[at] += letter;
+                }
+            }
+
+            terminal.Settle();
+            List<string> draft = Kept(terminal) is { } kept
+                ? [kept.Date, "", "", kept.Wind, kept.Label, .. kept.Pieces.SelectMany(piece => new[] { piece.Length, piece.Distance, piece.Time, piece.Effort }), kept.Soreness, kept.Notes]
+                : record;
+            Assert.Equal(record, draft);
+        },
+        iter: 12);
+
+    [Fact]
+    public void A_new_outing_and_two_changes_are_kept_apart_also_over_a_crash()
+    {
+        SampleLog.Write(Logbook);
+        using (AtTheTerminal before = Known())
+        {
+            before.Press(Key.Enter).Type("5:41").Type("").Press(new Key('3').WithAlt);
+            before.Type("e").Press(Key.End).Type("9").Press(new Key('3').WithAlt);
+            before.Press(Key.CursorDown).Type("e").Shows("changing 2026-11-19").Press(Key.End).Type("7");
+        }
+
+        using AtTheTerminal after = Known();
+        after.Shows("half typed").Press(Key.Enter).Shows("5:41 /km").Press(new Key('3').WithAlt);
+        after.Type("e").Shows("changing 2026-11-22").Shows("as you left it").Press(Key.Esc);
+        after.Press(Key.CursorDown).Type("e").Shows("changing 2026-11-19").Shows("as you left it").Press(Key.Esc);
+        Assert.Equal("5:41", Kept(after)!.Pieces[0].Time);
+    }
+
+    [Fact]
+    public void A_form_is_whole_on_a_terminal_of_twelve_rows()
+    {
+        SampleLog.Write(Logbook);
+        using var terminal = new AtTheTerminal(Logbook, 80, 12, analyses: SampleLog.Known);
+        terminal.Press(Key.Enter).Shows("date").Shows("wind").Shows("▸  1 49.25").Shows("soreness").Shows("notes").Shows("Ctrl+S save");
+        terminal.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown).Shows("▸  4 49.25").Type("5:3x").Shows("✗ “5:3x” is not a time");
+    }
+
+    private AtTheTerminal Known() => new(Logbook, analyses: SampleLog.Known);
+
+    private static OutingDraft? Kept(AtTheTerminal terminal) =>
+        terminal.Workspace.Logbook.Draft($"outing:{Ilse}") is { } text ? JsonSerializer.Deserialize(text, OutingDraftJson.Default.OutingDraft) : null;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}

@@ -1,0 +1,59 @@
+using Terminal.Gui.Input;
+using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Tests.Screens;
+
+/// <summary>Finding what is on the screen, doing by name, and mending where it is shown.</summary>
+[Collection(nameof(ScreensTests))]
+public sealed class FindAndEditTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("triallog-find-").FullName;
+
+    [Fact]
+    public void A_text_is_found_on_the_screen_and_again_further_down()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Type("3").Type("/").Type("chop").Shows("line 2 of 6").Press(Key.Enter).Shows("line 5 of 6").Press(Key.Enter).Shows("line 2 of 6");
+        terminal.Type("q").Shows("not on this screen").Press(Key.Esc).ShowsNot("find /").Press(Key.CursorDown).Shows("line 3 of 6");
+        terminal.Type("7").Type("/").Type("tova").Shows("▸ Tova Lind").Press(Key.Esc).Type("6").Type("/").Type("Exposed").Press(Key.Esc).Shows("Exposed-shaft");
+        terminal.Type("?").Type("/").Type("technique check").Press(Key.Esc).Press(Key.Esc).Shows("Seat-height rule");
+    }
+
+    [Fact]
+    public void Every_action_is_listed_by_name_with_its_key_and_letters_narrow_the_list()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Press(Key.F2).Shows("What do you want to do?").Shows("type the outing").Shows("go to Squad");
+        terminal.Type("squ").ShowsNot("type the outing").Press(Key.Enter).Shows("this week");
+        terminal.Press(new Key('2').WithAlt).Press(Key.F2).Shows("clear all").Press(Key.Esc).Shows("soreness");
+    }
+
+    [Fact]
+    public void Paddler_hull_and_paddle_are_mended_where_they_are_shown()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("e").Shows("Change what?").Press(Key.Enter).Press(Key.End).Type(" Roa").Press(Key.CursorDown, Key.CursorDown).Type("OC1, 12km").Press(Key.S.WithCtrl);
+        terminal.Shows("Ilse Maro Roa");
+        Paddler paddler = terminal.Workspace.Logbook.Paddlers().Single(known => known.Name == "Ilse Maro Roa");
+        Assert.Equal(Distance.FromMetres(12_000), paddler.Goal!.Distance);
+        terminal.Type("e").Type("reed").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.End).Press(Key.Backspace).Type("4").Press(Key.CursorDown, Key.CursorRight).Press(Key.S.WithCtrl);
+        Assert.Equal((Length.FromInches(54), true), (terminal.Workspace.Logbook.Paddles()[0].Longest, terminal.Workspace.Logbook.Paddles()[0].BelongsToClub));
+        terminal.Type("e").Type("hull").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown).Type("8.5").Press(Key.S.WithCtrl);
+        Assert.Equal(Length.FromInches(8.5), terminal.Workspace.Logbook.Hulls().Single(hull => hull.Name == "OC1").SeatHeight);
+    }
+
+    private AtTheTerminal Known()
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        return new AtTheTerminal(path, analyses: SampleLog.Known);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
