@@ -3,7 +3,8 @@
 # Exit codes and what is printed are checked; the JSON against docs/schemas is checked by the tests.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-program=(dotnet src/TrialLog/bin/Debug/net10.0/triallog.dll)
+# Another build of it: PROGRAM=artifacts/linux-x64/triallog tests/round.sh
+read -ra program <<<"${PROGRAM:-dotnet src/TrialLog/bin/Debug/net10.0/triallog.dll}"
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 export TRIALLOG_STORE="$folder/log.db" NO_COLOR=1

@@ -31,7 +31,7 @@ internal static class StoreTrouble
         $"The logbook {path} is damaged; it was left untouched: put back a copy or a backup (the .bak files beside it), or export what can still be read.", cause!);
 
     public static LogbookException NotALogbook(string path, Exception? cause = null) => new(
-        $"{path} is not a TrialLog logbook; it was left untouched: name another file with --store FILE, or read a CSV file with triallog import.", cause!);
+        $"{path} is not a TrialLog logbook; it was left untouched: name another file, or import it if it is a CSV file or a recording.", cause!);
 
     public static LogbookException Newer(string path) => new(
         $"The logbook {path} was written by a newer version of TrialLog; it was left untouched: update TrialLog to open it.");

@@ -16,4 +16,5 @@ internal enum CsvColumn
     PaddlerUnit, SwapsOnWater, WorthwhilePct, KnownLengthIn, GoalHull, GoalDistanceM, GoalTime,
     TrialPieces, TrialDistanceM, TrialMinutes, TrialTimed, TrialPricePct,
     SeatedReachIn, StatureIn, SittingShoulderHeightIn, ShoulderElbowIn, ElbowGripIn, EyeHeightIn, ShoulderBreadthIn,
+    ArmSpanIn, OverheadReachIn, HandLengthIn, PalmLengthIn,
 }

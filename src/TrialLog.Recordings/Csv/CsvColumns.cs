@@ -24,7 +24,9 @@ internal static class CsvColumns
         (CsvColumn.SeatedReachIn, BodyMeasure.SeatedReach), (CsvColumn.StatureIn, BodyMeasure.Stature),
         (CsvColumn.SittingShoulderHeightIn, BodyMeasure.SittingShoulderHeight), (CsvColumn.ShoulderElbowIn, BodyMeasure.ShoulderElbow),
         (CsvColumn.ElbowGripIn, BodyMeasure.ElbowGrip), (CsvColumn.EyeHeightIn, BodyMeasure.EyeHeight),
-        (CsvColumn.ShoulderBreadthIn, BodyMeasure.ShoulderBreadth),
+        (CsvColumn.ShoulderBreadthIn, BodyMeasure.ShoulderBreadth), (CsvColumn.ArmSpanIn, BodyMeasure.ArmSpan),
+        (CsvColumn.OverheadReachIn, BodyMeasure.OverheadReach), (CsvColumn.HandLengthIn, BodyMeasure.HandLength),
+        (CsvColumn.PalmLengthIn, BodyMeasure.PalmLength),
     ];
 
     /// <summary>Columns about a paddler, stated on one row of that paddler.</summary>

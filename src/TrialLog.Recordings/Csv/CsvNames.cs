@@ -176,7 +176,7 @@ internal sealed class CsvNames
             ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull) ?? In(Paddlers, CsvThings.OwnerIn(row.Facts), CsvColumn.Owner);
 
         static (CsvColumn, string)? In<T>(NameBook<T> book, string? name, CsvColumn column) where T : class => name is not null && book.MeantFor(name) is { } meant
-            ? (column, $"“{name}” is new, but much like “{meant}” of the logbook; correct it, or if it is another: triallog import FILE --new-name")
+            ? (column, $"“{name}” is new, but much like “{meant}” of the logbook; correct it, or say that the file's new names are meant.")
             : null;
     }
 

@@ -56,7 +56,7 @@ internal sealed class OutingDraft
         CsvPiece piece = row.Row.Piece!;
         Paddle paddle = _names.Paddles[row.Paddle!];
         if (!paddle.Reaches(piece.Length))
-            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to {paddle.Longest}; correct the length, or widen the paddle's range first (triallog paddle set, with --range).");
+            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to {paddle.Longest}; correct the length, or widen the paddle's range first.");
         if (piece.Order is { } order)
         {
             if (_existing?.Pieces.FirstOrDefault(held => held.Order == order) is { } held)

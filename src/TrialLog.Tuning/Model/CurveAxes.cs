@@ -33,7 +33,7 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
             CurveAxes axes = Between(settings, low, high, lowKappa, highKappa);
             if (round == MostRounds)
                 return axes;
-            (double[] curvature, double[] duration) = Marginals(new(table, prior, settings, axes, gram, logBase, credit));
+            (double[] curvature, double[] duration) = Marginals(new(table, prior, settings, axes, gram, logBase, credit, moments: false));
             (double newLow, double newHigh) = Range(axes.LogCurvatures, curvature, 1e-6);
             (double newLowKappa, double newHighKappa) = Range(axes.DurationEffects, duration, 1e-3);
             bool settled = Settled(low, high, newLow, newHigh) && Settled(lowKappa, highKappa, newLowKappa, newHighKappa);

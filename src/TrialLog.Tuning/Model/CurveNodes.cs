@@ -19,7 +19,8 @@ internal sealed class CurveNodes
     /// <param name="gram">The Gram matrix; null where no piece counts.</param>
     /// <param name="logBase">Log density of the spreads with all that is free of the curve.</param>
     /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see <see cref="HeavyTails.Credit"/>.</param>
-    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit)
+    /// <param name="moments">Whether means and variances are wanted, too, or the weights alone.</param>
+    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit, bool moments)
     {
         _table = table;
         LogCurvatures = axes.LogCurvatures;
@@ -27,10 +28,11 @@ internal sealed class CurveNodes
         Count = prior.Components * DurationEffects.Length * LogCurvatures.Length;
         LogWeights = new double[Count];
         Unknowns = prior.Hulls + 1;
-        Means = new double[Count * Unknowns];
-        Variances = new double[Count * Unknowns];
-        WithSkew = new double[Count * Unknowns];
-        LogSum = Fill(prior, settings, axes, gram, logBase, credit);
+        int places = moments ? Count * Unknowns : 0;
+        Means = new double[places];
+        Variances = new double[places];
+        WithSkew = new double[places];
+        LogSum = Fill(prior, settings, axes, gram, logBase, credit, moments);
     }
 
     /// <summary>Logarithms of the curvature, evenly spaced.</summary>
@@ -65,7 +67,7 @@ internal sealed class CurveNodes
         (component * DurationEffects.Length + duration) * LogCurvatures.Length + curvature;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit)
+    private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit, bool moments)
     {
         int hulls = prior.Hulls, skew = hulls, unknowns = Unknowns, data = _table.HullsWithPieces;
         double skewPriorSd = Math.Max(settings.SkewSpread, 1e-6), skewPrecision = 1 / (skewPriorSd * skewPriorSd), skewLimit = settings.SkewLimit;
@@ -115,7 +117,7 @@ internal sealed class CurveNodes
                         - 0.5 * (square - explained + logDeterminant);
                     LogWeights[node] = weight;
                     most = Math.Max(most, weight);
-                    for (int a = 0; a < unknowns; a++)
+                    for (int a = 0; moments && a < unknowns; a++)
                     {
                         column.Clear();
                         column[a] = 1;

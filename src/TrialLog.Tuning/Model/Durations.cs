@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -18,9 +19,7 @@ internal static class Durations
     {
         if (table.Count == 0)
             return 0;
-        double[] sorted = [.. table.LogDuration];
-        Array.Sort(sorted);
-        return 0.5 * (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]);
+        return table.LogDuration.Median();
     }
 
     /// <summary>The same for the goal event, null where none is named.</summary>
@@ -41,8 +40,7 @@ internal static class Durations
             estimates = Estimates(table, distance, static _ => true);
         if (estimates.Count == 0)
             return distance.Metres / AssumedSpeed;
-        estimates.Sort();
-        return 0.5 * (estimates[(estimates.Count - 1) / 2] + estimates[estimates.Count / 2]);
+        return estimates.Median();
     }
 
     private static List<double> Estimates(PieceTable table, Distance distance, Func<Hull, bool> counts)

@@ -70,7 +70,7 @@ internal sealed class Fit
         {
             CurveAxes axes = CurveAxes.Place(table, prior, settings, null, 0, 1);
             PosteriorSum before = new(table, axes, prior.Components, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)], goalLogDuration, cardLogDuration, 0);
-            before.Add(0, 0, 0, new(table, prior, settings, axes, null, 0, 1), 0);
+            before.Add(0, 0, 0, new(table, prior, settings, axes, null, 0, 1, moments: true), 0);
             return new(table, alignment, null, [], [], before.Posterior(carried), SkewGivenCurve.Before(settings), goalLogDuration, cardLogDuration);
         }
 

@@ -61,7 +61,7 @@ internal sealed record HeartRateFit(
         (Vector<double> Mean, Matrix<double> Covariance, double LogEvidence) Given(double v)
         {
             double lean = settings.LeanShare * Math.Sqrt(Math.Max(1e-12, prior.MeanShare(v) * v));
-            Vector<double> sds = Vector<double>.Build.DenseOfArray([settings.HeartRateDriftSpread, settings.HeartRateBendSpread, settings.HeartRatePerInchSpread, lean, told]);
+            Vector<double> sds = Vector<double>.Build.DenseOfArray([settings.HeartRateDriftSpread, settings.HeartRateBendSpread, settings.HeartRatePerInchSpread, lean, told]).PointwiseMaximum(1e-6);
             Vector<double> precisions = sds.PointwisePower(-2);
             Matrix<double> precision = Matrix<double>.Build.DenseOfDiagonalVector(precisions) + square / v;
             var factor = precision.Cholesky();

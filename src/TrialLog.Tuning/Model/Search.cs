@@ -16,6 +16,7 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
 {
     private const int MostTurns = 25, MostLonger = 8;
 
+
     /// <summary>How far the heavy tails let each piece count, at the most probable spreads.</summary>
     public double[] Weights => Tails.At(Math.Exp(Mode.LogPiece)).Weights;
 
@@ -90,7 +91,7 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
             {
                 // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
                 Reduced reduced = At(outings[a], pieces[b]);
-                CurveNodes whole = Nodes(reduced, 1);
+                CurveNodes whole = Nodes(reduced, 1, moments: Tails.Credit == 1);
                 if (Tails.Credit < 1)
                 {
                     CurveNodes credited = Nodes(reduced, Tails.Credit);
@@ -118,9 +119,9 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         return (placed with { Mode = mode, Tails = tails, Table = Table.WithTops(tops) }, mode.Moved < 0.05 && changed < 0.003 && shifted < 0.01);
     }
 
-    private double LogDensity(double logOuting, double logPiece) => Nodes(At(logOuting, logPiece), 1).LogSum;
+    private double LogDensity(double logOuting, double logPiece) => Nodes(At(logOuting, logPiece), 1, moments: false).LogSum;
 
-    private CurveNodes Nodes(Reduced reduced, double credit) => new(Table, Prior, Settings, Axes, reduced.Gram, reduced.LogDensity, credit);
+    private CurveNodes Nodes(Reduced reduced, double credit, bool moments = true) => new(Table, Prior, Settings, Axes, reduced.Gram, reduced.LogDensity, credit, moments);
 
     private Reduced At(double logOuting, double logPiece)
     {

@@ -1,5 +1,6 @@
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Architecture;
 
@@ -132,6 +133,18 @@ public class LawsOfTheHouse
             let assembly = House.ShortName(dependency.Target.Assembly.Name)
             where assembly != "TrialLog.Domain" && !assembly.StartsWith("System.", StringComparison.Ordinal) && assembly is not ("mscorlib" or "netstandard")
             select $"{type.FullName} uses {dependency.Target.FullName} of {assembly}");
+
+    // The classical view words its own limits; a message of an exception is for whoever calls wrongly.
+    [Fact]
+    public void Tuning_gives_facts_and_no_sentences() =>
+        Assert.Empty(
+            from file in Directory.EnumerateFiles(Repository.File("src/TrialLog.Tuning"), "*.cs", SearchOption.AllDirectories)
+            where !file.Replace('\\', '/').Contains("/obj/", StringComparison.Ordinal) && !file.Replace('\\', '/').Contains("/Classical/", StringComparison.Ordinal)
+            where !file.EndsWith("Exception.cs", StringComparison.Ordinal)
+            from line in File.ReadLines(file)
+            where !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && !line.Contains("Exception", StringComparison.Ordinal)
+            where System.Text.RegularExpressions.Regex.IsMatch(line, "\"[A-Z][^\"]* [^\"]* [^\"]*[.!?]\"")
+            select $"{Path.GetFileName(file)}: {line.Trim()}");
 
     // A law drawn by the library's own method would fail by chance.
     [Fact]

@@ -3,6 +3,7 @@ using Dapper;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Logbook;
@@ -60,6 +61,80 @@ public class OtherProcess
             File.WriteAllText(Marker(store), "");
             Thread.Sleep(Timeout.Infinite);
         });
+    }
+
+    /// <summary>How many kills <see cref="Whenever_it_is_killed_what_was_done_is_there_and_the_logbook_is_sound"/> does: TRIALLOG_KILLS, or 6.</summary>
+    private static int Kills => int.TryParse(Environment.GetEnvironmentVariable("TRIALLOG_KILLS"), out int kills) ? kills : 6;
+
+    /// <summary>The file that says which outings are in the logbook for good.</summary>
+    private static string Done(string store) => store + ".done";
+
+    /// <summary>Logs, edits, takes back, merges, saves half-typed input and backs up until it is killed.</summary>
+    [Fact(Explicit = true)]
+    public void Does_everything_until_it_is_killed()
+    {
+        string store = Environment.GetEnvironmentVariable(Store)!;
+        using LogbookFile log = LogbookFile.Open(store);
+        SharedRecord record = Sharing.Load(store + ".json");
+        using var done = new StreamWriter(Done(store), append: true) { AutoFlush = true };
+        for (int i = int.Parse(Environment.GetEnvironmentVariable(First)!); ; i++)
+        {
+            log.Change($"Logged outing {i}", writer => writer.Put(SampleLog.Outing(i) with { Id = Guid.NewGuid() }));
+            done.WriteLine(i);
+            log.SaveDraft("entry", $"half of {i}");
+            log.Change("Noted", writer => writer.Put(log.Outings()[0] with { Notes = $"{i}" }));
+            log.Undo();
+            if (i % 3 == 0)
+                Merge.Plan(log, record).Apply(log, _ => MergeChoice.KeepHere);
+            if (i % 5 == 0)
+            {
+                File.Delete(store + ".copy.bak");
+                Backups.Make(log, store + ".copy.bak");
+            }
+        }
+    }
+
+    [Fact]
+    public void Whenever_it_is_killed_what_was_done_is_there_and_the_logbook_is_sound()
+    {
+        using var folder = new ScratchFolder();
+        string store = folder.File();
+        using (LogbookFile other = folder.Open("other.triallog"), log = folder.Open())
+        {
+            SampleLog.Begin(other);
+            other.Change("Logged", writer => writer.Put(SampleLog.Outing(999_999)));
+            Sharing.Save(other, new ShareOptions(), store + ".json");
+            SampleLog.Begin(log);
+        }
+
+        var random = new Random(7);
+        int killedAtWork = 0;
+        for (int kill = 0; kill < Kills; kill++)
+        {
+            long before = File.Exists(Done(store)) ? new FileInfo(Done(store)).Length : 0;
+            using Process child = Start(nameof(Does_everything_until_it_is_killed), store, first: (kill + 1) * 10_000);
+            for (int wait = 0; wait < 3000 && (!File.Exists(Done(store)) || new FileInfo(Done(store)).Length == before) && !child.HasExited; wait++)
+                Thread.Sleep(10);
+            Thread.Sleep(random.Next(300));
+            Assert.False(child.HasExited, "the child ended before it was killed");
+            child.Kill();
+            child.WaitForExit();
+            killedAtWork += new FileInfo(Done(store)).Length > before ? 1 : 0;
+
+            using LogbookFile after = folder.Open();
+            Assert.Empty(after.Verify());
+            HashSet<string> there = [.. after.Outings().Select(outing => outing.Label)];
+            Assert.Empty(File.ReadAllLines(Done(store)).Except(there));
+
+            // Whatever is named a backup is one.
+            foreach (string backup in Backups.Of(store))
+            {
+                using LogbookFile copy = LogbookFile.OpenToRead(backup);
+                Assert.Empty(copy.Verify());
+            }
+        }
+
+        Assert.Equal(Kills, killedAtWork);
     }
 
     [Fact]

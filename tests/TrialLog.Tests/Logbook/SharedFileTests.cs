@@ -11,6 +11,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Forms;
 using TrialLog.Tests.Recordings.Csv;
 using TrialLog.Tests.Tuning.References;
 
@@ -242,6 +243,31 @@ public class SharedFileTests
         Assert.Equal("Ilse Marro", Assert.Single(mine.Paddlers()).Name);
         Assert.Single(mine.Outings(mine.Paddlers()[0].Id));
         Assert.True(Merge.Plan(mine, Read(Written(theirs))).ChangesNothing);
+    }
+
+    [Fact]
+    public void A_shared_record_has_the_fields_that_are_merged_one_by_one()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.OpenHastily();
+        foreach (IGrouping<string, string> table in RecordFields.ByTable.SelectMany(table => table.Value.Select(field => (Table: table.Key, field.Column))).GroupBy(pair => pair.Table, pair => pair.Column))
+        {
+            // Every column is a field, or this logbook's own.
+            var columns = Dapper.SqlMapper.Query<string>(log.Connection, "SELECT name FROM pragma_table_info(@table)", new { table = table.Key });
+            Assert.Equal(["as_of_change", "id", "name_key", "true_name"], columns.Except(table).Union(["as_of_change", "id", "name_key", "true_name"]).Order());
+        }
+
+        RandomRecords.Outing(Gen.Guid, Gen.Guid, Gen.Guid, Gen.Guid).Sample(outing =>
+        {
+            Assert.Subset(Fields("outings"), new ItemFields(SharedOuting.Of(outing), null).Names.ToHashSet());
+            foreach (Piece piece in outing.Pieces)
+                Assert.Subset(Fields("pieces"), new ItemFields(SharedPiece.Of(piece), outing.Id).Names.ToHashSet());
+        });
+        RandomRecords.Paddler(Gen.Guid, Gen.Guid).Sample(paddler => Assert.Subset(Fields("paddlers"), new ItemFields(SharedPaddler.Of(paddler), null).Names.ToHashSet()));
+        RandomRecords.Paddle(Gen.Guid, Gen.Guid).Sample(paddle => Assert.Subset(Fields("paddles"), new ItemFields(SharedPaddle.Of(paddle), null).Names.ToHashSet()));
+        RandomRecords.Card(Gen.Guid, Gen.Guid, Gen.Guid, Gen.Guid).Sample(card => Assert.Subset(Fields("cards"), new ItemFields(SharedCard.Of(card), null).Names.ToHashSet()));
+
+        static HashSet<string> Fields(string table) => [.. RecordFields.ByTable[table].Select(pair => pair.Field)];
     }
 
     private static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());

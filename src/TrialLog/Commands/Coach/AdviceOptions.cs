@@ -73,7 +73,7 @@ internal sealed class AdviceOptions
         {
             AdviceText.Write(frame, workspace, all, paddler, hulls, paddles);
             WriteAll(frame, workspace.Logbook.Decisions(paddler.Id).OrderBy(decision => decision.Date)
-                .Select(decision => $"Decided {Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}, {DecisionWords.Sentence(decision, paddler.Unit)}"));
+                .Select(decision => $"{Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}: {DecisionWords.Sentence(decision, paddler.Unit)}"));
         }
     }
 

@@ -29,6 +29,18 @@ public class CsvAssemblyTests
         Assert.Contains(additions.Warnings, warning => warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18½ in (what the file does not say is assumed", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void The_same_piece_with_another_paddle_is_no_duplicate()
+    {
+        string[] row = ["Ilse Maro,2026-05-01,,1,OC1,Long,49.25,1000,5:32,6,2,", "Ilse Maro,2026-05-02,,1,OC1,Short,49.25,1000,5:31,6,2,"];
+        KnownLog log = KnownLog.Fresh.Plus(Files.Import(Files.Rows(row), KnownLog.Fresh));
+        CsvAdditions again = Files.Import(Files.Rows(row), log);
+        Assert.Equal((2, 0), (again.PiecesAlreadyThere, again.RefusedRows));
+        CsvAdditions other = Files.Import(Files.Rows("Ilse Maro,2026-05-01,,1,OC1,Short,49.25,1000,5:32,6,2,"), log);
+        Assert.Equal(0, other.PiecesAlreadyThere);
+        Assert.Contains("piece 1 in that outing with other values", Assert.Single(other.Problems).Reason);
+    }
+
     [Theory]
     [InlineData("Ilse Mro", "OC1", "Long", "paddler")]
     [InlineData("Ilse Maro", "oc-1", "Long", "hull")]

@@ -42,9 +42,9 @@ internal static class RandomLogs
         });
 
     // The middle of what is believed of each measure.
-    private static readonly double[] TypicalInches = [50, 67, 22, 14, 13, 30, 15];
+    private static readonly double[] TypicalInches = [50, 67, 22, 14, 13, 30, 15, 68, 56, 7.75, 4.55];
 
-    private static readonly Gen<BodyMeasures> Body = Maybe(Gen.Long[-50_000_000, 50_000_000]).Array[7].Select(all =>
+    private static readonly Gen<BodyMeasures> Body = Maybe(Gen.Long[-45_000_000, 45_000_000]).Array[11].Select(all =>
         CsvColumns.OfBody.Select(body => body.Measure).Aggregate(BodyMeasures.Unknown, (body, measure) => body.With(
             measure, all[(int)measure] is { } more ? Length.FromNanometres(Length.FromInches(TypicalInches[(int)measure]).Nanometres + more) : null)));
 
