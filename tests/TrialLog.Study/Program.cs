@@ -20,5 +20,6 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     CsvSpeedCommand.Create(),
     ProcessSpeedCommand.Create(),
     ScreensSpeedCommand.Create(),
+    ScreenPicturesCommand.Create(),
 };
 return root.Parse(args).Invoke();

@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Plays a whole session on the real program in a real terminal (tmux): an empty logbook, the first run, the first card,
-# an outing typed and saved, the logbook with an undo, a recording looked at, the curve, a kill in the middle of typing, and the draft after it.
+# an outing typed and saved, the logbook with an undo, a recording looked at, the curve, a kill in the middle of typing and the draft
+# after it; then weeks of outings logged by another process until it is time to stop, the order sheet, the decision, the new paddle.
 # Exits non-zero, showing the screen, if something expected is not on it.
 #
 #   tests/screens/play-session.sh [--captures DIR]      DIR gets the screens as text files, for the documentation
@@ -72,7 +73,7 @@ type_text "5o"
 expect "is not a length"
 press BSpace
 type_text "0.5"
-expect "Start at 50 ½ in."
+expect "Start at 50½ in."
 capture first-run-2
 press F9
 expect "What do you paddle?"
@@ -84,16 +85,19 @@ capture first-run-4
 press F9
 
 echo "the first card"
-expect "Paddle these"
-expect "gain left"
-capture next-outing-first
+expect "In OC1, start at"
+expect "pieces of"
+expect "Gain left"
+capture home-first
+pieces=$(screen | sed -n 's/.* \([0-9]*\) pieces of .*/\1/p' | head -1)
 
 echo "typing the outing"
 press Enter
 expect "soreness"
 number=0
-for time in 5:34.2 5:31.8 5:33.0 5:36.1; do
+for time in 5:34 5:31.8 5.33 5:36.1 5:34 5:35.5 5:36 5:37; do
   number=$((number + 1))
+  if [ $number -gt "$pieces" ]; then break; fi
   type_text "$time"
   press Enter
   type_text "6"
@@ -101,17 +105,19 @@ for time in 5:34.2 5:31.8 5:33.0 5:36.1; do
   press Enter
 done
 type_text "1"
+press C-z
+press C-y
 capture enter
-press F9
+press C-s
 expect "Saved the outing of"
-expect "from 1 outing and 4 pieces"
-capture next-outing
+expect "Keep testing"
+capture home
 
 echo "the logbook"
 press 3
 expect "1 outing "
 press Enter
-expect "5:34.2"
+expect "5:34"
 press Down x
 expect "Why does piece 1"
 type_text "weed on the rudder"
@@ -119,12 +125,17 @@ press Enter
 expect "out: weed on the rudder"
 capture logbook
 press u
-expect "Taken back"
+expect "Undone"
 expect_gone "out: weed on the rudder"
 press d
 expect "Deleted piece 1"
 press u
-expect "5:34.2"
+expect "5:34 "
+press /
+type_text "5:31"
+expect "find /"
+press Escape
+expect_gone "find /"
 
 echo "a recording looked at, and left"
 press i
@@ -147,28 +158,32 @@ expect "◆ best"
 expect "chance of each setting"
 capture curve
 press 5
-expect "worthwhile"
+expect "worthwhile change"
 capture progress
 press 6
 expect "In every hull, for every blade"
 expect "OC6"
 capture body
 press 7
-expect "Ilse Maro"
-expect "trend"
+expect "this week"
 capture squad
+press F2
+expect "What do you want to do?"
+capture actions
+press Escape
+expect_gone "What do you want to do?"
 press F1
-expect "One row a paddler"
+expect "Who needs you first"
 capture explanation
 press Escape
-expect "trend"
+expect "this week"
 
 echo "a larger terminal, and back"
 tm resize-window -x 140 -y 45
 expect "6 Body and boats"
 press 1
-expect "Paddle these"
-capture next-outing-140x45
+expect "pieces of"
+capture home-140x45
 tm resize-window -x 80 -y 24
 expect_gone "Body and boats"
 
@@ -205,14 +220,63 @@ expect "ENDED WITH 0"
 
 echo "a terminal that has only ASCII"
 start 80 24 LANG=C LC_ALL=C
-expect "Paddle these"
+expect "pieces of"
 expect "* best"
 if screen | LC_ALL=C grep -q '[^ -~]'; then
   echo "FAILED: more than ASCII with LANG=C:"
   screen
   exit 1
 fi
-capture next-outing-ascii
+capture home-ascii
+press q
+expect "ENDED WITH 0"
+
+echo "weeks of outings, logged by another process and seen here"
+start 80 24
+expect "pieces of"
+# An invented paddler who is fastest at 49 in and loses half a percent an inch and a half from there; what was typed above goes on beside it.
+log_an_outing() {
+  local number=$1 card piece=0 arguments=()
+  card=$("$program" --store "$folder/logbook.db" next --json | tr -d ' \n' | sed 's/.*"lengths_in":\[\([^]]*\)\].*/\1/')
+  for length in ${card//,/ }; do
+    piece=$((piece + 1))
+    arguments+=("$length,1km,$(awk -v l="$length" -v n="$number" -v p="$piece" 'BEGIN { d = l - 49; printf "%.1fs", 330 + (n * 7 % 5) + p * 0.4 + d * d * 1.1 + ((n * 3 + p * 5) % 7 - 3) * 0.25 }'),6")
+  done
+  "$program" --store "$folder/logbook.db" log --date "$(date -d "$((60 - 2 * number)) days ago" +%Y-%m-%d)" "${arguments[@]}" >/dev/null
+}
+for number in $(seq 1 25); do
+  log_an_outing "$number"
+  if "$program" --store "$folder/logbook.db" next --json | grep -q '"standing": *"\(settled\|flat\)"'; then break; fi
+done
+# The last outing is seen within two seconds, and worked out again.
+sleep 3
+expect "stop testing"
+expect_gone "pieces of"
+capture home-settled
+
+echo "the order, the decision, the follow-up with the new paddle"
+press o
+expect "rder"
+capture order
+press Escape
+expect "stop testing"
+press r
+expect "Noted:"
+press 6
+press a
+expect "Another paddle"
+for text in "Heron fixed" 18.5 49 49; do
+  type_text "$text"
+  press Enter
+done
+press C-s
+expect "Added the paddle Heron fixed"
+press 1 p
+expect "With which paddle?"
+type_text "heron"
+press Enter
+expect "fixed at 49 in"
+capture home-fixed
 press q
 expect "ENDED WITH 0"
 

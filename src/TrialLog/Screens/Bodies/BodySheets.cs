@@ -143,20 +143,11 @@ internal static class BodySheets
     public static void Race(Session session, Analysis analysis)
     {
         Length length = analysis.Best.Length;
-        var decision = new Decision
-        {
-            Id = Guid.CreateVersion7(session.Workspace.Now),
-            PaddlerId = analysis.Paddler.Id,
-            HullId = analysis.Hull.Id,
-            PaddleId = analysis.Paddle.Id,
-            Length = length,
-            Kind = DecisionKind.Raced,
-            Date = session.Today,
-        };
+        var chosen = new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle);
         string said = Say.Length(length, analysis.Paddler.Unit);
         session.Change(
-            workspace => workspace.Logbook.Change($"Decided to race {said} in {analysis.Hull.Name}", log => log.Put(decision)),
-            () => session.Shell.Say($"Noted: {analysis.Paddler.Name} races {said} in {analysis.Hull.Name} from today. In the logbook, u undoes it.", Paint.Tone.Best));
+            workspace => Decide.On(workspace, chosen, length, DecisionKind.Raced, workspace.Today, null, null),
+            _ => session.Shell.Say($"Noted: {analysis.Paddler.Name} races {said} in {analysis.Hull.Name} from today. In the logbook, u undoes it.", Paint.Tone.Best));
     }
 
     /// <summary>Takes the word that soreness is gone, and whose word it is.</summary>
@@ -168,10 +159,8 @@ internal static class BodySheets
             $"Your name, your coach's or your clinician's. {Cautions.Pain} What was told until today then no longer holds your lengths down.", "",
             text => NameRule.TryCheck(text, "person", out _, out string? problem) ? null : problem,
             text => session.Change(
-                workspace => workspace.Logbook.Change(
-                    $"Cleared {paddler.Name}'s soreness, on the word of {text.Trim()}",
-                    log => log.Put(new SorenessClearance { Id = Guid.CreateVersion7(workspace.Now), PaddlerId = paddler.Id, Date = workspace.Today, By = text.Trim() })),
-                () => session.Shell.Say("Noted that it is gone. In the logbook, u undoes it. If it comes back, stop.", Paint.Tone.Best))));
+                workspace => Application.Deciding.ClearSoreness.Of(workspace, paddler, text, null),
+                _ => session.Shell.Say("Noted that it is gone. In the logbook, u undoes it. If it comes back, stop.", Paint.Tone.Best))));
     }
 
     private static void Change(Session session, Action<Workspace> change, string done) => session.Change(change, () =>

@@ -19,7 +19,7 @@ namespace TrialLog.Screens.Next;
 /// <summary>Where the search stands, before anything else: the card while testing, else the length to race, or why there is none.</summary>
 internal sealed class HomeScreen(Session session) : Screen(session)
 {
-    private const int WidestText = 110, LabelColumns = 29, CurveFrom = 76, FewestPictureRows = 9, MostPictureRows = 20;
+    private const int WidestText = 110, LabelColumns = 29, CurveFrom = 76, FewestPictureRows = 9, MostPictureRows = 20, KeptFigures = 3;
 
     public override (string Wide, string Narrow) Names => ("Home", "Home");
 
@@ -86,8 +86,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
             .. text.FiguresIn(width - LabelColumns, analysis).Select(figure => (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim), (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
         ];
-        List<string> beside = [.. text.Beside.SelectMany(said => WordWrap.Lines(said, width))];
-        int wanted = below.Count + beside.Count + 1;
+        int wanted = below.Count + text.Beside.Sum(said => WordWrap.Lines(said, width).Count) + 1;
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
@@ -105,8 +104,17 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         int row = top + picture + 1;
         if (row + wanted - 1 > end && row > top)
             row--;
-        foreach (string line in beside.Take(Math.Max(0, end - row - 1)))
-            brush.Text(1, row++, line, Tone.Strong);
+        // The first figures keep their place; beside them stand whole sentences only.
+        int room = end - row - Math.Min(below.Count, KeptFigures);
+        foreach (IReadOnlyList<string> said in text.Beside.Select(said => WordWrap.Lines(said, width)))
+        {
+            if (said.Count > room)
+                continue;
+            foreach (string line in said)
+                brush.Text(1, row++, line, Tone.Strong);
+            room -= said.Count;
+        }
+
         foreach (IReadOnlyList<(string Text, Tone Tone)> line in below.Take(Math.Max(0, end - row)))
             brush.Runs(1, row++, [.. line]);
     }
