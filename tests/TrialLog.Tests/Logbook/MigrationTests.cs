@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.References;
@@ -48,6 +49,40 @@ public class MigrationTests
         using LogbookFile old = LogbookFile.Open(backup);
         Assert.Equal("Removed it", old.Changes(1)[0].What);
         Assert.Contains("newer version", Assert.Throws<LogbookException>(() => folder.Open()).Message);
+    }
+
+    [Fact]
+    public void A_logbook_of_the_first_version_opens_with_its_records_and_its_undo()
+    {
+        using var folder = new ScratchFolder();
+        using (var first = new SqliteConnection($"Data Source={folder.File()};Pooling=False"))
+        {
+            first.Open();
+            foreach (string script in Migrations.Scripts.Take(2))
+            {
+                using var text = new StreamReader(typeof(LogbookFile).Assembly.GetManifestResourceStream(script)!);
+                first.Execute(text.ReadToEnd());
+            }
+
+            string ilse = $"{SampleLog.Ilse.Id}", slip = $"{Guid.NewGuid()}";
+            first.Execute($"""
+                PRAGMA application_id = {Migrations.ApplicationId}; PRAGMA user_version = 2;
+                INSERT INTO changes (at, what, state) VALUES ('2026-01-01T00:00:00Z', 'Added', 'standing');
+                INSERT INTO paddlers (id, name, name_key, unit, swaps_on_water) VALUES ('{ilse}', 'Ilse Maro', 'ILSE MARO', 'in', 1), ('{slip}', 'Ilse Mro', 'ILSE MRO', 'in', 1);
+                INSERT INTO outings (id, paddler_id, hull_id, date, label) VALUES ('{Guid.NewGuid()}', '{ilse}', '{SampleLog.Hull.Id}', '2026-05-01', 'am');
+                INSERT INTO changes (at, what, state) VALUES ('2026-01-02T00:00:00Z', 'Removed', 'standing');
+                DELETE FROM paddlers WHERE id = '{slip}';
+                """);
+        }
+
+        using LogbookFile log = folder.Open();
+        Assert.Empty(log.Verify());
+        Assert.Equal(["Ilse Maro"], log.Paddlers().Select(paddler => paddler.Name));
+        Assert.False(log.Outings().Single().Blind);
+        Assert.Single(RecordSet.Of(log).Removed);
+        Assert.Equal("Removed", log.Undo()!.What);
+        Assert.Equal(["Ilse Maro", "Ilse Mro"], log.Paddlers().Select(paddler => paddler.Name));
+        Assert.Single(Directory.GetFiles(folder.Path, "*.before-v4.bak"));
     }
 
     [Fact]

@@ -39,6 +39,8 @@ public class StartLengthTests
         var start = StartLength.From(new() { Stature = Length.FromInches(68) }, null);
         Assert.Equal(0.7735 * 68 - 2.759, start.Length.Inches, 6);
         Assert.Equal(1.755, start.SpreadInches, 3);
+        Assert.Equal(StartLengthBasis.Stature, start.Basis);
+        Assert.Equal(StartLengthBasis.SomeMeasures, StartLength.From(new() { ArmSpan = Length.FromInches(68) }, null).Basis);
     }
 
     [Fact]
