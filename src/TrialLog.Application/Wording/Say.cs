@@ -46,18 +46,10 @@ internal static class Say
         : Signed(unit == LengthUnit.Centimetres ? inches * 2.54 : inches, 0) + " " + Symbol(unit);
 
     /// <summary>A likely range, its ends rounded outwards to the quarter inch or half centimetre: <c>48¼ to 50¾ in</c>.</summary>
-    public static string Range(Length low, Length high, LengthUnit unit)
-    {
-        (string from, string to) = Outwards(low, high, unit);
-        return Between(from, to, " to ");
-    }
+    public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
 
     /// <summary>As <see cref="Range"/>, after the word between: <c>48¼ and 50¾ in</c>.</summary>
-    public static string RangeAfterBetween(Length low, Length high, LengthUnit unit)
-    {
-        (string from, string to) = Outwards(low, high, unit);
-        return Between(from, to, " and ");
-    }
+    public static string RangeAfterBetween(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit).Replace(" to ", " and ", StringComparison.Ordinal);
 
     /// <summary>A body measure, to the tenth of an inch or centimetre: <c>50.3 in</c>.</summary>
     public static string Tenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
@@ -117,29 +109,13 @@ internal static class Say
     }
 
     /// <summary>Seconds of a race: <c>4 s</c>, <c>under 1 s</c>, <c>2.5 min</c>.</summary>
-    public static string Seconds(double seconds) => seconds switch
-    {
-        < 1 => "under 1 s",
-        < 89.5 => Digits(seconds, 0) + " s",
-        _ => Digits(seconds / 60, 1) + " min",
-    };
+    public static string Seconds(double seconds) => AboutSeconds(seconds).Replace("about ", "", StringComparison.Ordinal);
 
     /// <summary>As <see cref="Seconds"/>, with "about" where it fits.</summary>
-    public static string AboutSeconds(double seconds) => seconds < 1 ? Seconds(seconds) : "about " + Seconds(seconds);
+    public static string AboutSeconds(double seconds) => Spoken.Seconds(seconds);
 
     /// <summary>How long an event takes, to the minute: <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
-    public static string Duration(double seconds)
-    {
-        long minutes = (long)HalfUp(seconds / 60, 0);
-        return (minutes / 60, minutes % 60) switch
-        {
-            (0, < 2) => Digits(seconds, 0) + " s",
-            (0, var rest) => $"{rest} min",
-            (1, 0) => "an hour",
-            (var hours, 0) => $"{hours} h",
-            (var hours, var rest) => $"{hours} h {rest} min",
-        };
-    }
+    public static string Duration(double seconds) => Spoken.Duration(seconds);
 
     /// <summary>The race that seconds are told over: <c>over your 16 km</c>; where none is named, <c>in an hour</c>.</summary>
     public static string OverTheRace(Paddler paddler, Voice voice = default) => paddler.Goal switch
@@ -187,18 +163,6 @@ internal static class Say
 
     /// <summary>A day in a sentence: <c>3 May 2026</c>.</summary>
     public static string DayInWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
-
-    private static (string From, string To) Outwards(Length low, Length high, LengthUnit unit)
-    {
-        (double step, double from, double to) = unit == LengthUnit.Centimetres ? (0.5, low.Centimetres, high.Centimetres) : (0.25, low.Inches, high.Inches);
-        // A hair's breadth keeps an end that is a whole step where it is.
-        (from, to) = (Math.Max(0, Math.Floor(from / step + 1e-6)) * step, Math.Ceiling(to / step - 1e-6) * step);
-        return (Text(from), Text(to));
-
-        string Text(double value) => unit == LengthUnit.Centimetres
-            ? Digits(value, 1) + " cm"
-            : Domain.Values.Length.FromInches(Math.Min(value, Domain.Values.Length.Longest.Inches)).ToText();
-    }
 
     private static string Between(string from, string to, string word) => from == to ? to : from[..from.LastIndexOf(' ')] + word + to;
 

@@ -88,20 +88,19 @@ public sealed record OrderLine
     /// <summary>What ordering today would risk, in a sentence.</summary>
     public string Risk(LengthUnit unit)
     {
-        string within = $"within {Spoken.Fraction(0.25, unit)} of your best length";
         string range = Spoken.Range(LikelyLow, LikelyHigh, unit);
-        string chance = Spoken.Chance(WithinQuarterInch);
-        string cost = $"{GainLeftPercent:0.00} % of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in {Spoken.Duration(GoalSeconds)}";
+        string percent = GainLeftPercent < 0.01 ? "under 0.01%" : GainLeftPercent.ToString(GainLeftPercent < 0.995 ? "0.00" : "0.0", System.Globalization.CultureInfo.InvariantCulture) + "%";
+        string cost = $"{percent} of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in {Spoken.Duration(GoalSeconds)}";
         if (NotNow)
-            return $"You have been sore of late, so nothing longer than {Spoken.ToQuarter(CutTo, unit)} is proposed, though the log points to {Spoken.ToQuarter(Best, unit)}. Do not order now: let it heal, a clinician decides, and test again.";
+            return "Do not order yet: soreness that was logged has not gone. Rest first; when it no longer hurts, test again.";
         if (!DiminishingReturns)
-            return $"Ordered today, the chance is {chance} that it is {within}, which may lie anywhere from {range}; expected cost {cost}. Test on first, or order at the long end and cut down as you learn.";
+            return $"Better test first. If you order today, expect to lose {cost}, on average; your best length may be anywhere from {range}. If you must order, order long.";
         if (Pieces == 0)
-            return $"Never tried in this hull: carried over by rule, {chance} to be {within} (likely {range}). More testing could win no more than {cost}, but set or borrow one of this length in this hull before you order.";
-        string ready = $"Ready to order: all that more testing could still win is {cost}.";
+            return $"You have not paddled this hull yet: this comes by rule (likely {range}). Set or borrow a paddle of this length in this hull before you order.";
+        string ready = $"Ready to order. On average more testing could gain {cost}.";
         return WithinQuarterInch >= SureEnough
-            ? $"{ready} The chance is {chance} that it is {within}."
-            : $"{ready} The exact length is less sure ({chance} to be {within}, likely {range}), but little speed hangs on it.";
+            ? $"{ready} There is a {Spoken.Chance(WithinQuarterInch)} chance that it is within {Spoken.Fraction(0.25, unit)} of your best length."
+            : $"{ready} The exact length is not certain (likely {range}), but that costs little speed, so order long and cut.";
     }
 
     /// <summary>What to do with the fixed paddle that the paddler has; null where there is none.</summary>

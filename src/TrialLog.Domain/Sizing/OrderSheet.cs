@@ -30,7 +30,7 @@ public sealed record OrderSheet(
         "Overall length is from the tip of the blade to the top of the grip, in a straight line, grip fitted.",
         "Blade length is from the tip to the throat. If your blade of this name is longer or shorter than stated, tell me: the paddle then changes by as much (common practice, no source).",
         $"Tolerance: {Spoken.Fraction(ToleranceInches, Unit)} either way; if it must be off, then long, never short.",
-        "Order length first: leave the grip unglued or set in glue that lets go with warmth, so that I can cut the shaft at the grip end and fit it again.",
+        "Build it to the order length; leave the grip unglued or use hot-melt glue, so that I can cut the grip end.",
     ];
 
     /// <summary>How to come down from the order length to the length to cut to.</summary>

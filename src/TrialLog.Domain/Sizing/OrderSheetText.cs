@@ -18,8 +18,12 @@ public static class OrderSheetText
         foreach (OrderLine line in sheet.Lines)
         {
             text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Spoken.ToQuarter(line.Blade, sheet.Unit)})\n");
-            text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
-            text.Append(line.NotNow ? "    Order at  not now\n" : $"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
+            if (!line.NotNow)
+            {
+                text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
+                text.Append($"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
+            }
+
             Wrapped(text, Said(line, sheet.Unit), "    ", "    ");
             text.Append('\n');
         }
@@ -55,7 +59,7 @@ public static class OrderSheetText
         {
             text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on |\n|---|---|---|---|---|---|---|\n");
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | **{Spoken.ToQuarter(line.CutTo, sheet.Unit)}** | {(line.NotNow ? "not now" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
+                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | {(line.NotNow ? "not yet" : $"**{Spoken.ToQuarter(line.CutTo, sheet.Unit)}**")} | {(line.NotNow ? "not yet" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Said(line, sheet.Unit)}\n");

@@ -13,11 +13,16 @@ public static class Spoken
         ? Decimals(length.Centimetres, 1) + " cm"
         : length.RoundedTo(QuarterInch).ToText();
 
-    /// <summary>A range as fine as <see cref="ToQuarter"/>: <c>49 ¼ to 50 ½ in</c>.</summary>
+    /// <summary>A range, its ends rounded outwards to the quarter inch or half centimetre: <c>49¼ to 50½ in</c>.</summary>
     public static string Range(Length low, Length high, LengthUnit unit)
     {
-        string from = ToQuarter(low, unit), to = ToQuarter(high, unit);
-        return from == to ? to : $"{from[..from.LastIndexOf(' ')]} to {to}";
+        bool metric = unit == LengthUnit.Centimetres;
+        double step = metric ? 0.5 : 0.25, from = metric ? low.Centimetres : low.Inches, to = metric ? high.Centimetres : high.Inches;
+        // A hair's breadth keeps an end that is a whole step where it is.
+        string first = Text(Math.Max(0, Math.Floor(from / step + 1e-6)) * step), last = Text(Math.Ceiling(to / step - 1e-6) * step);
+        return first == last ? last : $"{first[..first.LastIndexOf(' ')]} to {last}";
+
+        string Text(double value) => metric ? Decimals(value, 1) + " cm" : Length.FromInches(Math.Min(value, Length.Longest.Inches)).ToText();
     }
 
     /// <summary>A length to the tenth of an inch or the millimetre, for body measures: <c>50.3 in</c>, <c>128 cm</c>.</summary>
@@ -36,27 +41,26 @@ public static class Spoken
     public static string Fraction(double inches, LengthUnit unit) =>
         unit == LengthUnit.Centimetres ? Amount(inches, unit) : Length.FromInches(Math.Round(inches * 16) / 16).ToText();
 
-    /// <summary>A probability as a person says it: <c>62 %</c>, <c>under 1 %</c>, <c>over 99 %</c>.</summary>
+    /// <summary>A probability as a person says it: <c>62%</c>, <c>under 1%</c>, <c>over 99%</c>.</summary>
     public static string Chance(double probability) => probability switch
     {
-        < 0.01 => "under 1 %",
-        > 0.99 => "over 99 %",
-        _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + " %",
+        < 0.01 => "under 1%",
+        > 0.99 => "over 99%",
+        _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + "%",
     };
 
-    /// <summary>A number of seconds, roughly: <c>about 4 s</c>, <c>about 2 min</c>, <c>under 1 s</c>.</summary>
+    /// <summary>A number of seconds: <c>about 4 s</c>, <c>about 2.5 min</c>, <c>under 1 s</c>.</summary>
     public static string Seconds(double seconds) => seconds switch
     {
         < 1 => "under 1 s",
-        < 20 => $"about {seconds.ToString("0", CultureInfo.InvariantCulture)} s",
-        < 90 => $"about {(Math.Round(seconds / 5) * 5).ToString("0", CultureInfo.InvariantCulture)} s",
-        _ => $"about {(seconds / 60).ToString("0.#", CultureInfo.InvariantCulture)} min",
+        < 89.5 => $"about {Decimals(seconds, 0)} s",
+        _ => $"about {Decimals(seconds / 60, 1)} min",
     };
 
     /// <summary>How long an event takes, to the minute, after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
     public static string Duration(double seconds)
     {
-        long minutes = (long)Math.Round(seconds / 60);
+        long minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
         return (minutes / 60, minutes % 60) switch
         {
             (0, < 2) => seconds.ToString("0", CultureInfo.InvariantCulture) + " s",
@@ -90,5 +94,5 @@ public static class Spoken
     private const string Fractions = "¼½¾⅛⅜⅝⅞";
 
     private static string Decimals(double value, int digits) =>
-        Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString("0." + new string('#', digits), CultureInfo.InvariantCulture);
+        Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString(digits == 0 ? "0" : "0." + new string('#', digits), CultureInfo.InvariantCulture);
 }

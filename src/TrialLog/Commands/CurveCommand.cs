@@ -23,7 +23,7 @@ internal static class CurveCommand
     public static Command Build(CommandFrame frame)
     {
         var classical = new Option<bool>("--classical") { Description = "Beside it a mixed model by REML, without a prior." };
-        var command = new Command("curve", "The response curve: speed against length, with its uncertainty.")
+        var command = new Command("curve", "The response curve: speed against length, and how sure it is.")
         {
             frame.Paddler, frame.Hull, frame.Paddle, classical, frame.Json,
         };

@@ -45,7 +45,7 @@ internal sealed record StartUp(TimeSpan Frame, TimeSpan Card)
             string shown = Tmux(socket, "capture-pane", "-p");
             if (frame is null && shown.Contains("1 Home", StringComparison.Ordinal))
                 frame = since.Elapsed;
-            if (shown.Contains("4 pieces of", StringComparison.Ordinal))
+            if (shown.Contains("Best length", StringComparison.Ordinal))
             {
                 var start = new StartUp(frame ?? since.Elapsed, since.Elapsed);
                 Tmux(socket, "send-keys", "q");

@@ -115,7 +115,7 @@ public partial class WordingTests(ITestOutputHelper output)
         new("curve-upside-down"), new("hulls-disagree") { Hull = "OC1", OtherHull = "OC6", Inches = 49, OtherInches = 53 },
         new("order-tangled") { Longer = true }, new("course-tangled"), new("effort-tangled"), new("calendar-tangled") { Longer = true }, new("hull-tangled"),
         new("blade-tangled") { Hull = "OC1" }, new("habituated") { Count = 30, Of = 36, Inches = 50 }, new("many-excluded") { Count = 9, Of = 36 },
-        new("effort-missing") { Count = 9, Of = 36 }, new("effort-missing") { Count = 36, Of = 36 },
+        new("effort-missing") { Count = 9, Of = 36 }, new("effort-missing") { Count = 36, Of = 36 }, new("heart-rate-tangled") { Longer = true },
     ];
 
     [Fact]

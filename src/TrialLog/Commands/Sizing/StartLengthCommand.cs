@@ -63,7 +63,7 @@ internal static class StartLengthCommand
         LengthUnit unit = answer.Unit;
         to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
         to.WriteLine();
-        Wrapped.Write(to, $"{Say.Range(answer.Likely.Low, answer.Likely.High, unit)} (90 % sure); uncertainty ± {Say.Amount(answer.Start.SpreadInches, unit)}", width, "  Likely range  ", 16);
+        Wrapped.Write(to, $"{Say.Range(answer.Likely.Low, answer.Likely.High, unit)} (9 times in 10)", width, "  Likely range  ", 16);
         Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of {Say.Quarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
         if (answer.HandSpacing is { } hands)
             Wrapped.Write(to, $"about {Say.Quarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
@@ -75,11 +75,11 @@ internal static class StartLengthCommand
             Wrapped.Write(to, note, width, "Hull: ", 6);
         Wrapped.Write(to, answer.WhatNext, width, "Next: ", 6);
         foreach (string question in answer.Questions)
-            Wrapped.Write(to, question, width, "Check: ", 7);
+            Wrapped.Write(to, question, width, "Please check: ", 14);
         if (answer.Improvements.Count > 0)
             to.WriteLine("How to measure alone: triallog start-length --steps");
         if (saved)
-            to.WriteLine("Kept. To take it back: triallog undo");
+            to.WriteLine("Saved. To undo: triallog undo");
     }
 
     private static void WriteSteps(TextWriter to, int width)

@@ -24,8 +24,8 @@ internal static class TechniqueText
         Wrapped.Write(
             to,
             Math.Abs(change) < 0.125
-                ? $"The length suits by this check, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}."
-                : $"By this check alone: {Say.Amount(Math.Abs(change), unit)} {(change < 0 ? "shorter" : "longer")}, so {Say.Quarter(answer.PointsTo, unit)}, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}. Weak evidence: do not cut a paddle on it alone.",
+                ? $"The length suits by this check: {Likely(answer, unit)}."
+                : $"By this check alone: {Say.Amount(Math.Abs(change), unit)} {(change < 0 ? "shorter" : "longer")}, so {Likely(answer, unit)}. Weak evidence: do not cut a paddle on it alone.",
             width);
         to.WriteLine();
         Wrapped.Write(to, Geometry(check, unit), width, "  Geometry  ", 12);
@@ -40,7 +40,7 @@ internal static class TechniqueText
             Wrapped.Write(to, $"{Quoted.Visible(answer.Paddle.Name)} cannot be set to {Say.Quarter(answer.PointsTo, unit)}.", width, "  Range     ", 12);
         if (answer.Implied.Overhead)
             Wrapped.Write(to, TechniqueRule.ShoulderCaution, width, "Caution: ", 9);
-        to.WriteLine(kept ? "Kept: it counts as weak evidence. To take it back: triallog undo" : "Not kept; add --save and it counts as weak evidence on the best length.");
+        to.WriteLine(kept ? "Saved: it counts as weak evidence. To undo: triallog undo" : "Not saved; add --save and it counts as weak evidence on the best length.");
     }
 
     /// <summary>One check in a line.</summary>
@@ -48,7 +48,14 @@ internal static class TechniqueText
     {
         LengthUnit unit = answer.Paddler.Unit;
         return $"{answer.Check.Date:yyyy-MM-dd}  {Quoted.Visible(answer.Hull.Name)}, {Quoted.Visible(answer.Paddle.Name)} at {Say.Quarter(answer.Check.Length, unit)}: top hand {HandHeight.InWords(answer.Check.HandAboveEyeInches, unit)}, "
-            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {Say.Quarter(answer.PointsTo, unit)} ± {Say.Amount(answer.Implied.SpreadInches, unit)}";
+            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {Likely(answer, unit)}";
+    }
+
+    // Nine times in ten, as every range.
+    private static string Likely(TechniqueAnswer answer, LengthUnit unit)
+    {
+        double half = 1.645 * answer.Implied.SpreadInches;
+        return $"{Say.Quarter(answer.PointsTo, unit)}, likely {Say.Range(answer.PointsTo.PlusInches(-half), answer.PointsTo.PlusInches(half), unit)}";
     }
 
     private static string Geometry(TechniqueCheck check, LengthUnit unit)

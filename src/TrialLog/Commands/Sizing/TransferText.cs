@@ -27,7 +27,7 @@ internal static class TransferText
                 string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Say.Quarter(row.Best, unit),-8}  {likely}";
                 Wrapped.Write(to, row.RestsOn(unit), width, first, first.Length);
                 if (row.SorenessCeiling is { } ceiling && row.Best > ceiling)
-                    to.WriteLine($"{new string(' ', name + 4)}sore of late: no longer than {Say.Quarter(ceiling, unit)} for now");
+                    to.WriteLine($"{new string(' ', name + 4)}sore: no longer than {Say.Quarter(ceiling, unit)} for now");
                 if (row.OutOfRange(unit) is { } beyond)
                     to.WriteLine($"{new string(' ', name + 4)}out of range: {beyond}");
             }
@@ -36,11 +36,11 @@ internal static class TransferText
         to.WriteLine();
         Wrapped.Write(to, $"{Seats(rows, unit)} Blades differ by their length: as much more blade, as much more paddle. Both rules: common practice, no source.", width);
         foreach (string question in questions)
-            Wrapped.Write(to, question, width, "Check: ", 7);
+            Wrapped.Write(to, question, width, "Please check: ", 14);
         if (rows.Any(row => row.Best > row.SorenessCeiling))
-            Wrapped.Write(to, "You have been sore of late: paddle nothing longer than what did not hurt. Pain in shoulder, elbow or back is a reason to stop; a clinician decides.", width, "Caution: ", 9);
+            Wrapped.Write(to, $"Do not paddle longer than what did not hurt. {Cautions.Pain}", width, "Caution: ", 9);
         if (rows.Any(row => !row.InRange))
-            to.WriteLine("Out of range: that paddle cannot be set so; do not force a shaft past its mark.");
+            to.WriteLine("Out of range: that paddle cannot be set so. " + Cautions.PastTheMark);
     }
 
     private static string Seats(IReadOnlyList<CarriedRow> rows, LengthUnit unit)

@@ -83,15 +83,15 @@ public class OrderSheetTests
     {
         OrderLine line = Line("49.75") with { LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51") };
         Assert.Equal(
-            "Ordered today, the chance is 31 % that it is within ¼ in of your best length, which may lie anywhere from 48½ to 51 in; expected cost 0.20 % of speed, about 7 s in an hour. Test on first, or order at the long end and cut down as you learn.",
+            "Better test first. If you order today, expect to lose 0.20% of speed, about 7 s in an hour, on average; your best length may be anywhere from 48½ to 51 in. If you must order, order long.",
             line.Risk(LengthUnit.Inches));
-        Assert.Contains("expected cost 0.20 % of speed, about 12 s in 1 h 44 min.", (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
+        Assert.Contains("expect to lose 0.20% of speed, about 12 s in 1 h 44 min, on average", (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
         Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
     }
 
     [Fact]
     public void A_hull_never_tried_is_not_called_ready_to_order() =>
-        Assert.StartsWith("Never tried in this hull", (Line("49.75") with { Pieces = 0, DiminishingReturns = true }).Risk(LengthUnit.Inches));
+        Assert.StartsWith("You have not paddled this hull yet", (Line("49.75") with { Pieces = 0, DiminishingReturns = true }).Risk(LengthUnit.Inches));
 
     [Fact]
     public void A_number_stays_with_its_fraction_and_unit_where_lines_break() =>
@@ -102,7 +102,7 @@ public class OrderSheetTests
     {
         OrderLine sore = Line("50.5") with { SorenessCeiling = Length.Parse("49.9"), DiminishingReturns = true };
         Assert.Equal(Length.Parse("49.75"), sore.CutTo);
-        Assert.Contains("Do not order now", sore.Risk(LengthUnit.Inches));
+        Assert.Contains("Do not order yet", sore.Risk(LengthUnit.Inches));
         Assert.DoesNotContain("Do not order", (sore with { SorenessCeiling = Length.Parse("52") }).Risk(LengthUnit.Inches));
     }
 
