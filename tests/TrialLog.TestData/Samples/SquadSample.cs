@@ -18,8 +18,8 @@ internal static class SquadSample
         List<Outing> outings = [];
 
         // Settled, just begun, measured but not begun.
-        (Paddler maren, Paddle marens) = Join("Maren Holt", 50);
-        Season(maren, new(50, 0.45, 3.05), 10, i => i % 2 == 0 ? Mirrored(marens, 48, 50.25) : Mirrored(marens, 51.25, 49));
+        (Paddler maren, Paddle marens) = Join("Maren Holt", 50, goalMetres: 4_000);
+        Season(maren, new(50, 0.45, 3.05), 10, i => i < 2 ? Mirrored(marens, 48.5, 50, 51.5) : i % 2 == 0 ? Mirrored(marens, 48.5, 51) : Mirrored(marens, 51.5, 49));
         (Paddler dov, Paddle dovs) = Join("Dov Lasker", 52);
         Season(dov, new(52.5, 0.35, 3.1), 1, _ => Mirrored(dovs, 51, 53));
         Join("Nell Osei", 47.5);
@@ -59,9 +59,9 @@ internal static class SquadSample
             "Shows a squad of eight: settled, just begun, not begun, sore, lengths tangled with order, no swapping on the water, a flat curve, a spoiled piece. Invented.",
             paddlers, paddles, outings);
 
-        (Paddler, Paddle) Join(string name, double reach, bool swaps = true)
+        (Paddler, Paddle) Join(string name, double reach, bool swaps = true, double goalMetres = 12_000)
         {
-            Paddler paddler = InventedLog.Paddler(water, name, reach, goalMetres: 12_000) with { SwapsOnWater = swaps };
+            Paddler paddler = InventedLog.Paddler(water, name, reach, goalMetres) with { SwapsOnWater = swaps };
             Paddle paddle = InventedLog.Paddle(water, name.Split(' ')[0] + "'s adjustable", 18.5, reach - 3, reach + 3);
             paddlers.Add(paddler);
             paddles.Add(paddle);
