@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using TrialLog.Application.Wording;
+using TrialLog.Commands.Coach;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
@@ -58,6 +59,10 @@ internal static class JsonOutput
 [JsonSerializable(typeof(HeldFacts))]
 [JsonSerializable(typeof(ShareFacts))]
 [JsonSerializable(typeof(MergeFacts))]
+[JsonSerializable(typeof(SyncFacts))]
+[JsonSerializable(typeof(BackupFacts))]
+[JsonSerializable(typeof(RestoreFacts))]
+[JsonSerializable(typeof(VerifyFacts))]
 [JsonSerializable(typeof(StartLengthFacts))]
 [JsonSerializable(typeof(TransferFacts))]
 [JsonSerializable(typeof(TechniqueFacts))]
