@@ -54,16 +54,13 @@ public static class Backups
                 sound.Copying(connection => Copy(connection, incoming));
             }
 
+            string place = Free($"{path}.replaced");
             string? kept = null;
             if (File.Exists(path) && new FileInfo(path).Length > 0)
-            {
-                // With its write-ahead log, since what it holds may be all that is left of the last changes.
-                kept = Free($"{path}.replaced");
-                File.Copy(path, kept);
-                foreach (string part in new[] { "-wal", "-shm" }.Where(part => File.Exists(path + part)))
-                    File.Move(path + part, kept + part, overwrite: true);
-            }
-
+                File.Copy(path, kept = place);
+            // Even where the logbook is lost its write-ahead log may be there: all that is left of the last changes, and never the backup's.
+            foreach (string part in new[] { "-wal", "-shm" }.Where(part => File.Exists(path + part)))
+                File.Move(path + part, place + part, overwrite: true);
             File.Move(incoming, path, overwrite: true);
             return kept;
         }

@@ -203,7 +203,7 @@ internal static class Opening
             int version = connection.ExecuteScalar<int>("PRAGMA user_version");
             _ = connection.ExecuteScalar<int>("SELECT count(*) FROM sqlite_schema");
             return version == target ? connection
-                : throw (version > target ? StoreTrouble.Newer(path) : new LogbookException($"The logbook {path} is from an older version and must be brought up to date, but it cannot be written; copy it to a folder of your own and open that."));
+                : throw (version > target ? StoreTrouble.Newer(path) : new LogbookException($"The logbook {path} is from an older version, which cannot be read without bringing it up to date; copy it to a folder of your own and open that with --store FILE."));
         }
         catch
         {

@@ -133,8 +133,8 @@ public static class Tuner
     }
 
     /// <summary>
-    /// The state of the search before the first outing and after each one, by the calendar. In a log of more than
-    /// 80 outings some are left out, never the last.
+    /// The state of the search before the first outing and after each one, by the calendar; the last as it stands now, the same as
+    /// <see cref="Analyse"/> finds it. In a log of more than 80 outings some are left out, never the last.
     /// </summary>
     public static IReadOnlyList<ProgressPoint> Progress(AnalysisInput input)
     {
@@ -146,7 +146,8 @@ public static class Tuner
             if (outings > 0 && outings < count && (count - outings) % every != 0)
                 continue;
             Outing? last = outings == 0 ? null : all.Outings[outings - 1];
-            AnalysisInput then = input with
+            // The last is what stands now: a clearance or a technique check since then counts, as in an analysis.
+            AnalysisInput then = outings == count ? input : input with
             {
                 Outings = [.. all.Outings.Take(outings)],
                 TechniqueChecks = last is null ? [] : [.. input.TechniqueChecks.Where(check => check.Date <= last.Date)],

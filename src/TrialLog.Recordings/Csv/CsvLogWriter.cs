@@ -47,7 +47,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         List<CsvColumn> columns = [.. CsvColumns.All.Where(column => filled[(int)column] || (column <= CsvColumn.Notes
             && column is not (CsvColumn.StartTime or CsvColumn.LengthCm or CsvColumn.DistanceKm or CsvColumn.TimeS)))];
         using var text = new StreamWriter(to, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-        using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) 
+        using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture)
         {
             NewLine = "\n",
 

@@ -82,6 +82,9 @@ internal static class CommandLineProgram
         Coach.ShareCommand.Build(frame),
         Coach.MergeCommand.Build(frame),
         Coach.SyncCommand.Build(frame),
+        BackupCommand.Build(frame),
+        RestoreCommand.Build(frame),
+        VerifyCommand.Build(frame),
     ];
 
     private static IEnumerable<string> CommandPath(ParseResult parsed)

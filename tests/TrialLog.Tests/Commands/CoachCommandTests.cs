@@ -147,10 +147,14 @@ public class CoachCommandTests
         program.Must("log", "49.5in,1km,5:32,6", "50.5in,1km,5:31,6", "--soreness", "5");
         string file = Path.Combine(program.Folder, "week.ics");
         program.Must("next", "--calendar", file);
-        Assert.DoesNotContain("SUMMARY:Paddle trial", File.ReadAllText(file));
+        Assert.DoesNotContain("BEGIN:VEVENT", File.ReadAllText(file));
         program.Must("edit", "last", "--soreness", "0");
         program.Must("next", "--calendar", file);
         Assert.Contains("SUMMARY:Paddle trial", File.ReadAllText(file));
+        Assert.DoesNotContain("STATUS:CANCELLED", File.ReadAllText(file));
+        program.Must("edit", "last", "--soreness", "5");
+        program.Must("next", "--calendar", file);
+        Assert.Contains("STATUS:CANCELLED", File.ReadAllText(file));
     }
 
     [Fact]

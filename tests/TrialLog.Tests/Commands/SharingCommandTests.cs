@@ -39,6 +39,17 @@ public class SharingCommandTests
     }
 
     [Fact]
+    public void Two_laptops_meet_in_a_folder()
+    {
+        using TestProgram mine = WithOuting();
+        using var theirs = new TestProgram();
+        string folder = Directory.CreateDirectory(Path.Combine(mine.Folder, "between")).FullName;
+        Assert.Equal(0, Json(mine.Must("sync", folder, "--json")).GetProperty("files_taken_in").GetInt32());
+        Assert.Equal(1, Json(theirs.Must("sync", folder, "--json")).GetProperty("added").GetProperty("outing").GetInt32());
+        Assert.Equal(mine.Must("history", "--json"), theirs.Must("history", "--json"));
+    }
+
+    [Fact]
     public void Parts_are_left_out_on_request()
     {
         using TestProgram mine = WithOuting();

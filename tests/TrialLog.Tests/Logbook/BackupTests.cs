@@ -60,6 +60,29 @@ public class BackupTests
         }
     }
 
+    [Fact]
+    public void What_a_lost_logbook_left_of_its_last_changes_does_not_run_into_the_backup()
+    {
+        using var folder = new ScratchFolder();
+        string wal = folder.File() + "-wal";
+        byte[] left;
+        using (LogbookFile log = Season(folder))
+        {
+            Backups.Make(log, folder.File("copy.bak"));
+            log.Change("Removed", writer => writer.RemoveOuting(log.Outings()[0].Id));
+            left = File.ReadAllBytes(wal);
+        }
+
+        Assert.NotEmpty(left);
+        File.Delete(folder.File());
+        File.WriteAllBytes(wal, left);
+        Assert.Null(Backups.Restore(folder.File(), folder.File("copy.bak")));
+        using LogbookFile back = folder.Open();
+        Assert.Single(back.Outings());
+        Assert.Empty(back.Verify());
+        Assert.Equal(left, File.ReadAllBytes(folder.File() + ".replaced.bak-wal"));
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

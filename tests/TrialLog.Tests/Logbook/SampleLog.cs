@@ -8,6 +8,9 @@ namespace TrialLog.Tests.Logbook;
 /// <summary>A few records that belong together.</summary>
 internal static class SampleLog
 {
+    /// <summary>What the change that <see cref="Begin"/> makes is called.</summary>
+    public const string Beginning = "Added Ilse Maro";
+
     public static readonly Hull Hull = StandardHulls.All[0];
     public static readonly Paddler Ilse = new() { Id = Guid.Parse("11111111-0000-4000-8000-000000000001"), Name = "Ilse Maro" };
 
@@ -41,7 +44,7 @@ internal static class SampleLog
         })],
     };
 
-    public static void Begin(LogbookFile log) => log.Change("Added Ilse Maro", writer =>
+    public static void Begin(LogbookFile log) => log.Change(Beginning, writer =>
     {
         writer.Put(Ilse);
         writer.Put(Paddle);

@@ -287,6 +287,26 @@ public class SharedFileTests
     }
 
     [Fact]
+    public void Who_was_removed_there_and_is_needed_here_stays_beside_a_new_one_of_the_same_name()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile mine = WithOneOuting(folder, "mine"), theirs = folder.OpenHastily("theirs");
+        var tova = new Paddler { Id = RandomRecords.Id(5, 1), Name = "Tova Lind" };
+        mine.Change("Added Tova Lind", writer => writer.Put(tova));
+        Merge.Plan(theirs, Read(Written(mine))).Apply(theirs, _ => MergeChoice.Later);
+
+        mine.Change("Moved", writer => writer.MoveOuting(mine.Outings()[0].Id, tova.Id, SampleLog.Hull.Id));
+        theirs.Change("Removed", writer => writer.RemovePaddler(tova.Id));
+        theirs.Change("Added another", writer => writer.Put(tova with { Id = RandomRecords.Id(5, 2) }));
+        Merge.Plan(mine, Read(Written(theirs))).Apply(mine, question =>
+            question.Kind == MergeQuestionKind.RemovedInFile ? MergeChoice.TakeFromFile : MergeChoice.KeepHere);
+
+        Assert.Equal(tova.Id, mine.Outings().Single().PaddlerId);
+        Assert.Equal(["Ilse Maro", "Tova Lind", "Tova Lind (2)"], mine.Paddlers().Select(paddler => paddler.Name));
+        Assert.Empty(mine.Verify());
+    }
+
+    [Fact]
     public void A_plan_that_is_out_of_date_merges_nothing()
     {
         using var folder = new ScratchFolder();

@@ -51,6 +51,20 @@ public class SquadSheetTests(Browser browser)
             SquadOrder.WorstFirst(shuffled).Select(row => row.Paddler.Name)));
     }
 
+    [Theory]
+    [InlineData(Standing.Testing, StandingReason.ChanceTooHigh, true)]
+    [InlineData(Standing.CannotTell, StandingReason.OrderTangled, true)]
+    [InlineData(Standing.CannotTell, StandingReason.OneLengthAnOuting, true)]
+    [InlineData(Standing.CannotTell, StandingReason.LargeCrewsOnly, false)]
+    [InlineData(Standing.Settled, StandingReason.NothingWorthwhileLeft, false)]
+    public void A_log_that_cannot_tell_gets_the_card_that_would_cure_it_but_not_where_a_crew_hides_every_length(Standing standing, StandingReason why, bool tests)
+    {
+        SquadRow row = Row(1, standing: standing);
+        row = row with { Analysis = row.Analysis! with { Why = [why] } };
+        Assert.Equal(tests, row.Tests);
+        Assert.Equal(tests, SquadWords.ThisWeek(row).StartsWith("test ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Days_are_silent_only_after_an_outing_that_hurt()
     {

@@ -6,7 +6,6 @@ using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Sync;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
-using TrialLog.Reports.Documents;
 
 namespace TrialLog.Commands.Coach;
 
@@ -64,13 +63,4 @@ internal static class SyncCommand
 
     private static string Kinds(IReadOnlyDictionary<string, int> counts, string done) =>
         counts.Count == 0 ? $"nothing {done}" : $"{string.Join(", ", counts.Select(one => Say.Count(one.Value, one.Key)))} {done}";
-}
-
-/// <summary>What <c>sync --json</c> prints.</summary>
-internal sealed record SyncFacts(
-    string File, int FilesTakenIn, IReadOnlyDictionary<string, int> Added, IReadOnlyDictionary<string, int> Updated,
-    IReadOnlyDictionary<string, int> Removed, IReadOnlyList<QuestionFacts> Waiting, IReadOnlyList<string> Remarks, IReadOnlyList<string> Unread)
-{
-    public static SyncFacts Of(SyncResult result) => new(
-        result.File, result.FilesTakenIn, result.Added, result.Updated, result.Removed, [.. result.Waiting.Select(question => MergeFacts.Fact(question))], result.Remarks, result.Unread);
 }
