@@ -255,10 +255,17 @@ expect_gone "pieces of"
 capture home-settled
 
 echo "the order, the decision, the follow-up with the new paddle"
-press o
-expect "rder"
+# The sheet is there once the lengths for the other hulls are worked out; until then the key says so.
+for _ in $(seq 20); do
+  press o
+  sleep 0.5
+  if screen | grep -qF "Order sheet (to"; then break; fi
+done
+# The line of keys names the sheet, too, so its own heading is waited for; and a key that follows an escape too soon is read with it as one.
+expect "Order sheet (to"
 capture order
 press Escape
+expect_gone "Order sheet (to"
 expect "stop testing"
 press r
 expect "Noted:"

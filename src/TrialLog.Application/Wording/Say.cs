@@ -89,13 +89,13 @@ internal static class Say
 
     /// <summary>
     /// A probability in whole percent: <c>4%</c>, <c>under 1%</c>, <c>over 99%</c>. Close to the chance at which a search stops it has a
-    /// decimal, cut off: what is still under 5% never reads as 5%.
+    /// decimal, cut off: what is still under 2% never reads as 2%.
     /// </summary>
     public static string Chance(double probability) => (100 * probability) switch
     {
         < 1 => "under 1%",
         > 99 => "over 99%",
-        >= 4.5 and < 5.5 and var near => (Math.Floor(near * 10 + 1e-9) / 10).ToString("0.#", CultureInfo.InvariantCulture) + "%",
+        >= 1.5 and < 2.5 and var near => (Math.Floor(near * 10 + 1e-9) / 10).ToString("0.#", CultureInfo.InvariantCulture) + "%",
         var percent => Digits(percent, 0) + "%",
     };
 

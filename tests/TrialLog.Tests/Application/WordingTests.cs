@@ -188,7 +188,7 @@ public partial class WordingTests(ITestOutputHelper output)
     [Theory]
     [InlineData(0.004, "under 1%")]
     [InlineData(0.04, "4%")]
-    [InlineData(0.0496, "4.9%")]
+    [InlineData(0.0196, "1.9%")]
     [InlineData(0.05, "5%")]
     [InlineData(0.32, "32%")]
     [InlineData(0.999, "over 99%")]

@@ -67,6 +67,15 @@ public sealed class ScreenDrawings : IDisposable
     }
 
     [Fact]
+    public void A_settled_answer_leads_to_its_order_sheet_without_another_screen_before()
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        using var terminal = new AtTheTerminal(path, analyses: SampleLog.Known with { Analyse = question => As("settled", SampleLog.Known.Analyse(question)) });
+        terminal.Type("o").Shows("Order sheet (to");
+    }
+
+    [Fact]
     public void The_explanation_looks_as_it_did()
     {
         using AtTheTerminal terminal = Terminal(80, 24, "LANG=C.UTF-8");

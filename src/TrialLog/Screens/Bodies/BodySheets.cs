@@ -147,7 +147,7 @@ internal static class BodySheets
         string said = Say.Length(length, analysis.Paddler.Unit);
         session.Change(
             workspace => Decide.On(workspace, chosen, length, DecisionKind.Raced, workspace.Today, null, null),
-            _ => session.Shell.Say($"Noted: {analysis.Paddler.Name} races {said} in {analysis.Hull.Name} from today. In the logbook, u undoes it.", Paint.Tone.Best));
+            _ => session.Shell.Say($"Noted: in {analysis.Hull.Name} {analysis.Paddler.Name} races {said} from today. In the logbook, u undoes it.", Paint.Tone.Best));
     }
 
     /// <summary>Takes the word that soreness is gone, and whose word it is.</summary>

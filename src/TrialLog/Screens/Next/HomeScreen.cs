@@ -52,6 +52,9 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         Session.Want(FindingKind.Analysis);
         if (Session.Analysis is { } analysis && HomeText.Of(analysis).ShowsCard)
             Session.NoteGiven(analysis);
+        // The order sheet stands behind a key of an answer that ends the search.
+        if (Session.Analysis?.Standing is Standing.Settled or Standing.Flat)
+            Session.Want(FindingKind.Carried);
         SetNeedsDraw();
     }
 
