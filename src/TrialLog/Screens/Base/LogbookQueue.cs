@@ -65,10 +65,9 @@ internal sealed class LogbookQueue : IDisposable
     /// <summary>As <see cref="Put"/>; of several under one name that were not begun, only the last is done.</summary>
     public void PutLatest(string name, Action work)
     {
-        bool queued = _latest.ContainsKey(name);
+        // Every call posts: one that only looked whether another was waiting could look just before that one began, and never be done.
+        // Whichever of them comes first does the last work; the others find nothing left.
         _latest[name] = work;
-        if (queued)
-            return;
         Post(() =>
         {
             if (_latest.TryRemove(name, out Action? last))
