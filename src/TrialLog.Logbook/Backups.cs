@@ -58,7 +58,8 @@ public static class Backups
             string? kept = null;
             if (File.Exists(path) && new FileInfo(path).Length > 0)
                 File.Copy(path, kept = place);
-            // Even where the logbook is lost its write-ahead log may be there: all that is left of the last changes, and never the backup's.
+            // Even where the logbook is lost its write-ahead log may be there: all that is left of the last changes, and never the
+            // backup's.
             foreach (string part in new[] { "-wal", "-shm" }.Where(part => File.Exists(path + part)))
                 File.Move(path + part, place + part, overwrite: true);
             File.Move(incoming, path, overwrite: true);
@@ -66,7 +67,8 @@ public static class Backups
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new LogbookException($"The backup cannot be put in place of {path} ({e.Message.TrimEnd('.')}); the logbook is as it was.", e);
+            throw new LogbookException(
+                $"The backup cannot be put in place of {path} ({e.Message.TrimEnd('.')}); the logbook is as it was.", e);
         }
         finally
         {
@@ -75,7 +77,8 @@ public static class Backups
     }
 
     /// <summary>Copies the logbook beside itself before it is brought to a version: <c>NAME.before-v3.bak</c>.</summary>
-    internal static void Before(SqliteConnection connection, string path, int version) => Copy(connection, Free($"{path}.before-v{version}"));
+    internal static void Before(SqliteConnection connection, string path, int version) =>
+        Copy(connection, Free($"{path}.before-v{version}"));
 
     /// <summary>
     /// Copies the logbook beside itself before the first change of a day, <c>NAME.2026-05-02.bak</c>, if it holds changes of an
@@ -91,7 +94,8 @@ public static class Backups
         {
             Copy(connection, copy);
             string name = Path.GetFileName(path);
-            foreach (string old in Of(path).Where(file => DateOnly.TryParseExact(Path.GetFileName(file)[(name.Length + 1)..^Ending.Length], "yyyy-MM-dd", out _))
+            foreach (string old in Of(path)
+                .Where(file => DateOnly.TryParseExact(Path.GetFileName(file)[(name.Length + 1)..^Ending.Length], "yyyy-MM-dd", out _))
                 .OrderByDescending(file => file, StringComparer.Ordinal).Skip(MostDaily))
                 OutputFile.Discard(old);
         }
@@ -122,7 +126,8 @@ public static class Backups
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new LogbookException($"The backup {path} cannot be written ({e.Message.TrimEnd('.')}); check the folder and its free space.", e);
+            throw new LogbookException(
+                $"The backup {path} cannot be written ({e.Message.TrimEnd('.')}); check the folder and its free space.", e);
         }
         finally
         {

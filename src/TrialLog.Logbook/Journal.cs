@@ -38,7 +38,9 @@ internal static class Journal
             ORDER BY number DESC LIMIT @most
             """, new { most }).Select(row => row.ToSummary())];
 
-    /// <summary>Begins a change: what the triggers write from now on belongs to it. Earlier undone changes can no longer be redone.</summary>
+    /// <summary>
+    /// Begins a change: what the triggers write from now on belongs to it. Earlier undone changes can no longer be redone.
+    /// </summary>
     public static long Begin(SqliteConnection connection, string what) => Begin(connection, what, merged: false);
 
     /// <summary>Begins a change that brings in what other logbooks hold: what it writes is no edit of this one.</summary>
@@ -54,7 +56,8 @@ internal static class Journal
     public static long BeginNote(SqliteConnection connection, string what) => Record(connection, what, reverses: null, state: "noted");
 
     /// <summary>As <see cref="BeginNote"/>, for what a merge learnt that alters no record.</summary>
-    public static long BeginLearning(SqliteConnection connection, string what) => Record(connection, what, reverses: null, state: "noted", merged: true);
+    public static long BeginLearning(SqliteConnection connection, string what) =>
+        Record(connection, what, reverses: null, state: "noted", merged: true);
 
     /// <summary>Whether a change did anything.</summary>
     public static bool Touched(SqliteConnection connection, long change) => connection.ExecuteScalar<bool>("""

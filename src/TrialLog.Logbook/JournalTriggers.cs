@@ -79,7 +79,10 @@ internal static class JournalTriggers
             """;
     }
 
-    /// <summary>The columns of a table, each with SQL that reads it from a row of the journal: one that the row lacks, since it was added later, has its default.</summary>
+    /// <summary>
+    /// The columns of a table, each with SQL that reads it from a row of the journal: one that the row lacks, since it was added later, has
+    /// its default.
+    /// </summary>
     public static IReadOnlyList<(string Name, string FromJournal)> Columns(SqliteConnection connection, string table) =>
         [.. connection.Query<(string Name, bool Required, string? Default)>(
             "SELECT name, \"notnull\", dflt_value FROM pragma_table_info(@table)", new { table })

@@ -32,7 +32,10 @@ public sealed class LogbookFile : IDisposable
         IsReadOnly = isReadOnly;
     }
 
-    /// <summary>Opens a logbook. One that is not there is created, with the standard hulls; one of an older version is backed up beside itself and migrated.</summary>
+    /// <summary>
+    /// Opens a logbook. One that is not there is created, with the standard hulls; one of an older version is backed up beside itself and
+    /// migrated.
+    /// </summary>
     /// <exception cref="LogbookException">It cannot be opened: the sentence says why and what to do. The file is untouched.</exception>
     public static LogbookFile Open(string path) => Open(path, []);
 
@@ -100,11 +103,15 @@ public sealed class LogbookFile : IDisposable
         return LogbookReader.Everything(connection);
     });
 
-    /// <summary>Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.</summary>
+    /// <summary>
+    /// Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.
+    /// </summary>
     /// <exception cref="LogbookException">A page is damaged.</exception>
     public void CheckPages() => Ask(_ => CheckPagesOnce());
 
-    /// <summary>What is wrong with the file, a sentence each, as far as reading all of it tells: pages, references, and every record.</summary>
+    /// <summary>
+    /// What is wrong with the file, a sentence each, as far as reading all of it tells: pages, references, and every record.
+    /// </summary>
     public IReadOnlyList<string> Verify() => LogbookCheck.Problems(this);
 
     /// <summary>Asks several questions of the logbook as it is at one moment.</summary>

@@ -86,7 +86,8 @@ public sealed class LogbookWriter
         outing = RecordRules.Checked(outing);
         string id = Stored.Id(outing.Id);
         _statements.Put("outings",
-            ("id", id), ("paddler_id", Stored.Id(outing.PaddlerId)), ("hull_id", Stored.Id(outing.HullId)), ("date", Stored.Date(outing.Date)),
+            ("id", id), ("paddler_id", Stored.Id(outing.PaddlerId)), ("hull_id", Stored.Id(outing.HullId)),
+                ("date", Stored.Date(outing.Date)),
             ("time", Stored.Time(outing.Time)), ("label", outing.Label), ("place", outing.Place), ("wind", outing.Wind?.Number),
             ("water", outing.Water), ("notes", outing.Notes), ("blind", outing.Blind));
         _statements.Run("""
@@ -116,9 +117,11 @@ public sealed class LogbookWriter
             ("paddle_id", Stored.Id(given.PaddleId)), ("given_at", Stored.Moment(given.GivenAt)),
             ("lengths_nm", CardRow.Lengths(given.Card.Lengths)), ("distance_um", given.Card.Distance.Micrometres),
             ("effort_halves", given.Card.Effort.Halves), ("rest_ms", given.Card.Rest.Milliseconds), ("reason", given.Reason),
-            ("best_nm", given.Best.Nanometres), ("likely_low_nm", given.LikelyLow.Nanometres), ("likely_high_nm", given.LikelyHigh.Nanometres),
+            ("best_nm", given.Best.Nanometres), ("likely_low_nm", given.LikelyLow.Nanometres),
+                ("likely_high_nm", given.LikelyHigh.Nanometres),
             ("gain_left_percent", given.GainLeftPercent), ("diminishing_returns", given.DiminishingReturns), ("outings", given.Outings),
-            ("pieces", given.Pieces), ("as_of_change", given.AsOfChange), ("paddled_as", Stored.Id(given.PaddledAs)), ("blind", given.Blind),
+            ("pieces", given.Pieces), ("as_of_change", given.AsOfChange), ("paddled_as", Stored.Id(given.PaddledAs)),
+                ("blind", given.Blind),
             ("given_by", given.By), ("given_because", given.Because),
             ("own_lengths_nm", given.OwnLengths.Count == 0 ? null : CardRow.Lengths(given.OwnLengths)),
             ("to_go_median", given.OutingsToGo?.Median), ("to_go_low", given.OutingsToGo?.Low), ("to_go_high", given.OutingsToGo?.High));
@@ -159,7 +162,8 @@ public sealed class LogbookWriter
     }
 
     /// <summary>Adds or replaces a coach's note.</summary>
-    /// <exception cref="InvalidValueException">The text or its author is empty or too long, or what it is about is not in the logbook.</exception>
+    /// <exception cref="InvalidValueException">The text or its author is empty or too long, or what it is about is not in the
+    /// logbook.</exception>
     public void Put(CoachNote note)
     {
         note = RecordRules.Checked(note);
@@ -184,7 +188,8 @@ public sealed class LogbookWriter
             ("outings", "paddler_id"), ("cards", "paddler_id"), ("technique_checks", "paddler_id"), ("soreness_clearances", "paddler_id"),
             ("decisions", "paddler_id"), ("paddles", "owner_id"), ("notes", "about_id"),
         ],
-        ["hulls"] = [("outings", "hull_id"), ("cards", "hull_id"), ("technique_checks", "hull_id"), ("decisions", "hull_id"), ("paddlers", "goal_hull_id")],
+        ["hulls"] = [("outings", "hull_id"), ("cards", "hull_id"), ("technique_checks", "hull_id"), ("decisions", "hull_id"),
+            ("paddlers", "goal_hull_id")],
         ["paddles"] = [("pieces", "paddle_id"), ("cards", "paddle_id"), ("technique_checks", "paddle_id"), ("decisions", "paddle_id")],
     };
 
@@ -202,7 +207,8 @@ public sealed class LogbookWriter
 
     private void Join(string table, Guid id, Guid into)
     {
-        if (id == into || _connection.ExecuteScalar<int>($"SELECT count(*) FROM {table} WHERE id IN (@id, @into)", new { id = Stored.Id(id), into = Stored.Id(into) }) != 2)
+        if (id == into || _connection.ExecuteScalar<int>(
+            $"SELECT count(*) FROM {table} WHERE id IN (@id, @into)", new { id = Stored.Id(id), into = Stored.Id(into) }) != 2)
             throw new InvalidValueException("Two different records of the logbook can be joined, and no others.");
         MoveAll(table, id, into);
         _connection.Execute($"DELETE FROM {table} WHERE id = @id", new { id = Stored.Id(id) });
@@ -212,7 +218,8 @@ public sealed class LogbookWriter
     internal void MoveAll(string table, Guid id, Guid into)
     {
         foreach ((string where, string column) in NamedIn[table])
-            _connection.Execute($"UPDATE {where} SET {column} = @into WHERE {column} = @id", new { id = Stored.Id(id), into = Stored.Id(into) });
+            _connection.Execute($"UPDATE {where} SET {column} = @into WHERE {column} = @id",
+                new { id = Stored.Id(id), into = Stored.Id(into) });
         RememberJoin(id, into);
     }
 
@@ -223,19 +230,27 @@ public sealed class LogbookWriter
 
     /// <summary>Whether a paddler, hull or paddle is named by something that goes with it or cannot go without it.</summary>
     internal bool IsInUse(string table, Guid id) => NamedIn[table].Where(use => use is not (("notes" or "paddles"), _))
-        .Any(use => _connection.ExecuteScalar<bool>($"SELECT EXISTS (SELECT 1 FROM {use.Table} WHERE {use.Column} = @id)", new { id = Stored.Id(id) }));
+        .Any(use => _connection.ExecuteScalar<bool>(
+            $"SELECT EXISTS (SELECT 1 FROM {use.Table} WHERE {use.Column} = @id)", new { id = Stored.Id(id) }));
 
-    /// <summary>Moves an outing to another paddler, or another hull. A card that it was paddled by and that is for somebody else, or another hull, is no longer tied to it.</summary>
+    /// <summary>
+    /// Moves an outing to another paddler, or another hull. A card that it was paddled by and that is for somebody else, or another hull,
+    /// is no longer tied to it.
+    /// </summary>
     /// <exception cref="InvalidValueException">The outing, paddler or hull is not in the logbook.</exception>
     public void MoveOuting(Guid id, Guid paddlerId, Guid hullId)
     {
         var move = new { id = Stored.Id(id), paddler = Stored.Id(paddlerId), hull = Stored.Id(hullId) };
         if (_connection.Execute("UPDATE outings SET paddler_id = @paddler, hull_id = @hull WHERE id = @id", move) == 0)
             throw new InvalidValueException("That outing is not in the logbook.");
-        _connection.Execute("UPDATE cards SET paddled_as = NULL WHERE paddled_as = @id AND (paddler_id <> @paddler OR hull_id <> @hull)", move);
+        _connection.Execute(
+            "UPDATE cards SET paddled_as = NULL WHERE paddled_as = @id AND (paddler_id <> @paddler OR hull_id <> @hull)", move);
     }
 
-    /// <summary>Removes a paddler and all that is theirs: outings, cards, technique checks, decisions and the notes about them. A paddle of theirs stays, as nobody's.</summary>
+    /// <summary>
+    /// Removes a paddler and all that is theirs: outings, cards, technique checks, decisions and the notes about them. A paddle of theirs
+    /// stays, as nobody's.
+    /// </summary>
     public void RemovePaddler(Guid id) => _connection.Execute("""
         DELETE FROM notes WHERE about_id = @id
             OR about_id IN (SELECT id FROM outings WHERE paddler_id = @id)
@@ -320,7 +335,9 @@ public sealed class LogbookWriter
     {
         Use? use = _connection.QueryFirstOrDefault<Use>(sql, new { id = Stored.Id(id) });
         if (use is { Outings: > 0 })
-            throw new InvalidValueException($"The {kind} “{use.Name}” is in use by {use.Outings:N0} {(use.Outings == 1 ? "outing" : "outings")}; remove or change those first.");
+            throw new InvalidValueException(
+                $"The {kind} “{use.Name}” is in use by {use.Outings:N0} {(use.Outings == 1 ? "outing" : "outings")}; remove or " +
+                $"change those first.");
         if (use is { Others: > 0 })
             throw new InvalidValueException($"The {kind} “{use.Name}” is in use by {others}; remove or change those first.");
     }

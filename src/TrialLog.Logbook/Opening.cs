@@ -18,7 +18,10 @@ internal static class Opening
     // Enough for the tables and indexes of an import of 40,000 pieces.
     private const int CacheKibibytes = 32 * 1024;
 
-    /// <summary>Up to this size all pages are looked over at opening (about 5 ms a megabyte); beyond, before the first change and before the whole is read.</summary>
+    /// <summary>
+    /// Up to this size all pages are looked over at opening (about 5 ms a megabyte); beyond, before the first change and before the whole
+    /// is read.
+    /// </summary>
     public const long SmallEnoughToCheck = 8 << 20;
 
     public static (SqliteConnection Connection, bool IsReadOnly) Open(string path, IReadOnlyList<string> laterScripts)
@@ -75,7 +78,8 @@ internal static class Opening
     private static void RefuseToBeginBesideABackup(string path)
     {
         if (!File.Exists(path + "-wal") && Backups.Of(path) is [string newest, ..])
-            throw new LogbookException($"The logbook {path} is {(File.Exists(path) ? "empty" : "not there")}, but its backup {Path.GetFileName(newest)} is; restore that, or move the backups elsewhere to begin anew.");
+            throw new LogbookException($"The logbook {path} is {(File.Exists(path) ? "empty" : "not there")}, but its backup " +
+                $"{Path.GetFileName(newest)} is; restore that, or move the backups elsewhere to begin anew.");
     }
 
     private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<string> laterScripts)
@@ -121,7 +125,8 @@ internal static class Opening
         {
             try
             {
-                if (!File.GetUnixFileMode(left).HasFlag(UnixFileMode.UserWrite) && File.GetUnixFileMode(path).HasFlag(UnixFileMode.UserWrite))
+                if (!File.GetUnixFileMode(left).HasFlag(UnixFileMode.UserWrite)
+                    && File.GetUnixFileMode(path).HasFlag(UnixFileMode.UserWrite))
                     File.SetUnixFileMode(left, File.GetUnixFileMode(path));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -190,7 +195,8 @@ internal static class Opening
             // file is whole by itself and nobody can be writing it.
             connection.Dispose();
             if (File.Exists(path + "-wal") && new FileInfo(path + "-wal").Length > 0)
-                throw new LogbookException($"The logbook {path} was not closed properly and its folder cannot be written; copy it and {Path.GetFileName(path)}-wal to a folder of your own and open that.", e);
+                throw new LogbookException($"The logbook {path} was not closed properly and its folder cannot be written; copy it and " +
+                    $"{Path.GetFileName(path)}-wal to a folder of your own and open that.", e);
             connection = Connect(new Uri(path).AbsoluteUri + "?immutable=1", SqliteOpenMode.ReadOnly);
             return CheckedToRead(connection, path, target);
         }
@@ -203,7 +209,10 @@ internal static class Opening
             int version = connection.ExecuteScalar<int>("PRAGMA user_version");
             _ = connection.ExecuteScalar<int>("SELECT count(*) FROM sqlite_schema");
             return version == target ? connection
-                : throw (version > target ? StoreTrouble.Newer(path) : new LogbookException($"The logbook {path} is from an older version, which cannot be read without bringing it up to date; copy it to a folder of your own and open that with --store FILE."));
+                : throw (
+                    version > target ? StoreTrouble.Newer(path)
+                    : new LogbookException($"The logbook {path} is from an older version, which cannot be read without bringing it up to " +
+                    $"date; copy it to a folder of your own and open that with --store FILE."));
         }
         catch
         {

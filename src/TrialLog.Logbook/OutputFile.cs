@@ -26,7 +26,8 @@ public static class OutputFile
         string beside = $"{path}.{Guid.NewGuid():N}.part";
         try
         {
-            using (FileStream stream = Create(beside, File.Exists(path) && !OperatingSystem.IsWindows() ? File.GetUnixFileMode(path) : null))
+            using (FileStream stream = Create(
+                beside, File.Exists(path) && !OperatingSystem.IsWindows() ? File.GetUnixFileMode(path) : null))
             {
                 write(stream);
                 stream.Flush(flushToDisk: true);

@@ -37,7 +37,8 @@ internal static class RecordRules
         string? problem = Plausible.ProblemWithPaddleLength(paddle.Shortest)
             ?? Plausible.ProblemWithPaddleLength(paddle.Longest)
             ?? Plausible.ProblemWithBlade(paddle.Blade, paddle.Shortest)
-            ?? (paddle.Longest < paddle.Shortest ? $"A paddle's longest length ({paddle.Longest}) is below its shortest ({paddle.Shortest})." : null)
+            ?? (paddle.Longest < paddle.Shortest
+                ? $"A paddle's longest length ({paddle.Longest}) is below its shortest ({paddle.Shortest})." : null)
             ?? (paddle.Step.Nanometres == 0 && !paddle.IsFixed ? "A paddle's step between settings is above zero." : null);
         if (problem is not null)
             throw new InvalidValueException(problem);
@@ -87,8 +88,10 @@ internal static class RecordRules
             throw new InvalidValueException("A trial card's range runs from low to high, and its counts are not negative.");
         Range(card.GainLeftPercent, above: -1, upTo: 1000, "A gain left lies between 0 and 1,000 %.");
         Text(card.Reason, LongestText, "reason of a trial card");
-        if (card.OwnLengths.Count > MostCardLengths || card.OutingsToGo is { } toGo && (toGo.Low < 0 || toGo.Low > toGo.Median || toGo.Median > toGo.High))
-            throw new InvalidValueException("The outings to go of a trial card run from low over median to high, and its own lengths are as many as it has pieces.");
+        if (card.OwnLengths.Count > MostCardLengths || card.OutingsToGo is { } toGo
+            && (toGo.Low < 0 || toGo.Low > toGo.Median || toGo.Median > toGo.High))
+            throw new InvalidValueException(
+                "The outings to go of a trial card run from low over median to high, and its own lengths are as many as it has pieces.");
         Text(card.Because, NoteRule.Longest, "coach's reason");
         return card.By is null ? card : card with { By = Name(card.By, "coach") };
     }
@@ -122,7 +125,9 @@ internal static class RecordRules
             : throw new InvalidValueException("A note needs a text.");
     }
 
-    /// <summary>At most so many characters, no control characters but tab and new line, no half surrogate pairs: so it is kept exactly.</summary>
+    /// <summary>
+    /// At most so many characters, no control characters but tab and new line, no half surrogate pairs: so it is kept exactly.
+    /// </summary>
     public static void Text(string? text, int longest, string kind)
     {
         if (text is null)

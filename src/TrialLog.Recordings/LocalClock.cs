@@ -33,16 +33,21 @@ internal static class LocalClock
         bool IsNearSun(TimeSpan zone) => Math.Abs(Around(zone.TotalHours - longitude / 15)) <= MostHoursFromSun;
     }
 
-    /// <summary>What to ask where the whole outing would lie in the dark, and would not if the device wrote its local time as UTC; null where nothing is.</summary>
+    /// <summary>
+    /// What to ask where the whole outing would lie in the dark, and would not if the device wrote its local time as UTC; null where
+    /// nothing is.
+    /// </summary>
     public static RecordingQuestion? Doubt(DateTimeOffset startedAt, double seconds, double latitude, double longitude)
     {
         double start = startedAt.ToUnixTimeSeconds(), shifted = start - startedAt.Offset.TotalSeconds;
         if (!Everywhere(start, at => at < Dark) || !Everywhere(shifted, at => at > Light))
             return null;
-        string Clock(double at) => DateTimeOffset.UnixEpoch.AddSeconds(at).ToOffset(startedAt.Offset).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        string Clock(double at) => DateTimeOffset.UnixEpoch.AddSeconds(at).ToOffset(startedAt.Offset)
+            .ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
         return new RecordingQuestion(
             QuestionKind.Clock,
-            $"By its clock it began on {Clock(start)}, in the dark. If the device writes local time as if it were UTC, it was {Clock(shifted)}. When was it?",
+            $"By its clock it began on {Clock(start)}, in the dark. If the device writes local time as if it were UTC, it was " +
+                $"{Clock(shifted)}. When was it?",
             CanBeConfirmed: true);
 
         bool Everywhere(double from, Func<double, bool> holds) =>

@@ -26,15 +26,18 @@ public static class RecordingReader
         : throw new RecordingException($"“{Name(fileName)}”: it holds several outings; say which.");
 
     /// <summary>
-    /// Reads a recording to its end and finds its outings, apart by more than two hours, and their pieces. Nothing is kept of where they were.
+    /// Reads a recording to its end and finds its outings, apart by more than two hours, and their pieces. Nothing is kept of where they
+    /// were.
     /// </summary>
     /// <param name="stream">The file's bytes.</param>
     /// <param name="fileName">Its name, for messages only.</param>
     /// <param name="home">The user's time zone, for the local time where the file tells only UTC; null: by the sun.</param>
-    /// <param name="evenIfCutOff">Whether to take what is whole of a file whose end is missing (<see cref="RecordingException.CanTakeWhatIsWhole"/>).</param>
+    /// <param name="evenIfCutOff">Whether to take what is whole of a file whose end is missing
+    /// (<see cref="RecordingException.CanTakeWhatIsWhole"/>).</param>
     /// <returns>At least one, by time.</returns>
     /// <exception cref="RecordingException">It cannot be read; one sentence for the user says why and what to do.</exception>
-    public static IReadOnlyList<RecordedOuting> ReadAll(Stream stream, string fileName, TimeZoneInfo? home = null, bool evenIfCutOff = false)
+    public static IReadOnlyList<RecordedOuting> ReadAll(
+        Stream stream, string fileName, TimeZoneInfo? home = null, bool evenIfCutOff = false)
     {
         string name = Name(fileName);
         try
@@ -63,7 +66,9 @@ public static class RecordingReader
         (DateTimeOffset startedAt, string note) = LocalClock.Choose(start, recording.Offset, longitude, home);
         var doubts = new List<RecordingQuestion>();
         if (Sports.IsNoPaddling(recording.Sport))
-            doubts.Add(new RecordingQuestion(QuestionKind.Sport, $"The recording says that it is of {recording.Sport}. Was it paddled?", CanBeConfirmed: true));
+            doubts.Add(
+                new RecordingQuestion(QuestionKind.Sport, $"The recording says that it is of {recording.Sport}. Was it paddled?",
+                CanBeConfirmed: true));
         if (LocalClock.Doubt(startedAt, track.Seconds[^1], latitude, longitude) is { } clock)
             doubts.Add(clock);
         return new RecordedOuting(track, WatchMarks.Of(recording, start, track))

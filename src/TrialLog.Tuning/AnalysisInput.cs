@@ -32,10 +32,14 @@ public sealed record AnalysisInput
     /// <summary>Word that soreness is gone.</summary>
     public IReadOnlyList<SorenessClearance> SorenessClearances { get; init; } = [];
 
-    /// <summary>The cards given to this paddler so far, any hull and paddle: what was forecast then tells how far to trust the next forecast.</summary>
+    /// <summary>
+    /// The cards given to this paddler so far, any hull and paddle: what was forecast then tells how far to trust the next forecast.
+    /// </summary>
     public IReadOnlyList<GivenCard> GivenCards { get; init; } = [];
 
-    /// <summary>What differs for the next outing alone from what the paddler's trial outings look like; what is null there is as usual.</summary>
+    /// <summary>
+    /// What differs for the next outing alone from what the paddler's trial outings look like; what is null there is as usual.
+    /// </summary>
     public TrialHabits ThisOuting { get; init; } = TrialHabits.Untold;
 
     /// <summary>What the next trial outing looks like: as told for it, else as usual.</summary>
@@ -48,7 +52,9 @@ public sealed record AnalysisInput
         PricePercent = ThisOuting.PricePercent ?? Paddler.Trials.PricePercent,
     };
 
-    /// <summary>What the settled logs of other paddlers teach about the start length; null to leave them out. Never from the paddler's own log.</summary>
+    /// <summary>
+    /// What the settled logs of other paddlers teach about the start length; null to leave them out. Never from the paddler's own log.
+    /// </summary>
     public SquadPrior? Squad { get; init; }
 
     /// <summary>The priors and the rule for stopping.</summary>

@@ -34,7 +34,8 @@ public static class Tuner
         bool swaps = input.Paddler.SwapsOnWater, ended = says.DiminishingReturns;
         OutingsToGo toGo = ended ? new(0, 0, 0) : Forecast.Of(assessed, planned, swaps);
         OutingsToGo? ifSwapping = ended || swaps ? null : Forecast.Of(assessed, planned, swaps: true);
-        (IReadOnlyList<Length> Lengths, IReadOnlyList<Paddle> Paddles) followUp = input.Paddle.IsFixed ? FollowUp.Of(assessed, planned.Form) : ([], []);
+        (IReadOnlyList<Length> Lengths, IReadOnlyList<Paddle> Paddles) followUp = input.Paddle.IsFixed
+            ? FollowUp.Of(assessed, planned.Form) : ([], []);
         ResponseCurve curve = CurveDrawing.Of(input, fit, says.Best.Length);
         double low = (1 - input.Settings.Level) / 2;
         return new()
@@ -68,12 +69,14 @@ public static class Tuner
             GoalSeconds = goalSeconds,
             OutingsToGo = toGo,
             OutingsToGoIfSwapping = ifSwapping,
-            Card = input.Paddle.IsFixed ? CardWriter.Of(assessed, planned with { Lengths = followUp.Lengths }) : CardWriter.Of(assessed, planned),
+            Card = input.Paddle.IsFixed ? CardWriter.Of(assessed, planned with { Lengths = followUp.Lengths })
+                : CardWriter.Of(assessed, planned),
             CardPaddles = followUp.Paddles,
             CardOptions = says.Standing == Standing.Testing && !input.Paddle.IsFixed && swaps ? Options(assessed, planned, toGo) : [],
             ToFeel = ended && !input.Paddle.IsFixed ? CardPlanner.ToFeel(assessed) : [],
             FixedPaddle = input.Paddle.IsFixed ? Fixed() : null,
-            Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade), Without, fit.Effort?.HeartRate?.Slope),
+            Checks = HealthChecks.Of(input, curve.Pieces, fit.Alignment.LengthInches(posterior.LeastLoss, input.Hull, input.Paddle.Blade),
+                Without, fit.Effort?.HeartRate?.Slope),
             Curve = curve,
             Effort = EffortView.Of(assessed),
             LearntFromSquad = input.Squad,
@@ -82,7 +85,8 @@ public static class Tuner
         FixedPaddleFacts Fixed()
         {
             double own = assessed.Align(input.Paddle.Longest), cost = Math.Max(0, posterior.ExpectedLoss(own) - says.GainLeftPercent);
-            return new(cost, InSeconds(cost), posterior.WorthwhileLeft(own, double.NegativeInfinity, double.PositiveInfinity, says.WorthwhilePercent),
+            return new(cost, InSeconds(cost),
+                posterior.WorthwhileLeft(own, double.NegativeInfinity, double.PositiveInfinity, says.WorthwhilePercent),
                 followUp.Paddles.FirstOrDefault(static paddle => !paddle.IsFixed));
         }
 
@@ -91,7 +95,12 @@ public static class Tuner
         double InSeconds(double percent) => goalSeconds * (1 - Math.Exp(-percent / 100));
         double? Without(Guid piece)
         {
-            Fit other = Fit.Of(input with { Outings = [.. input.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(one => one.Id != piece)] })] });
+            Fit other = Fit.Of(
+                input with
+                {
+                    Outings = [
+                .. input.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(one => one.Id != piece)] })]
+                });
             return other.Alignment.LengthInches(other.Posterior.LeastLoss, input.Hull, input.Paddle.Blade);
         }
     }
@@ -108,7 +117,8 @@ public static class Tuner
         return options;
 
         static CardOption Option(PlannedLengths card, OutingsToGo toGo) =>
-            new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5, card.Value, toGo);
+            new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5,
+                card.Value, toGo);
     }
 
     private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks
@@ -138,7 +148,8 @@ public static class Tuner
     /// </summary>
     public static IReadOnlyList<ProgressPoint> Progress(AnalysisInput input)
     {
-        PieceTable all = PieceTable.Of(input, new(StartLength.Of(input.Paddler).Length, [input.Hull, .. input.Hulls.Where(hull => hull.Id != input.Hull.Id)]));
+        PieceTable all = PieceTable.Of(
+            input, new(StartLength.Of(input.Paddler).Length, [input.Hull, .. input.Hulls.Where(hull => hull.Id != input.Hull.Id)]));
         int count = all.Outings.Count, every = count / MostProgressPoints + 1;
         List<ProgressPoint> points = [];
         for (int outings = 0; outings <= count; outings++)
@@ -154,7 +165,8 @@ public static class Tuner
                 Today = last?.Date ?? input.Today,
             };
             AssessedFit assessed = AssessedFit.Of(then);
-            double taught = points.Count == 0 ? 0 : assessed.Fit.Posterior.ExpectedLoss(assessed.Align(points[^1].Best)) - assessed.Fit.Posterior.ExpectedLoss(assessed.Align(assessed.Says.Best.Length));
+            double taught = points.Count == 0 ? 0 : assessed.Fit.Posterior.ExpectedLoss(assessed.Align(points[^1].Best))
+                - assessed.Fit.Posterior.ExpectedLoss(assessed.Align(assessed.Says.Best.Length));
             points.Add(new(last?.Id, last?.Date, outings, assessed.Says) { TaughtPercent = Math.Max(0, taught) });
         }
 
@@ -164,7 +176,8 @@ public static class Tuner
     /// <summary>What the log means for each of these hulls with each of these paddles, hull by hull.</summary>
     /// <param name="input">The log; its own hull and paddle do not matter.</param>
     /// <param name="hulls">The hulls to carry it to.</param>
-    /// <param name="paddles">The paddles whose blades to carry it to; steering blades are left out, since they are sized by their own advice.</param>
+    /// <param name="paddles">The paddles whose blades to carry it to; steering blades are left out, since they are sized by their own
+    /// advice.</param>
     public static IReadOnlyList<Assessment> Carry(AnalysisInput input, IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles)
     {
         List<Assessment> carried = [];
@@ -175,7 +188,9 @@ public static class Tuner
             {
                 if (paddle.Steering)
                     continue;
-                AnalysisInput asked = input with { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
+                AnalysisInput asked = input
+                    with
+                { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
                 fit = fit?.For(paddle, input.Settings) ?? Fit.Of(asked);
                 carried.Add(AssessedFit.Of(asked, fit).Says);
             }

@@ -21,7 +21,9 @@ public sealed record TuningSettings
     /// </summary>
     public double StopBetweenOutings { get; init; } = 0.2;
 
-    /// <summary>The smallest worthwhile change of speed in percent where the paddler has not chosen one; 0.3 (Bonetti and Hopkins 2010).</summary>
+    /// <summary>
+    /// The smallest worthwhile change of speed in percent where the paddler has not chosen one; 0.3 (Bonetti and Hopkins 2010).
+    /// </summary>
     public double WorthwhilePercent { get; init; } = 0.3;
 
     /// <summary>Probability in the likely range; 0.9.</summary>
@@ -42,13 +44,17 @@ public sealed record TuningSettings
     /// <summary>By how much those make the variance around the start length larger.</summary>
     internal double StartVarianceFactor => 1 + StartOutlierShare * (StartOutlierFactor * StartOutlierFactor - 1);
 
-    /// <summary>Median of the curvature of paddlers for whom length matters, percent of speed per inch squared; 0.65. Chosen, no source.</summary>
+    /// <summary>
+    /// Median of the curvature of paddlers for whom length matters, percent of speed per inch squared; 0.65. Chosen, no source.
+    /// </summary>
     public double CurvatureMedian { get; init; } = 0.65;
 
     /// <summary>Standard deviation of the logarithm of the curvature; 0.7. Chosen, no source.</summary>
     public double CurvatureLogSpread { get; init; } = 0.7;
 
-    /// <summary>Degrees of freedom of Student's t that the logarithm of the curvature follows; infinite makes it normal. Chosen, no source.</summary>
+    /// <summary>
+    /// Degrees of freedom of Student's t that the logarithm of the curvature follows; infinite makes it normal. Chosen, no source.
+    /// </summary>
     public double CurvatureDegreesOfFreedom { get; init; } = double.PositiveInfinity;
 
     /// <summary>
@@ -87,7 +93,10 @@ public sealed record TuningSettings
     /// </summary>
     public double UnpaddledHullFactor { get; init; } = 2;
 
-    /// <summary>Spread of the best length for each inch that the blade asked for differs from those paddled, inches; 0.25, as in <see cref="ExposedShaftRule"/>.</summary>
+    /// <summary>
+    /// Spread of the best length for each inch that the blade asked for differs from those paddled, inches; 0.25, as in
+    /// <see cref="ExposedShaftRule"/>.
+    /// </summary>
     public double BladeSpreadPerInch { get; init; } = ExposedShaftRule.SpreadPerInch;
 
     /// <summary>Median of the spread between outings, percent; 2.5 (conditions vary by 3.0 %, Smith and Hopkins 2011).</summary>
@@ -128,13 +137,19 @@ public sealed record TuningSettings
     /// </summary>
     public double ToldEffortSpread { get; init; } = 1.8;
 
-    /// <summary>Median of the spread of effort that was not told, CR10 points; 0.5. Chosen, to include the 5.6 to 8.3 % of Katsanos and Moffatt 2005.</summary>
+    /// <summary>
+    /// Median of the spread of effort that was not told, CR10 points; 0.5. Chosen, to include the 5.6 to 8.3 % of Katsanos and Moffatt
+    /// 2005.
+    /// </summary>
     public double UntoldEffortMedian { get; init; } = 0.5;
 
     /// <summary>Standard deviation of its logarithm; 0.8. Chosen.</summary>
     public double UntoldEffortLogSpread { get; init; } = 0.8;
 
-    /// <summary>Median of the spread of a piece's mean heart rate at given effort, beats a minute; 3. Chosen, above the 2 of Lamberts and others 2004 for the sensor.</summary>
+    /// <summary>
+    /// Median of the spread of a piece's mean heart rate at given effort, beats a minute; 3. Chosen, above the 2 of Lamberts and others
+    /// 2004 for the sensor.
+    /// </summary>
     public double HeartRateMedian { get; init; } = 3;
 
     /// <summary>Standard deviation of its logarithm; 0.35. Chosen.</summary>
@@ -164,10 +179,15 @@ public sealed record TuningSettings
     /// <summary>Spread of what an inch of length does to heart rate at given effort, beats a minute; 0.5, around zero. Chosen.</summary>
     public double HeartRatePerInchSpread { get; init; } = 0.5;
 
-    /// <summary>Spread of how much harder a paddler pulls an inch longer without telling, as a share of the spread of untold effort; 0.2, around zero. Chosen.</summary>
+    /// <summary>
+    /// Spread of how much harder a paddler pulls an inch longer without telling, as a share of the spread of untold effort; 0.2, around
+    /// zero. Chosen.
+    /// </summary>
     public double LeanShare { get; init; } = 0.2;
 
-    /// <summary>Spread of what such a lean does to speed where nothing but blind outings shows it, percent an inch; 0.3, around zero. Chosen.</summary>
+    /// <summary>
+    /// Spread of what such a lean does to speed where nothing but blind outings shows it, percent an inch; 0.3, around zero. Chosen.
+    /// </summary>
     public double LeanSpread { get; init; } = 0.3;
 
     /// <summary>Mean change of speed per unit of the logarithm of distance, percent; −6 (Riegel 1981).</summary>
@@ -179,7 +199,9 @@ public sealed record TuningSettings
     /// <summary>Spread of the change of speed per week over the season, percent; 0.3, around zero.</summary>
     public double TrendSpread { get; init; } = 0.3;
 
-    /// <summary>Spread of the effect of wind and current along the course on one-way pieces of an outing, percent; 10: all but flat.</summary>
+    /// <summary>
+    /// Spread of the effect of wind and current along the course on one-way pieces of an outing, percent; 10: all but flat.
+    /// </summary>
     public double AlongCourseSpread { get; init; } = 10;
 
     /// <summary>Error of a piece's time, seconds; 0.5. Chosen: two presses of a watch.</summary>

@@ -52,10 +52,13 @@ internal static class FixedSeeds
     public static void Sample<T1, T2, T3, T4>(this Gen<(T1, T2, T3, T4)> gen, Action<T1, T2, T3, T4> assert, long iter = Usual) =>
         gen.Sample((Action<(T1, T2, T3, T4)>)(drawn => assert(drawn.Item1, drawn.Item2, drawn.Item3, drawn.Item4)), iter);
 
-    public static void Sample<T1, T2, T3, T4, T5>(this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, long iter = Usual) =>
+    public static void Sample<T1, T2, T3, T4, T5>(
+        this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, long iter = Usual) =>
         gen.Sample((Action<(T1, T2, T3, T4, T5)>)(drawn => assert(drawn.Item1, drawn.Item2, drawn.Item3, drawn.Item4, drawn.Item5)), iter);
 
-    public static void Sample<T1, T2, T3, T4, T5, T6>(this Gen<(T1, T2, T3, T4, T5, T6)> gen, Action<T1, T2, T3, T4, T5, T6> assert, long iter = Usual) =>
+    public static void Sample<T1, T2, T3, T4, T5, T6>(
+        this Gen<(T1, T2, T3, T4, T5, T6)> gen, Action<T1, T2, T3, T4, T5, T6> assert, long iter = Usual) =>
         gen.Sample(
-            (Action<(T1, T2, T3, T4, T5, T6)>)(drawn => assert(drawn.Item1, drawn.Item2, drawn.Item3, drawn.Item4, drawn.Item5, drawn.Item6)), iter);
+            (Action<(T1, T2, T3, T4, T5, T6)>)(
+                drawn => assert(drawn.Item1, drawn.Item2, drawn.Item3, drawn.Item4, drawn.Item5, drawn.Item6)), iter);
 }

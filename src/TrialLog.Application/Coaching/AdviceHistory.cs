@@ -22,7 +22,8 @@ public static class AdviceHistory
     public static IReadOnlyList<Advice> Of(IEnumerable<GivenCard> cards, IEnumerable<Outing> outings)
     {
         List<GivenCard> given = [.. cards.OrderBy(card => card.GivenAt).ThenBy(card => card.Id)];
-        List<Outing> paddled = [.. outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue).ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
+        List<Outing> paddled = [.. outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
+            .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
         var byCard = new Dictionary<Guid, Outing>();
         var taken = new HashSet<Guid>();
         foreach (GivenCard card in given)
@@ -34,7 +35,8 @@ public static class AdviceHistory
         foreach (Outing outing in paddled.Where(outing => !taken.Contains(outing.Id)))
         {
             GivenCard? followed = given
-                .Where(card => card.PaddledAs is null && !byCard.ContainsKey(card.Id) && CouldBe(card, outing) && Follows(card, outing) != AdviceMatch.OtherLengths)
+                .Where(card => card.PaddledAs is null && !byCard.ContainsKey(card.Id) && CouldBe(card, outing)
+                    && Follows(card, outing) != AdviceMatch.OtherLengths)
                 .OrderBy(card => Follows(card, outing)).ThenByDescending(card => card.GivenAt).ThenBy(card => card.Id)
                 .FirstOrDefault();
             if (followed is not null)

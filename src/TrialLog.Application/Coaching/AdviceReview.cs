@@ -34,7 +34,8 @@ internal sealed record Lesson(Length Before, Length After, double Percent, doubl
     /// <summary>In a sentence: <c>This outing moved the best length from 49¾ to 49½ in, worth 3 s over the 12 km.</c></summary>
     public string InWords(Paddler paddler, Voice voice) => Before == After
         ? $"This outing left the best length at {Say.Length(After, paddler.Unit)}."
-        : $"This outing moved the best length from {Say.Length(Before, paddler.Unit)} to {Say.Length(After, paddler.Unit)}, worth {Say.Seconds(Seconds)} {Say.OverTheRace(paddler, voice)} on average.";
+        : $"This outing moved the best length from {Say.Length(Before, paddler.Unit)} to {Say.Length(After, paddler.Unit)}, worth " +
+            $"{Say.Seconds(Seconds)} {Say.OverTheRace(paddler, voice)} on average.";
 }
 
 /// <summary>A suggestion, derived anew from the log as it was when the card was given.</summary>
@@ -58,13 +59,18 @@ internal sealed record Rederived(NumberedAdvice Given, Analysis Again)
         var all = new List<(string What, string Given, string Again, bool Same)>
         {
             ("lengths", Lengths(given.Card), Lengths(again.Card), given.Card.Lengths.SequenceEqual(again.Card.Lengths)),
-            ("distance, effort and rest", Plan(given.Card), Plan(again.Card), (given.Card.Distance, given.Card.Effort, given.Card.Rest) == (again.Card.Distance, again.Card.Effort, again.Card.Rest)),
+            ("distance, effort and rest", Plan(given.Card), Plan(again.Card),
+                (given.Card.Distance, given.Card.Effort, given.Card.Rest) == (again.Card.Distance, again.Card.Effort, again.Card.Rest)),
             ("best length", given.Best.ToText(unit), again.Best.Length.ToText(unit), given.Best == again.Best.Length),
-            ("likely range", Say.Range(given.LikelyLow, given.LikelyHigh, unit), Say.Range(again.Best.LikelyLow, again.Best.LikelyHigh, unit),
+            ("likely range", Say.Range(given.LikelyLow, given.LikelyHigh, unit),
+                Say.Range(again.Best.LikelyLow, again.Best.LikelyHigh, unit),
                 (given.LikelyLow, given.LikelyHigh) == (again.Best.LikelyLow, again.Best.LikelyHigh)),
-            ("gain left", Say.Percent(given.GainLeftPercent), Say.Percent(again.GainLeftPercent), Math.Abs(given.GainLeftPercent - again.GainLeftPercent) < PercentToldTo),
-            ("diminishing returns", given.DiminishingReturns ? "yes" : "no", again.DiminishingReturns ? "yes" : "no", given.DiminishingReturns == again.DiminishingReturns),
-            ("data", $"{given.Outings} outings, {given.Pieces} pieces", $"{again.Outings} outings, {again.Pieces} pieces", (given.Outings, given.Pieces) == (again.Outings, again.Pieces)),
+            ("gain left", Say.Percent(given.GainLeftPercent), Say.Percent(again.GainLeftPercent),
+                Math.Abs(given.GainLeftPercent - again.GainLeftPercent) < PercentToldTo),
+            ("diminishing returns", given.DiminishingReturns ? "yes" : "no", again.DiminishingReturns ? "yes" : "no",
+                given.DiminishingReturns == again.DiminishingReturns),
+            ("data", $"{given.Outings} outings, {given.Pieces} pieces", $"{again.Outings} outings, {again.Pieces} pieces",
+                (given.Outings, given.Pieces) == (again.Outings, again.Pieces)),
         };
         return [.. all.Where(one => !one.Same).Select(one => (one.What, one.Given, one.Again))];
     }
@@ -77,24 +83,30 @@ internal static class AdviceReview
     public static IReadOnlyList<NumberedAdvice> WithLessons(Workspace workspace, Paddler paddler)
     {
         var known = new Dictionary<(Guid, Guid), IReadOnlyDictionary<Guid, Lesson>>();
-        return Of(workspace, paddler, card => known.TryGetValue((card.HullId, card.PaddleId), out IReadOnlyDictionary<Guid, Lesson>? found) ? found
+        return Of(workspace, paddler,
+            card => known.TryGetValue((card.HullId, card.PaddleId), out IReadOnlyDictionary<Guid, Lesson>? found) ? found
             : known[(card.HullId, card.PaddleId)] = Lessons(workspace, paddler, card));
     }
 
     private static IReadOnlyDictionary<Guid, Lesson> Lessons(Workspace workspace, Paddler paddler, GivenCard card)
     {
-        if (workspace.Logbook.Hulls().FirstOrDefault(hull => hull.Id == card.HullId) is not { } hull || workspace.Logbook.Paddles().FirstOrDefault(paddle => paddle.Id == card.PaddleId) is not { } paddle)
+        if (workspace.Logbook.Hulls().FirstOrDefault(hull => hull.Id == card.HullId) is not { } hull
+            || workspace.Logbook.Paddles().FirstOrDefault(paddle => paddle.Id == card.PaddleId) is not { } paddle)
             return new Dictionary<Guid, Lesson>();
         AnalysisInput question = workspace.Question(new Chosen(paddler, hull, paddle));
         double goal = Tuner.Analyse(question).GoalSeconds;
         IReadOnlyList<ProgressPoint> points = Tuner.Progress(question);
         return points.Skip(1).Zip(points).Where(pair => pair.First.OutingId is not null)
-            .ToDictionary(pair => pair.First.OutingId!.Value, pair => new Lesson(pair.Second.Best, pair.First.Best, pair.First.TaughtPercent, goal * (1 - Math.Exp(-pair.First.TaughtPercent / 100))));
+            .ToDictionary(pair => pair.First.OutingId!.Value,
+                pair =>
+                new Lesson(pair.Second.Best, pair.First.Best, pair.First.TaughtPercent,
+                goal * (1 - Math.Exp(-pair.First.TaughtPercent / 100))));
     }
 
     public static IReadOnlyList<NumberedAdvice> Of(Workspace workspace, Paddler paddler) => Of(workspace, paddler, null);
 
-    private static List<NumberedAdvice> Of(Workspace workspace, Paddler paddler, Func<GivenCard, IReadOnlyDictionary<Guid, Lesson>>? lessons)
+    private static List<NumberedAdvice> Of(
+        Workspace workspace, Paddler paddler, Func<GivenCard, IReadOnlyDictionary<Guid, Lesson>>? lessons)
     {
         var before = new Dictionary<(Guid, Guid), Length>();
         var all = new List<NumberedAdvice>();
@@ -102,7 +114,10 @@ internal static class AdviceReview
         {
             GivenCard card = advice.Card;
             Lesson? lesson = advice.Paddled is { } paddled && lessons is not null ? lessons(card).GetValueOrDefault(paddled.Id) : null;
-            all.Add(new NumberedAdvice(all.Count + 1, advice, before.TryGetValue((card.HullId, card.PaddleId), out Length last) ? card.Best.InchesMoreThan(last) : null) { Lesson = lesson });
+            all.Add(
+                new NumberedAdvice(all.Count + 1, advice, before.TryGetValue((card.HullId, card.PaddleId), out Length last)
+                ? card.Best.InchesMoreThan(last) : null)
+                { Lesson = lesson });
             before[(card.HullId, card.PaddleId)] = card.Best;
         }
 
@@ -116,14 +131,17 @@ internal static class AdviceReview
         if (all.Count == 0)
             throw new RequestException($"{paddler.Name} was given no card yet; see: triallog next");
         string plain = name.Trim();
-        List<NumberedAdvice> found = int.TryParse(plain, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number <= all.Count
+        List<NumberedAdvice> found = int.TryParse(plain, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            && number <= all.Count
             ? [.. all.Where(one => one.Number == number)]
             : [.. all.Where(one => plain.Length >= 8 && one.Card.Id.ToString("D").StartsWith(plain, StringComparison.OrdinalIgnoreCase))];
         return found.Count switch
         {
             1 => found[0],
-            0 => throw new RequestException($"There is no card “{Quoted.Brief(name)}”; the cards are numbered 1 to {all.Count}. See: triallog history --advice"),
-            _ => throw new RequestException($"“{Quoted.Brief(name)}” begins the ids of {found.Count} cards; give more of it, or the card's number."),
+            0 => throw new RequestException(
+                $"There is no card “{Quoted.Brief(name)}”; the cards are numbered 1 to {all.Count}. See: triallog history --advice"),
+            _ => throw new RequestException(
+                $"“{Quoted.Brief(name)}” begins the ids of {found.Count} cards; give more of it, or the card's number."),
         };
     }
 
@@ -133,12 +151,14 @@ internal static class AdviceReview
     {
         GivenCard card = given.Card;
         if (card.AsOfChange < 1 || card.AsOfChange > workspace.Logbook.LastChange)
-            throw new RequestException($"Card {given.Number} was given from another copy of the log, so the log as it was then is not here; ask whoever gave it.");
+            throw new RequestException(
+                $"Card {given.Number} was given from another copy of the log, so the log as it was then is not here; ask whoever gave it.");
         LogbookSnapshot then = workspace.Logbook.AsOf(card.AsOfChange);
         if (then.Paddlers.FirstOrDefault(one => one.Id == card.PaddlerId) is not { } paddler
             || then.Hulls.FirstOrDefault(one => one.Id == card.HullId) is not { } hull
             || then.Paddles.FirstOrDefault(one => one.Id == card.PaddleId) is not { } paddle)
-            throw new RequestException($"The log as it was when card {given.Number} was given does not hold its paddler, hull and paddle, so it cannot be derived again.");
+            throw new RequestException($"The log as it was when card {given.Number} was given does not hold its paddler, hull and " +
+                $"paddle, so it cannot be derived again.");
         return new Rederived(given, Tuner.Analyse(new AnalysisInput
         {
             Paddler = paddler,
@@ -148,7 +168,10 @@ internal static class AdviceReview
             Paddles = then.Paddles,
             Outings = [.. then.Outings.Where(outing => outing.PaddlerId == paddler.Id)],
             TechniqueChecks = [.. then.TechniqueChecks.Where(check => check.PaddlerId == paddler.Id)],
-            Squad = SquadPrior.Of(paddler, SquadLessons.Evidence(then.Paddlers, then.Outings, then.TechniqueChecks, then.Hulls, then.Paddles, workspace.DayOf(card.GivenAt)), TuningSettings.Default),
+            Squad = SquadPrior.Of(
+                paddler,
+                SquadLessons.Evidence(then.Paddlers, then.Outings, then.TechniqueChecks, then.Hulls, then.Paddles,
+                workspace.DayOf(card.GivenAt)), TuningSettings.Default),
             Today = workspace.DayOf(card.GivenAt),
         }));
     }

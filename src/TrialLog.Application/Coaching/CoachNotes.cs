@@ -21,7 +21,8 @@ internal static class CoachNotes
             .. workspace.Logbook.Outings(paddler.Id).Select(outing => outing.Id),
             .. workspace.Logbook.Cards(paddler.Id).Select(card => card.Id),
         ];
-        return [.. workspace.Logbook.Notes().Where(note => theirs.Contains(note.AboutId)).OrderBy(note => note.WrittenAt).ThenBy(note => note.Id)];
+        return [.. workspace.Logbook.Notes().Where(note => theirs.Contains(note.AboutId)).OrderBy(note => note.WrittenAt)
+            .ThenBy(note => note.Id)];
     }
 
     /// <summary>Writes a note on the paddler, or on one outing or card of theirs.</summary>
@@ -35,7 +36,8 @@ internal static class CoachNotes
     {
         if (outing is not null && card is not null)
             throw new RequestException("A note is on an outing or on a card, not on both; write two.");
-        string by = author ?? workspace.Logbook.Setting(LastAuthor) ?? throw new RequestException("Say who writes with --by NAME; it is remembered for the next note.");
+        string by = author ?? workspace.Logbook.Setting(LastAuthor)
+            ?? throw new RequestException("Say who writes with --by NAME; it is remembered for the next note.");
         (NoteSubject about, Guid id) = outing is not null ? (NoteSubject.Outing, FindOuting.Of(workspace, paddler, outing).Id)
             : card is not null ? (NoteSubject.Card, AdviceReview.CardNamed(workspace, paddler, card).Card.Id)
             : (NoteSubject.Paddler, paddler.Id);
@@ -46,7 +48,8 @@ internal static class CoachNotes
             AboutId = id,
             Author = NameRule.Checked(by, "note's author"),
             WrittenAt = workspace.Now,
-            Text = text.Trim() is { Length: > 0 and <= 4000 } some ? some : throw new InvalidValueException($"A note has 1 to {LongestNote} characters."),
+            Text = text.Trim() is { Length: > 0 and <= 4000 } some ? some
+                : throw new InvalidValueException($"A note has 1 to {LongestNote} characters."),
         };
         workspace.Logbook.Change($"Wrote a note on {Subject(workspace, paddler, note)}", logbook => logbook.Put(note));
         workspace.Logbook.SaveSetting(LastAuthor, note.Author);
@@ -65,7 +68,8 @@ internal static class CoachNotes
         }
 
         CoachNote note = all[number - 1];
-        workspace.Logbook.Change($"Removed {note.Author}'s note on {Subject(workspace, paddler, note)}", logbook => logbook.RemoveNote(note.Id));
+        workspace.Logbook.Change($"Removed {note.Author}'s note on {Subject(workspace, paddler, note)}",
+            logbook => logbook.RemoveNote(note.Id));
         return note;
     }
 

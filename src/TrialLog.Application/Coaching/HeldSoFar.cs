@@ -9,8 +9,9 @@ using TrialLog.Tuning.Assessments;
 namespace TrialLog.Application.Coaching;
 
 /// <summary>
-/// The tool's own report card, from the log: how many of the likely ranges and forecasts that it gave with its cards have held so far. A range is
-/// judged by the best length known now, a forecast by the outing after which it was time to stop; nobody knows the true best length.
+/// The tool's own report card, from the log: how many of the likely ranges and forecasts that it gave with its cards have held so far. A
+/// range is judged by the best length known now, a forecast by the outing after which it was time to stop; nobody knows the true best
+/// length.
 /// </summary>
 /// <param name="Ranges">Ranges given with at least one outing since.</param>
 /// <param name="RangesHeld">Those that hold the best length known now.</param>
@@ -27,7 +28,8 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
         Dictionary<Guid, Paddle> paddles = workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
         foreach (Paddler paddler in paddlers)
         {
-            foreach (IGrouping<(Guid Hull, Guid Paddle), GivenCard> cards in workspace.Logbook.Cards(paddler.Id).GroupBy(card => (card.HullId, card.PaddleId)))
+            foreach (IGrouping<(Guid Hull, Guid Paddle),
+                GivenCard> cards in workspace.Logbook.Cards(paddler.Id).GroupBy(card => (card.HullId, card.PaddleId)))
             {
                 if (hulls.TryGetValue(cards.Key.Hull, out Hull? hull) && paddles.TryGetValue(cards.Key.Paddle, out Paddle? paddle))
                     total = total.With([.. cards], Tuner.Analyse(workspace.Question(new Chosen(paddler, hull, paddle))));
@@ -41,7 +43,8 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
     public HeldSoFar With(IReadOnlyList<GivenCard> cards, Analysis now)
     {
         List<GivenCard> before = [.. cards.Where(card => card.Outings < now.Outings).OrderBy(card => card.Outings)];
-        int? ended = before.Where(card => card.DiminishingReturns).Select(card => (int?)card.Outings).FirstOrDefault() ?? (now.DiminishingReturns ? now.Outings : null);
+        int? ended = before.Where(card => card.DiminishingReturns).Select(card => (int?)card.Outings).FirstOrDefault()
+            ?? (now.DiminishingReturns ? now.Outings : null);
         HeldSoFar all = this with
         {
             Ranges = Ranges + before.Count,
@@ -53,7 +56,13 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
                 continue;
             bool endless = told.High >= OutingsToGo.Most;
             if (ended is { } end && end >= card.Outings)
-                all = all with { Forecasts = all.Forecasts + 1, ForecastsHeld = all.ForecastsHeld + (end - card.Outings >= told.Low && (endless || end - card.Outings <= told.High) ? 1 : 0) };
+                all = all
+                    with
+                {
+                    Forecasts = all.Forecasts + 1,
+                    ForecastsHeld = all.ForecastsHeld
+                    + (end - card.Outings >= told.Low && (endless || end - card.Outings <= told.High) ? 1 : 0)
+                };
             else if (!endless && now.Outings - card.Outings > told.High)
                 all = all with { Forecasts = all.Forecasts + 1 };
             else
@@ -67,8 +76,10 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
     public IReadOnlyList<string> Sentences =>
     [
         Ranges == 0 ? "No likely range can be judged yet: none was given before the last outing."
-            : $"Of {Say.Count(Ranges, "likely range")} given before the last outing, {RangesHeld} hold{(RangesHeld == 1 ? "s" : "")} the best length known now (9 in 10 should hold the true one).",
+            : $"Of {Say.Count(Ranges, "likely range")} given before the last outing, {RangesHeld} hold{(RangesHeld == 1 ? "s" : "")} the " +
+                $"best length known now (9 in 10 should hold the true one).",
         Forecasts == 0 ? $"No forecast of outings to go can be judged yet{(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}."
-            : $"Of {Say.Count(Forecasts, "forecast")} of outings to go, {ForecastsHeld} came true (8 in 10 should){(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}.",
+            : $"Of {Say.Count(Forecasts, "forecast")} of outings to go, {ForecastsHeld} came true (8 in 10 " +
+                $"should){(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}.",
     ];
 }

@@ -24,10 +24,13 @@ internal static class ShareRecord
     public static LeftOut Without(IEnumerable<string> names)
     {
         LeftOut without = LeftOut.Nothing;
-        foreach (string name in names.SelectMany(text => text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)))
+        foreach (
+            string name in names.SelectMany(
+            text => text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)))
         {
             int at = Array.FindIndex(Parts, part => string.Equals(part.Name, name.Replace('_', '-'), StringComparison.OrdinalIgnoreCase));
-            without |= at >= 0 ? Parts[at].Part : throw new InvalidValueException($"“{Quoted.Brief(name)}” cannot be left out; {PartNames} can.");
+            without |= at >= 0 ? Parts[at].Part
+                : throw new InvalidValueException($"“{Quoted.Brief(name)}” cannot be left out; {PartNames} can.");
         }
 
         return without;

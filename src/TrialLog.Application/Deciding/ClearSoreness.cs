@@ -29,7 +29,8 @@ internal static class ClearSoreness
             By = NameRule.Checked(by, "person who says so"),
             Because = why,
         };
-        workspace.Logbook.Change($"Took down that {paddler.Name}'s soreness is gone, says {clearance.By}", logbook => logbook.Put(clearance));
+        workspace.Logbook.Change($"Took down that {paddler.Name}'s soreness is gone, says {clearance.By}",
+            logbook => logbook.Put(clearance));
         workspace.Remember(paddler);
         return (clearance, was);
     }

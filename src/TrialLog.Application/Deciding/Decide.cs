@@ -20,7 +20,8 @@ internal static class Decide
     /// <param name="because">Why; null where nothing is said.</param>
     /// <exception cref="InvalidValueException">The length or the day cannot be.</exception>
     /// <exception cref="RequestException">Soreness stands and the length is longer than what did not hurt.</exception>
-    public static Decision On(Workspace workspace, Chosen chosen, Length length, DecisionKind kind, DateOnly date, string? by, string? because)
+    public static Decision On(Workspace workspace, Chosen chosen, Length length, DecisionKind kind, DateOnly date, string? by,
+        string? because)
     {
         if (Plausible.ProblemWithPaddleLength(length) is { } problem)
             throw new InvalidValueException(problem);
@@ -40,7 +41,8 @@ internal static class Decide
             By = by is null ? null : NameRule.Checked(by, "person who decided"),
             Because = why,
         };
-        workspace.Logbook.Change($"Took down for {chosen.Paddler.Name}: {DecisionWords.Short(decision, chosen.Paddler.Unit)}", logbook => logbook.Put(decision));
+        workspace.Logbook.Change($"Took down for {chosen.Paddler.Name}: {DecisionWords.Short(decision, chosen.Paddler.Unit)}",
+            logbook => logbook.Put(decision));
         workspace.Remember(chosen.Paddler);
         return decision;
     }

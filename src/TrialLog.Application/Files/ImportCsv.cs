@@ -14,11 +14,16 @@ namespace TrialLog.Application.Files;
 internal static class ImportCsv
 {
     /// <exception cref="RequestException">Rows are wrong and were not to be skipped; nothing was imported.</exception>
-    public static CsvAdditions From(Workspace workspace, Stream file, string fileName, CsvReadOptions options, bool again = false, IProgress<int>? rowsRead = null, CancellationToken stop = default)
+    public static CsvAdditions From(Workspace workspace, Stream file, string fileName, CsvReadOptions options, bool again = false,
+        IProgress<int>? rowsRead = null, CancellationToken stop = default)
     {
         CsvLogContents contents = CsvLog.Read(file, options, rowsRead, stop);
         if (!again && workspace.Logbook.HasImported(contents.FileHash))
-            return new CsvAdditions { Warnings = [$"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"] };
+            return new CsvAdditions
+            {
+                Warnings = [
+                $"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"]
+            };
         LogbookFile logbook = workspace.Logbook;
         var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
         CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(workspace.Now));
@@ -52,7 +57,8 @@ internal static class ImportCsv
         const int shown = 20;
         IEnumerable<string> lines = additions.Problems.Take(shown).Select(problem => problem.ToString());
         string more = additions.Problems.Count > shown ? $"{Environment.NewLine}… and more." : "";
-        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, so nothing was imported. Fix them, or import the others with --skip-bad."
+        return $"{Quoted.Brief(fileName, 80)}: {additions.RefusedRows:N0} {(additions.RefusedRows == 1 ? "row is" : "rows are")} wrong, " +
+            $"so nothing was imported. Fix them, or import the others with --skip-bad."
             + Environment.NewLine + string.Join(Environment.NewLine, lines) + more;
     }
 }

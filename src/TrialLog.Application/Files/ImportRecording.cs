@@ -35,11 +35,13 @@ internal static class ImportRecording
     /// <exception cref="RequestException">It cannot be read, was imported before, or holds several outings.</exception>
     public static RecordedOuting Read(Workspace workspace, Stream stream, string fileName, bool again = false) =>
         ReadAll(workspace, stream, fileName, again) is var all && all.Count == 1 ? all[0]
-        : throw new RequestException($"{Quoted.Brief(fileName, 60)} holds {all.Count} outings; take each or one with --outing:{Environment.NewLine}{Listed(all)}");
+        : throw new RequestException(
+            $"{Quoted.Brief(fileName, 60)} holds {all.Count} outings; take each or one with --outing:{Environment.NewLine}{Listed(all)}");
 
     /// <summary>Reads a recording, finds its outings and their pieces; of several those that were not imported before.</summary>
     /// <exception cref="RequestException">It cannot be read, or was imported before.</exception>
-    public static IReadOnlyList<RecordedOuting> ReadAll(Workspace workspace, Stream stream, string fileName, bool again = false, bool evenIfCutOff = false)
+    public static IReadOnlyList<RecordedOuting> ReadAll(
+        Workspace workspace, Stream stream, string fileName, bool again = false, bool evenIfCutOff = false)
     {
         IReadOnlyList<RecordedOuting> outings;
         try
@@ -48,20 +50,25 @@ internal static class ImportRecording
         }
         catch (RecordingException failure)
         {
-            throw new RequestException(failure.CanTakeWhatIsWhole ? $"{failure.Message} For the latter: --even-if-cut-off" : failure.Message);
+            throw new RequestException(failure.CanTakeWhatIsWhole ? $"{failure.Message} For the latter: --even-if-cut-off"
+                : failure.Message);
         }
 
         IReadOnlyList<RecordedOuting> fresh = again ? outings : [.. outings.Where(outing => !workspace.Logbook.HasImported(outing.Hash))];
         return fresh.Count > 0 ? fresh
-            : throw new RequestException($"{outings[0].FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.");
+            : throw new RequestException(
+                $"{outings[0].FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.");
     }
 
     /// <summary>The outings of a file, numbered from 1, a line each.</summary>
     public static string Listed(IReadOnlyList<RecordedOuting> outings) => string.Join(
-        Environment.NewLine, outings.Select((outing, i) => $"  {i + 1}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, {Say.Count(outing.Kept.Count, "piece")}"));
+        Environment.NewLine,
+            outings.Select((outing, i) => $"  {i + 1}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, " +
+            $"{Say.Count(outing.Kept.Count, "piece")}"));
 
     /// <summary>The card that was open for an outing of that day; null where none was.</summary>
-    public static TrialCard? Card(Workspace workspace, Chosen chosen, DateOnly? day = null) => OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card;
+    public static TrialCard? Card(Workspace workspace, Chosen chosen, DateOnly? day = null) =>
+        OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card;
 
     /// <summary>The recording held against the lengths that were typed, else against the card.</summary>
     public static RecordedOuting HeldAgainst(RecordedOuting recording, IReadOnlyList<Length>? typed, TrialCard? card) =>
@@ -70,7 +77,8 @@ internal static class ImportRecording
         : recording;
 
     /// <summary>
-    /// The lengths by the steps of the card's own workout that the watch led through, in the order paddled; null where the pieces are not such steps.
+    /// The lengths by the steps of the card's own workout that the watch led through, in the order paddled; null where the pieces are not
+    /// such steps.
     /// </summary>
     public static IReadOnlyList<Length>? LengthsBySteps(RecordedOuting recording, TrialCard card, LengthUnit unit)
     {
@@ -78,10 +86,13 @@ internal static class ImportRecording
         if (kept.Count == 0 || kept.Any(piece => piece.StepName is null))
             return null;
         int[] steps = [.. kept.Select(piece => WatchWorkout.StepOf(card, piece.StepName!, unit))];
-        return steps.Distinct().Count() == steps.Length && steps.All(step => step >= 0) ? [.. steps.Select(step => card.Lengths[step])] : null;
+        return steps.Distinct().Count() == steps.Length
+            && steps.All(step => step >= 0) ? [.. steps.Select(step => card.Lengths[step])] : null;
     }
 
-    /// <summary>The logged outings of the paddler that overlap the recording in time, or may: those of that day and hull without a time.</summary>
+    /// <summary>
+    /// The logged outings of the paddler that overlap the recording in time, or may: those of that day and hull without a time.
+    /// </summary>
     public static IReadOnlyList<Outing> SameTime(Workspace workspace, Chosen chosen, RecordedOuting recording)
     {
         return [.. workspace.Logbook.Outings(chosen.Paddler.Id).Where(outing => outing.Date == recording.Date && Overlaps(outing))];
@@ -98,7 +109,8 @@ internal static class ImportRecording
     }
 
     /// <summary>Saves the pieces that count as one outing.</summary>
-    /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was saved.</exception>
+    /// <exception cref="RequestException">The number of lengths is not the number of pieces, or a piece cannot be right; nothing was
+    /// saved.</exception>
     public static Outing Save(Workspace workspace, RecordedOuting recording, RecordingAnswers answers)
     {
         if (recording.Card?.Pieces != answers.Lengths.Count)
@@ -117,7 +129,8 @@ internal static class ImportRecording
                 Place = answers.Place,
                 Pieces =
                 [
-                    .. recording.Kept.Select((piece, i) => new PieceEntry(answers.Chosen.Paddle, answers.Lengths[i], piece.Distance, piece.Time)
+                    .. recording.Kept.Select(
+                        (piece, i) => new PieceEntry(answers.Chosen.Paddle, answers.Lengths[i], piece.Distance, piece.Time)
                     {
                         Effort = answers.Effort,
                         Soreness = answers.Soreness,
@@ -125,7 +138,8 @@ internal static class ImportRecording
                         StrokeRate = piece.StrokeRate,
                         Course = piece.Course,
                         FadePercent = piece.FadePercent,
-                        Notes = piece.CurrentMetresPerSecond is { } current ? $"Current along the course {Math.Abs(current):0.00} m/s." : null,
+                        Notes = piece.CurrentMetresPerSecond is { } current
+                            ? $"Current along the course {Math.Abs(current):0.00} m/s." : null,
                         Origin = $"{recording.Hash}#{i + 1}",
                         TimedBy = TimedBy.Watch,
                         SpeedErrorPercent = piece.SpeedErrorPercent,
@@ -136,8 +150,8 @@ internal static class ImportRecording
     }
 
     /// <summary>
-    /// Lays the recording over an outing typed by hand: its lengths, distances and times stay; heart rate, stroke rate and fade, and when it began, come in
-    /// where nothing was typed.
+    /// Lays the recording over an outing typed by hand: its lengths, distances and times stay; heart rate, stroke rate and fade, and when
+    /// it began, come in where nothing was typed.
     /// </summary>
     /// <exception cref="RequestException">The numbers of pieces differ; nothing was changed.</exception>
     public static Outing LayOver(Workspace workspace, RecordedOuting recording, Outing outing)
@@ -145,7 +159,8 @@ internal static class ImportRecording
         IReadOnlyList<PieceProposal> kept = recording.Kept;
         if (kept.Count != outing.Pieces.Count)
             throw new RequestException(
-                $"The outing {FindOuting.NameOf(outing)} has {Say.Count(outing.Pieces.Count, "piece")}, the recording shows {kept.Count}: which belongs to which? Nothing was changed.");
+                $"The outing {FindOuting.NameOf(outing)} has {Say.Count(outing.Pieces.Count, "piece")}, the recording shows " +
+                    $"{kept.Count}: which belongs to which? Nothing was changed.");
         Outing changed = outing with
         {
             Time = outing.Time ?? recording.Time,

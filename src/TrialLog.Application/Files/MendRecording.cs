@@ -29,9 +29,12 @@ internal sealed record RecordingMends
 /// <summary>Corrects a recording by what was typed.</summary>
 internal static class MendRecording
 {
-    /// <summary>The recording corrected, and the lengths that <see cref="RecordingMends.Pieces"/> gives; null where it gives none.</summary>
+    /// <summary>
+    /// The recording corrected, and the lengths that <see cref="RecordingMends.Pieces"/> gives; null where it gives none.
+    /// </summary>
     /// <exception cref="InvalidValueException">Something typed cannot be read, or a correction is impossible.</exception>
-    public static (RecordedOuting Recording, IReadOnlyList<Length>? Lengths) By(RecordedOuting recording, RecordingMends mends, LengthUnit unit)
+    public static (RecordedOuting Recording, IReadOnlyList<Length>? Lengths) By(
+        RecordedOuting recording, RecordingMends mends, LengthUnit unit)
     {
         if (mends.Pieces is { } typed)
         {
@@ -40,8 +43,10 @@ internal static class MendRecording
         }
 
         var corrections = new List<(int Piece, Func<RecordedOuting, RecordedOuting> Correct)>();
-        corrections.AddRange(Listed(mends.Keep).Select(text => Place(recording, text)).Select(at => (at, (Func<RecordedOuting, RecordedOuting>)(r => r.Keep(at)))));
-        corrections.AddRange(Listed(mends.Drop).Select(text => Place(recording, text)).Select(at => (at, (Func<RecordedOuting, RecordedOuting>)(r => r.Drop(at)))));
+        corrections.AddRange(Listed(mends.Keep).Select(text => Place(recording, text))
+            .Select(at => (at, (Func<RecordedOuting, RecordedOuting>)(r => r.Keep(at)))));
+        corrections.AddRange(Listed(mends.Drop).Select(text => Place(recording, text))
+            .Select(at => (at, (Func<RecordedOuting, RecordedOuting>)(r => r.Drop(at)))));
         foreach (string text in mends.Split.SelectMany(Listed))
         {
             if (text.Split('@') is not [var number, var time])
@@ -53,7 +58,8 @@ internal static class MendRecording
 
         foreach (string text in mends.Join)
         {
-            if (text.Split(',', StringSplitOptions.TrimEntries) is not [var first, var second] || Place(recording, first) is var at && Place(recording, second) != at + 1)
+            if (text.Split(',', StringSplitOptions.TrimEntries) is not [var first, var second] || Place(recording, first) is var at
+                && Place(recording, second) != at + 1)
                 throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece and the next, such as 3,4.");
             corrections.Add((at, r => r.Merge(at)));
         }
@@ -67,9 +73,11 @@ internal static class MendRecording
     /// <summary>The place in the list of the piece that a person numbers from 1.</summary>
     /// <exception cref="InvalidValueException">There is no such piece.</exception>
     public static int Place(RecordedOuting recording, string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= recording.Proposals.Count
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1
+            && number <= recording.Proposals.Count
             ? number - 1
-            : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not the number of a piece; they go from 1 to {recording.Proposals.Count}.");
+            : throw new InvalidValueException(
+                $"“{Quoted.Brief(text)}” is not the number of a piece; they go from 1 to {recording.Proposals.Count}.");
 
     /// <summary>A time since the recording's start.</summary>
     /// <exception cref="InvalidValueException">It is no time.</exception>
@@ -82,5 +90,6 @@ internal static class MendRecording
         return (Since(start), Since(end), Length.Parse(length, unit));
     }
 
-    private static string[] Listed(string? text) => (text ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Listed(string? text) =>
+        (text ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 }

@@ -24,7 +24,8 @@ internal static class RecordingSummary
             yield return current;
         PieceProposal[] told = [.. recording.Kept.Where(piece => piece.QuarterPercent.Count == 4)];
         if (told.Length > 0)
-            yield return $"Speed by quarters, against the mean: {string.Join(", ", Enumerable.Range(0, 4).Select(q => Percent(told.Average(piece => piece.QuarterPercent[q]))))}.";
+            yield return $"Speed by quarters, against the mean: " +
+                $"{string.Join(", ", Enumerable.Range(0, 4).Select(q => Percent(told.Average(piece => piece.QuarterPercent[q]))))}.";
         if (lengths.Count == recording.Kept.Count)
         {
             foreach (string line in ByLength(recording.Kept, lengths, unit))
@@ -38,20 +39,25 @@ internal static class RecordingSummary
             return null;
         string says = Numbers($"Current along the course {Math.Abs(currents.Average()):0.00} m/s on average.");
         return currents.Max() > Turned && currents.Min() < -Turned
-            ? says + Numbers($" The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s in the first, {currents[^1]:+0.0;−0.0} m/s in the last): within a piece that is out and back only a steady current cancels.")
+            ? says
+                + Numbers($" The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s in the first, {currents[^1]:+0.0;−0.0} m/s in the last)")
+                + ": within a piece that is out and back only a steady current cancels."
             : says;
     }
 
     private static IEnumerable<string> ByLength(IReadOnlyList<PieceProposal> kept, IReadOnlyList<Length> lengths, LengthUnit unit)
     {
         double mean = kept.Average(piece => piece.MetresPerSecond);
-        foreach (IGrouping<Length, PieceProposal> pieces in kept.Zip(lengths).GroupBy(pair => pair.Second, pair => pair.First).OrderBy(group => group.Key))
+        foreach (IGrouping<Length, PieceProposal> pieces in kept.Zip(lengths).GroupBy(pair => pair.Second, pair => pair.First)
+            .OrderBy(group => group.Key))
         {
             string[] facts =
             [
-                .. Mean(pieces, piece => piece.StrokeRate?.StrokesPerMinute) is { } rate ? [Numbers($"{rate:0.0} strokes a minute")] : Array.Empty<string>(),
+                .. Mean(pieces, piece => piece.StrokeRate?.StrokesPerMinute) is { } rate ? [Numbers($"{rate:0.0} strokes a minute")]
+                    : Array.Empty<string>(),
                 .. Mean(pieces, piece => piece.MetresPerStroke) is { } way ? [Numbers($"{way:0.00} m a stroke")] : Array.Empty<string>(),
-                .. Mean(pieces, piece => AtEqualSpeed(piece, mean)) is { } beats ? [Numbers($"heart rate {beats:0} at equal speed")] : Array.Empty<string>(),
+                .. Mean(pieces, piece => AtEqualSpeed(piece, mean)) is { } beats ? [Numbers($"heart rate {beats:0} at equal speed")]
+                    : Array.Empty<string>(),
             ];
             if (facts.Length > 0)
                 yield return $"{Say.Length(pieces.Key, unit)}: {string.Join(", ", facts)}.";

@@ -10,14 +10,16 @@ internal static class WholeFile
 {
     /// <summary>Writes text as UTF-8 without a mark.</summary>
     /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
-    public static void Write(string file, string text) => Write(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+    public static void Write(string file, string text) =>
+        Write(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
 
     /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
     public static void Write(string file, byte[] contents)
     {
         string path = Path.GetFullPath(file);
         if (Directory.Exists(path) || !Directory.Exists(Path.GetDirectoryName(path)))
-            throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: {(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
+            throw new RequestException($"{Quoted.Brief(file, 200)} cannot be written: " +
+                $"{(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
         try
         {
             OutputFile.Write(path, stream => stream.Write(contents));

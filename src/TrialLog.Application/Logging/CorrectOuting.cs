@@ -17,7 +17,12 @@ internal static class CorrectOuting
         if (problems.Count > 0)
             throw new RequestException(string.Join(Environment.NewLine, problems) + Environment.NewLine + "Nothing was changed.");
         if (logged.FirstOrDefault(outing => outing.Id == changed.Id) is { } before)
-            changed = changed with { Pieces = [.. changed.Pieces.Select(piece => TypedOver(before.Pieces.FirstOrDefault(old => old.Id == piece.Id), piece))] };
+            changed = changed
+                with
+            {
+                Pieces = [
+                .. changed.Pieces.Select(piece => TypedOver(before.Pieces.FirstOrDefault(old => old.Id == piece.Id), piece))]
+            };
         workspace.Logbook.Change($"Changed the outing {FindOuting.NameOf(changed)}", logbook => logbook.Put(changed));
         return changed;
     }
@@ -25,7 +30,12 @@ internal static class CorrectOuting
     // A time or distance that was typed over is no longer the watch's, and the watch's error no longer its own.
     private static Piece TypedOver(Piece? before, Piece piece) =>
         before is null || (before.Time == piece.Time && before.Distance == piece.Distance) ? piece
-        : piece with { SpeedErrorPercent = null, TimedBy = before.TimedBy == piece.TimedBy && piece.TimedBy == TimedBy.Watch ? TimedBy.Hand : piece.TimedBy };
+        : piece with
+        {
+            SpeedErrorPercent = null,
+            TimedBy = before.TimedBy == piece.TimedBy && piece.TimedBy == TimedBy.Watch ? TimedBy.Hand
+            : piece.TimedBy
+        };
 
     /// <summary>Leaves a piece out of every analysis, with the reason; the piece stays in the log.</summary>
     public static Outing Exclude(Workspace workspace, Outing outing, int order, string because)
@@ -38,7 +48,8 @@ internal static class CorrectOuting
 
     /// <summary>Lets a piece count again.</summary>
     public static Outing Include(Workspace workspace, Outing outing, int order) =>
-        Put(workspace, outing, order, piece => piece with { ExcludedBecause = null }, $"Let piece {order} of {FindOuting.NameOf(outing)} count again");
+        Put(workspace, outing, order, piece => piece with { ExcludedBecause = null },
+            $"Let piece {order} of {FindOuting.NameOf(outing)} count again");
 
     /// <summary>Deletes an outing.</summary>
     public static void Delete(Workspace workspace, Outing outing) =>

@@ -30,13 +30,18 @@ internal static class FindOuting
         return found.Count switch
         {
             1 => found[0],
-            0 => throw new RequestException($"{paddler.Name} has no outing “{Quoted.Brief(name)}”; the nearest is {NameOf(all.MinBy(outing => Math.Abs(outing.Date.DayNumber - date.DayNumber))!)}. See: triallog history"),
+            0 => throw new RequestException(
+                $"{paddler.Name} has no outing “{Quoted.Brief(name)}”; the nearest is " +
+                $"{NameOf(all.MinBy(outing => Math.Abs(outing.Date.DayNumber - date.DayNumber))!)}. See: triallog history"),
             _ => found.Find(outing => label is null && outing.Label.Length == 0)
-                ?? throw new RequestException($"{date:yyyy-MM-dd} has several outings; say which: {string.Join(", ", found.Select(NameOf))}."),
+                ?? throw new RequestException(
+                    $"{date:yyyy-MM-dd} has several outings; say which: {string.Join(", ", found.Select(NameOf))}."),
         };
     }
 
     /// <summary>The piece of that number in the outing.</summary>
     public static Piece Piece(Outing outing, int order) => outing.Pieces.FirstOrDefault(piece => piece.Order == order)
-        ?? throw new RequestException($"The outing {NameOf(outing)} has no piece {order}; its pieces are {string.Join(", ", outing.Pieces.Select(piece => piece.Order))}.");
+        ?? throw new RequestException(
+            $"The outing {NameOf(outing)} has no piece {order}; its pieces are " +
+            $"{string.Join(", ", outing.Pieces.Select(piece => piece.Order))}.");
 }

@@ -15,7 +15,10 @@ internal sealed record OutingDraft(
 /// <summary>What was typed of a piece.</summary>
 internal sealed record PieceDraft(Guid? Piece, string Length, string Distance, string Time, string Effort);
 
-/// <summary>A paddler's half-typed outing, kept in the logbook's drafts: begun at the questions of <c>log</c> or on the screens, it goes on in either.</summary>
+/// <summary>
+/// A paddler's half-typed outing, kept in the logbook's drafts: begun at the questions of <c>log</c> or on the screens, it goes on in
+/// either.
+/// </summary>
 internal static class HalfTypedOuting
 {
     public static bool Exists(Workspace workspace, Paddler paddler) => workspace.Logbook.Draft(NameOf(paddler.Id)) is not null;

@@ -9,7 +9,8 @@ namespace TrialLog.Application.Logging;
 /// <summary>A change of a logged outing that was begun and not saved.</summary>
 /// <param name="Draft">What was typed.</param>
 /// <param name="Start">What stood there when it was begun.</param>
-/// <param name="Print">The outing's fingerprint then (<see cref="OutingPrint"/>), by which a change made elsewhere meanwhile is noticed.</param>
+/// <param name="Print">The outing's fingerprint then (<see cref="OutingPrint"/>), by which a change made elsewhere meanwhile is
+/// noticed.</param>
 internal sealed record ChangeDraft(OutingDraft Draft, OutingDraft Start, string Print);
 
 /// <summary>

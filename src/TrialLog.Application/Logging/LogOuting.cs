@@ -76,7 +76,8 @@ internal static class LogOuting
     /// <summary>Saves the outing in one piece.</summary>
     /// <param name="workspace">The logbook.</param>
     /// <param name="entry">The outing.</param>
-    /// <param name="source">Hash and name of the file it came from, remembered with it so that the file is known when it comes again.</param>
+    /// <param name="source">Hash and name of the file it came from, remembered with it so that the file is known when it comes
+    /// again.</param>
     /// <exception cref="RequestException">Something is wrong with it; nothing was saved.</exception>
     public static Outing Save(Workspace workspace, OutingEntry entry, (string Hash, string Name)? source = null)
     {
@@ -87,7 +88,8 @@ internal static class LogOuting
         GivenCard? card = OpenCard.For(workspace, outing);
         outing = outing with { Blind = outing.Blind || card is { Blind: true } };
         workspace.Logbook.Change(
-            $"Logged {entry.Paddler.Name}'s outing of {entry.Date:yyyy-MM-dd} in {entry.Hull.Name}, {Say.Count(outing.Pieces.Count, "piece")}",
+            $"Logged {entry.Paddler.Name}'s outing of {entry.Date:yyyy-MM-dd} in {entry.Hull.Name}, " +
+                $"{Say.Count(outing.Pieces.Count, "piece")}",
             logbook =>
             {
                 logbook.Put(outing);

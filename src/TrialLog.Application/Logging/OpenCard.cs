@@ -13,7 +13,9 @@ internal static class OpenCard
     /// <summary>The card that is open today.</summary>
     public static GivenCard? Of(Workspace workspace, Chosen chosen) => Of(workspace, chosen, workspace.Today);
 
-    /// <summary>As <see cref="Of(Workspace, Chosen)"/>, for an outing of that day: a card given only later cannot have been paddled.</summary>
+    /// <summary>
+    /// As <see cref="Of(Workspace, Chosen)"/>, for an outing of that day: a card given only later cannot have been paddled.
+    /// </summary>
     public static GivenCard? Of(Workspace workspace, Chosen chosen, DateOnly day) =>
         Among(workspace, workspace.Logbook.Cards(chosen.Paddler.Id), chosen.Hull.Id, chosen.Paddle.Id, day);
 

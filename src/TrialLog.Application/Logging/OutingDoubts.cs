@@ -11,7 +11,8 @@ internal static class OutingDoubts
     /// <summary>The questions, each in a sentence.</summary>
     /// <param name="workspace">The open logbook, in which the outing is.</param>
     /// <param name="outing">The outing.</param>
-    /// <param name="before">The outing as it was before it was edited, so that only what changed is asked about; null where it is new.</param>
+    /// <param name="before">The outing as it was before it was edited, so that only what changed is asked about; null where it is
+    /// new.</param>
     public static IReadOnlyList<string> Of(Workspace workspace, Outing outing, Outing? before = null)
     {
         HashSet<(Guid, Distance, PieceTime)> asked = [.. (before?.Pieces ?? []).Select(Timed)];
@@ -23,13 +24,16 @@ internal static class OutingDoubts
                where piece.ExcludedBecause is null && !asked.Contains(Timed(piece))
                let doubt = usual.Doubt(piece.Distance, piece.Time)
                where doubt is not null
-               select $"Piece {piece.Order}, {Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, is {doubt} than the others; is it right?",
+               select $"Piece {piece.Order}, {Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, is {doubt} than the " +
+                   $"others; is it right?",
         ];
-        if ((before is null || !Same(before, outing)) && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
+        if ((before is null || !Same(before, outing))
+            && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
             doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
         if (outing.Pieces.Any(piece => piece.TimedBy == TimedBy.Watch) && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch)
             && before?.Pieces.Select(piece => piece.TimedBy).SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
-            doubts.Add("Some pieces are timed by the watch, some by hand: the watch leaves out the start, a stopwatch does not, so they compare badly. Is it so?");
+            doubts.Add("Some pieces are timed by the watch, some by hand: the watch leaves out the start, a stopwatch does not, so they " +
+                "compare badly. Is it so?");
         return doubts;
     }
 
@@ -38,7 +42,8 @@ internal static class OutingDoubts
     /// <param name="put">The outings that are new or have grown.</param>
     public static string? OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
     {
-        HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)], known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
+        HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)],
+            known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
         ILookup<Guid, Outing> now = before.Where(outing => !replaced.Contains(outing.Id)).Concat(put).ToLookup(outing => outing.PaddlerId);
         var usual = new Dictionary<(Guid, Guid), UsualSpeed>();
         (int odd, string first) = (0, "");
@@ -50,7 +55,8 @@ internal static class OutingDoubts
             foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
             {
                 if (speed.Doubt(piece.Distance, piece.Time) is { } doubt && odd++ == 0)
-                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, {doubt}";
+                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in " +
+                        $"{Say.Time(piece.Time)}, {doubt}";
             }
         }
 

@@ -23,8 +23,11 @@ internal static class OutingProblems
             problems.Add(wrongDate);
         if (outing.Label.Length > 0 && !NameRule.TryCheck(outing.Label, "label", out _, out string? wrongLabel))
             problems.Add(wrongLabel);
-        else if (others.Any(other => other.Id != outing.Id && other.Date == outing.Date && string.Equals(other.Label, outing.Label, StringComparison.OrdinalIgnoreCase)))
-            problems.Add($"There is an outing {FindOuting.NameOf(outing)} already; give another date or label, or change that one with: triallog edit {FindOuting.NameOf(outing)}");
+        else if (
+            others.Any(other => other.Id != outing.Id && other.Date == outing.Date
+            && string.Equals(other.Label, outing.Label, StringComparison.OrdinalIgnoreCase)))
+            problems.Add($"There is an outing {FindOuting.NameOf(outing)} already; give another date or label, or change that one with: " +
+                $"triallog edit {FindOuting.NameOf(outing)}");
         foreach ((string? text, string kind) in new[] { (outing.Place, "place"), (outing.Water, "water"), (outing.Notes, "note") })
         {
             if (!NoteRule.TryCheck(text, kind, out _, out string? problem))
@@ -52,5 +55,6 @@ internal static class OutingProblems
     public static string? OfLength(Paddle paddle, Length length) =>
         Plausible.ProblemWithPaddleLength(length)
         ?? (paddle.Reaches(length) ? null
-            : $"{length} is outside what {Quoted.Visible(paddle.Name)} can be set to ({paddle.Shortest} to {paddle.Longest}); if its range is wrong: triallog paddle set \"{Quoted.Visible(paddle.Name)}\" --range L..L");
+            : $"{length} is outside what {Quoted.Visible(paddle.Name)} can be set to ({paddle.Shortest} to {paddle.Longest}); if its " +
+                $"range is wrong: triallog paddle set \"{Quoted.Visible(paddle.Name)}\" --range L..L");
 }

@@ -30,7 +30,8 @@ internal sealed class UsualSpeed
     public static UsualSpeed Of(IEnumerable<Outing> outings, Guid hull)
     {
         ILookup<bool, double> speeds = outings.SelectMany(outing => outing.Pieces.Where(piece => piece.ExcludedBecause is null)
-            .Select(piece => (Here: outing.HullId == hull, Speed: Log(piece.Distance, piece.Time)))).ToLookup(piece => piece.Here, piece => piece.Speed);
+            .Select(piece => (Here: outing.HullId == hull, Speed: Log(piece.Distance, piece.Time))))
+                .ToLookup(piece => piece.Here, piece => piece.Speed);
         return new(Median([.. speeds[true]]) ?? Median([.. speeds[true], .. speeds[false]]));
     }
 
@@ -47,7 +48,8 @@ internal sealed class UsualSpeed
     /// <summary>Whether nothing is odd about that piece.</summary>
     public bool Fits(Distance distance, PieceTime time) => Doubt(distance, time) is null;
 
-    private static double Log(Distance distance, PieceTime time) => Math.Log(distance.Metres / time.Seconds) + Fading * Math.Log(distance.Metres);
+    private static double Log(Distance distance, PieceTime time) =>
+        Math.Log(distance.Metres / time.Seconds) + Fading * Math.Log(distance.Metres);
 
     private static double? Median(double[] speeds)
     {

@@ -56,29 +56,38 @@ internal static class NextOuting
 
     /// <summary>Notes the cards as given: a coach wants to see what was suggested when. Asking twice for one card gives it once.</summary>
     public static void Record(Workspace workspace, IReadOnlyList<Analysis> analyses) =>
-        Record(workspace, [.. analyses.Where(analysis => analysis.HasCard && Standing(workspace, analysis) is null).Select(analysis => Given(workspace, analysis))]);
+        Record(workspace,
+            [.. analyses.Where(analysis => analysis.HasCard && Standing(workspace, analysis) is null)
+            .Select(analysis => Given(workspace, analysis))]);
 
-    /// <summary>The coach's or blind card that is open for an analysis: it stands until it is paddled or another outing is logged; null where there is none.</summary>
+    /// <summary>
+    /// The coach's or blind card that is open for an analysis: it stands until it is paddled or another outing is logged; null where there
+    /// is none.
+    /// </summary>
     public static GivenCard? Standing(Workspace workspace, Analysis analysis) =>
-        OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { } card && (card.By is not null || card.Blind)
+        OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { } card
+            && (card.By is not null || card.Blind)
             && card.Outings == analysis.Outings && card.Pieces == analysis.Pieces ? card : null;
 
     private static List<GivenCard> Record(Workspace workspace, List<GivenCard> cards)
     {
         if (workspace.Logbook.IsReadOnly || cards.Count == 0)
             return cards;
-        ILookup<Guid, GivenCard> before = workspace.Logbook.Cards(cards.Count == 1 ? cards[0].PaddlerId : null).ToLookup(card => card.PaddlerId);
+        ILookup<Guid, GivenCard> before = workspace.Logbook.Cards(cards.Count == 1 ? cards[0].PaddlerId : null)
+            .ToLookup(card => card.PaddlerId);
         List<GivenCard> kept = [.. cards.Select(card => Open(before[card.PaddlerId], card) ?? card)], fresh = [.. kept.Intersect(cards)];
         if (fresh.Count > 0)
         {
-            string what = fresh.Count == 1 ? $"Gave {workspace.Logbook.Paddlers().First(one => one.Id == fresh[0].PaddlerId).Name} a card" : $"Gave {fresh.Count} paddlers a card";
+            string what = fresh.Count == 1 ? $"Gave {workspace.Logbook.Paddlers().First(one => one.Id == fresh[0].PaddlerId).Name} a card"
+                : $"Gave {fresh.Count} paddlers a card";
             workspace.Logbook.Note(what, logbook => fresh.ForEach(logbook.Put));
         }
 
         return kept;
     }
 
-    // The card that is open already, where it is the same; a blind one stays open whatever order it has, so that asking again reveals nothing.
+    // The card that is open already, where it is the same; a blind one stays open whatever order it has, so that asking again reveals
+    // nothing.
     private static GivenCard? Open(IEnumerable<GivenCard> before, GivenCard card)
     {
         GivenCard? latest = before.Where(one => one.HullId == card.HullId && one.PaddleId == card.PaddleId).MaxBy(one => one.GivenAt);
@@ -86,7 +95,8 @@ internal static class NextOuting
             && latest.Blind == card.Blind && latest.By == card.By && latest.Because == card.Because && Same(latest, card) ? latest : null;
     }
 
-    private static bool Same(GivenCard a, GivenCard b) => a.Card.Distance == b.Card.Distance && a.Card.Effort == b.Card.Effort && a.Card.Rest == b.Card.Rest
+    private static bool Same(GivenCard a, GivenCard b) =>
+        a.Card.Distance == b.Card.Distance && a.Card.Effort == b.Card.Effort && a.Card.Rest == b.Card.Rest
         && (a.Blind ? a.Card.Lengths.Order().SequenceEqual(b.Card.Lengths.Order()) : a.Card.Lengths.SequenceEqual(b.Card.Lengths));
 
     private static GivenCard Given(Workspace workspace, Analysis analysis) => new()
@@ -114,7 +124,8 @@ internal static class NextOuting
         GivenCard card = Given(workspace, analysis);
         if (wish.Lengths.Count > 0)
         {
-            string by = NameRule.Checked(wish.By ?? throw new RequestException("A coach's card says whose it is: --by WHO --because TEXT."), "coach");
+            string by = NameRule.Checked(
+                wish.By ?? throw new RequestException("A coach's card says whose it is: --by WHO --because TEXT."), "coach");
             if (string.IsNullOrWhiteSpace(wish.Because))
                 throw new RequestException("A coach's card says why: --because TEXT; both cards are kept.");
             foreach (Length length in wish.Lengths)
@@ -122,7 +133,10 @@ internal static class NextOuting
                 if (Logging.OutingProblems.OfLength(analysis.Paddle, length) is { } problem)
                     throw new RequestException(problem);
                 if (analysis.SorenessLimit is { } limit && length > limit)
-                    throw new RequestException($"{Say.Length(length, analysis.Paddler.Unit)} is longer than what did not hurt ({Say.Quarter(limit, analysis.Paddler.Unit)}); rest first, or say that it is gone: triallog soreness clear --by WHO");
+                    throw new RequestException(
+                        $"{Say.Length(length, analysis.Paddler.Unit)} is longer than what did not hurt " +
+                        $"({Say.Quarter(limit, analysis.Paddler.Unit)}); rest first, or say that it is gone: triallog " +
+                        $"soreness clear --by WHO");
             }
 
             card = card with
@@ -138,7 +152,9 @@ internal static class NextOuting
         return wish.Blind ? Blinded(card) : card;
     }
 
-    /// <summary>Lengths in the order to paddle them: a few in mirrored order, as often as there are pieces; as many as there are pieces as they are.</summary>
+    /// <summary>
+    /// Lengths in the order to paddle them: a few in mirrored order, as often as there are pieces; as many as there are pieces as they are.
+    /// </summary>
     internal static IReadOnlyList<Length> Mirrored(IReadOnlyList<Length> lengths, int pieces)
     {
         if (lengths.Count >= pieces)
@@ -159,7 +175,9 @@ internal static class NextOuting
         {
             Blind = true,
             Reason = "Lengths that the paddler does not know until the times are in.",
-            Card = turned ? card.Card with { Lengths = [.. lengths.Select(length => distinct[distinct.Count - 1 - distinct.IndexOf(length)])] } : card.Card,
+            Card = turned ? card.Card
+                with
+            { Lengths = [.. lengths.Select(length => distinct[distinct.Count - 1 - distinct.IndexOf(length)])] } : card.Card,
         };
     }
 }

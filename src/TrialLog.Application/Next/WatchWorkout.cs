@@ -19,11 +19,14 @@ internal static class WatchWorkout
     /// <summary>The steps.</summary>
     public static IReadOnlyList<WorkoutStep> Steps(TrialCard card, LengthUnit unit, bool blind)
     {
-        var steps = new List<WorkoutStep> { new(blind ? "Warm-up" : $"Set {Ascii(Say.Length(card.Lengths[0], unit))}", WorkoutStepKind.WarmUp) };
+        var steps =
+            new List<WorkoutStep> { new(blind ? "Warm-up" : $"Set {Ascii(Say.Length(card.Lengths[0], unit))}", WorkoutStepKind.WarmUp) };
         for (int i = 0; i < card.Lengths.Count; i++)
         {
             if (i > 0)
-                steps.Add(new WorkoutStep(blind ? "Rest" : $"Set {Ascii(Say.Length(card.Lengths[i], unit))}", WorkoutStepKind.Rest, Time: card.Rest));
+                steps.Add(
+                    new WorkoutStep(blind ? "Rest" : $"Set {Ascii(Say.Length(card.Lengths[i], unit))}", WorkoutStepKind.Rest,
+                    Time: card.Rest));
             steps.Add(new WorkoutStep(Name(card, i, unit, blind), WorkoutStepKind.Piece, card.Distance));
         }
 
@@ -53,7 +56,8 @@ internal static class WatchWorkout
     {
         foreach ((string fraction, string plain) in new[]
         {
-            ("¼", " 1/4"), ("½", " 1/2"), ("¾", " 3/4"), ("⅛", " 1/8"), ("⅜", " 3/8"), ("⅝", " 5/8"), ("⅞", " 7/8"), ("\u00a0", " "), ("\u202f", " "),
+            ("¼", " 1/4"), ("½", " 1/2"), ("¾", " 3/4"), ("⅛", " 1/8"), ("⅜", " 3/8"), ("⅝", " 5/8"), ("⅞", " 7/8"), ("\u00a0", " "),
+                ("\u202f", " "),
         })
             text = text.Replace(fraction, plain, StringComparison.Ordinal);
         return text;

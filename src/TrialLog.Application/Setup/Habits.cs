@@ -13,12 +13,16 @@ internal static class Habits
     public const int LeastMinutes = 15, MostMinutes = 300;
 
     /// <summary>The habits, if they can be.</summary>
-    /// <exception cref="InvalidValueException">A number of pieces that no mirrored order has, or time or price that is not believable.</exception>
+    /// <exception cref="InvalidValueException">A number of pieces that no mirrored order has, or time or price that is not
+    /// believable.</exception>
     public static TrialHabits Checked(TrialHabits habits) =>
         habits.Pieces is { } pieces && (pieces is < FewestPieces or > MostPieces || pieces % 2 != 0)
-            ? throw new InvalidValueException($"A card has an even number of pieces, {FewestPieces} to {MostPieces}: in the order A B B A every length is paddled early and late.")
+            ? throw new InvalidValueException(
+                $"A card has an even number of pieces, {FewestPieces} to {MostPieces}: in the order A B B A every length is " +
+                $"paddled early and late.")
         : habits.Minutes is < LeastMinutes or > MostMinutes
-            ? throw new InvalidValueException($"Time on the water lies between {LeastMinutes} and {MostMinutes} minutes, warm-up and rests included.")
+            ? throw new InvalidValueException(
+                $"Time on the water lies between {LeastMinutes} and {MostMinutes} minutes, warm-up and rests included.")
         : habits.PricePercent is { } price && price is not (>= 0.0005 and <= 1)
             ? throw new InvalidValueException("What an outing is worth lies between 0.0005 and 1% of speed; 0.005 at first.")
         : habits;

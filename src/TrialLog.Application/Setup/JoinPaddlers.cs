@@ -30,7 +30,9 @@ internal static class JoinPaddlers
         ];
     }
 
-    /// <summary>Joins them: outings, cards, checks, notes, decisions and paddles go to <paramref name="into"/>, and the other record goes.</summary>
+    /// <summary>
+    /// Joins them: outings, cards, checks, notes, decisions and paddles go to <paramref name="into"/>, and the other record goes.
+    /// </summary>
     /// <param name="workspace">The open logbook.</param>
     /// <param name="into">The record that stays.</param>
     /// <param name="from">The record that is taken up.</param>
@@ -94,13 +96,15 @@ internal static class JoinPaddlers
         .. Enum.GetValues<BodyMeasure>().Select(measure => new Field(
             Domain.Sizing.BodyChecks.Name(measure).Split(' ', 2)[1], paddler => paddler.Body[measure]?.ToText(paddler.Unit),
             (into, from) => into with { Body = into.Body.With(measure, from.Body[measure]) })),
-        new("known length", paddler => paddler.KnownLength?.ToText(paddler.Unit), (into, from) => into with { KnownLength = from.KnownLength }),
+        new("known length", paddler => paddler.KnownLength?.ToText(paddler.Unit),
+            (into, from) => into with { KnownLength = from.KnownLength }),
         new("goal race", paddler => Text.GoalText.Of(paddler.Goal, hulls), (into, from) => into with { Goal = from.Goal }),
         new("worthwhile change", paddler => paddler.WorthwhilePercent is { } percent ? Wording.Say.ChosenPercent(percent) : null,
             (into, from) => into with { WorthwhilePercent = from.WorthwhilePercent }),
         new("pieces of a trial", paddler => paddler.Trials.Pieces?.ToString(System.Globalization.CultureInfo.InvariantCulture),
             (into, from) => into with { Trials = into.Trials with { Pieces = from.Trials.Pieces } }),
-        new("distance of a piece", paddler => paddler.Trials.Distance?.ToString(), (into, from) => into with { Trials = into.Trials with { Distance = from.Trials.Distance } }),
+        new("distance of a piece", paddler => paddler.Trials.Distance?.ToString(),
+            (into, from) => into with { Trials = into.Trials with { Distance = from.Trials.Distance } }),
         new("minutes of a trial", paddler => paddler.Trials.Minutes?.ToString(System.Globalization.CultureInfo.InvariantCulture),
             (into, from) => into with { Trials = into.Trials with { Minutes = from.Trials.Minutes } }),
         new("timing", paddler => Text.TextForms.TimedBy.Write(paddler.Trials.TimedBy) is { Length: > 0 } timed ? timed : null,

@@ -22,7 +22,8 @@ internal static class NewName
         string checkedName = NameRule.Checked(name, kind);
         List<string> names = [.. known];
         if (names.Any(taken => string.Equals(taken, checkedName, StringComparison.OrdinalIgnoreCase)))
-            throw new RequestException($"There is a {kind} “{Quoted.Brief(checkedName)}” already; change it with: triallog {kind} set \"{Quoted.Visible(checkedName)}\" …");
+            throw new RequestException($"There is a {kind} “{Quoted.Brief(checkedName)}” already; change it with: triallog {kind} set " +
+                $"\"{Quoted.Visible(checkedName)}\" …");
         if (!insists)
             Refuse(names, checkedName, kind);
         return checkedName;
@@ -36,6 +37,7 @@ internal static class NewName
     public static void Refuse(IEnumerable<string> known, string name, string kind, string insist = $"say so with {Option}")
     {
         if (new CloseNames(known).To(name.Trim()) is { } close)
-            throw new RequestException($"Did you mean the {kind} “{Quoted.Visible(close)}”? If “{Quoted.Brief(name)}” is another, {insist}.");
+            throw new RequestException(
+                $"Did you mean the {kind} “{Quoted.Visible(close)}”? If “{Quoted.Brief(name)}” is another, {insist}.");
     }
 }

@@ -18,7 +18,8 @@ internal sealed record OwnerQuestion(Paddle Paddle, IReadOnlyList<Paddler> UsedB
     /// <summary>The question with its answers, in a sentence.</summary>
     public string Says => $"Whose is {Quoted.Visible(Paddle.Name)}? "
         + (UsedBy.Count == 0 ? "Nobody has paddled with it yet."
-            : $"{string.Join(", ", UsedBy.Select(paddler => Quoted.Visible(paddler.Name)))} {(UsedBy.Count == 1 ? "has" : "have")} paddled with it.");
+            : $"{string.Join(", ", UsedBy.Select(paddler => Quoted.Visible(paddler.Name)))} " +
+                $"{(UsedBy.Count == 1 ? "has" : "have")} paddled with it.");
 }
 
 /// <summary>Asks once, by who used what, whose the paddles are in a logbook from before paddles had owners.</summary>
@@ -35,11 +36,13 @@ internal static class PaddleOwners
             return [];
         Dictionary<Guid, Paddler> byId = paddlers.ToDictionary(paddler => paddler.Id);
         ILookup<Guid, Guid> uses = workspace.Logbook.Outings()
-            .SelectMany(outing => outing.Pieces.Select(piece => (piece.PaddleId, outing.PaddlerId))).ToLookup(use => use.PaddleId, use => use.PaddlerId);
+            .SelectMany(outing => outing.Pieces.Select(piece => (piece.PaddleId, outing.PaddlerId)))
+                .ToLookup(use => use.PaddleId, use => use.PaddlerId);
         return
         [
             .. unsaid.Select(paddle => new OwnerQuestion(paddle,
-                [.. uses[paddle.Id].GroupBy(id => id).OrderByDescending(group => group.Count()).Select(group => byId.GetValueOrDefault(group.Key)).OfType<Paddler>()])),
+                [.. uses[paddle.Id].GroupBy(id => id).OrderByDescending(group => group.Count())
+                    .Select(group => byId.GetValueOrDefault(group.Key)).OfType<Paddler>()])),
         ];
     }
 

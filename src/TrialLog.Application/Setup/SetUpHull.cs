@@ -29,13 +29,21 @@ internal static class SetUpHull
     /// <param name="clearSeatHeight">Whether to forget the seat height.</param>
     /// <param name="newName">Whether a new name is meant though it is close to a known one.</param>
     public static Hull Change(
-        Workspace workspace, string name, int? crew, Length? seatHeight, string? rename = null, bool clearSeatHeight = false, bool newName = false)
+        Workspace workspace, string name, int? crew, Length? seatHeight, string? rename = null, bool clearSeatHeight = false,
+            bool newName = false)
     {
         Hull before = workspace.HullNamed(name);
-        Hull hull = Checked(before with { Crew = crew ?? before.Crew, SeatHeight = clearSeatHeight ? null : seatHeight ?? before.SeatHeight });
+        Hull hull = Checked(
+            before with { Crew = crew ?? before.Crew, SeatHeight = clearSeatHeight ? null : seatHeight ?? before.SeatHeight });
         if (rename is not null)
-            hull = hull with { Name = NewName.Checked(workspace.Logbook.Hulls().Where(known => known.Id != before.Id).Select(known => known.Name), rename, "hull", newName) };
-        workspace.Logbook.Change(hull.Name == before.Name ? $"Changed the hull {hull.Name}" : $"Renamed the hull {before.Name} to {hull.Name}", logbook => logbook.Put(hull));
+            hull = hull
+                with
+            {
+                Name = NewName.Checked(
+                workspace.Logbook.Hulls().Where(known => known.Id != before.Id).Select(known => known.Name), rename, "hull", newName)
+            };
+        workspace.Logbook.Change(hull.Name == before.Name ? $"Changed the hull {hull.Name}"
+            : $"Renamed the hull {before.Name} to {hull.Name}", logbook => logbook.Put(hull));
         return hull;
     }
 

@@ -50,7 +50,8 @@ internal static class SetUpPaddle
     {
         string checkedName = Setup.NewName.Checked(workspace.Logbook.Paddles().Select(known => known.Name), name, "paddle", newName);
         if (details.Range is null)
-            throw new RequestException("Say what lengths the paddle has: --range 48in..54in if it is adjustable, --fixed 50in if it is not.");
+            throw new RequestException(
+                "Say what lengths the paddle has: --range 48in..54in if it is adjustable, --fixed 50in if it is not.");
         if (details.Blade is null)
             throw new RequestException("Say how long the blade is, tip to throat: --blade 18.5in.");
         Paddle paddle = With(
@@ -76,8 +77,14 @@ internal static class SetUpPaddle
     {
         Paddle before = workspace.PaddleNamed(name), paddle = With(before, details);
         if (details.NewName is { } other)
-            paddle = paddle with { Name = Setup.NewName.Checked(workspace.Logbook.Paddles().Where(known => known.Id != before.Id).Select(known => known.Name), other, "paddle", newName) };
-        workspace.Logbook.Change(paddle.Name == before.Name ? $"Changed the paddle {paddle.Name}" : $"Renamed the paddle {before.Name} to {paddle.Name}", logbook => logbook.Put(paddle));
+            paddle = paddle
+                with
+            {
+                Name = Setup.NewName.Checked(
+                workspace.Logbook.Paddles().Where(known => known.Id != before.Id).Select(known => known.Name), other, "paddle", newName)
+            };
+        workspace.Logbook.Change(paddle.Name == before.Name ? $"Changed the paddle {paddle.Name}"
+            : $"Renamed the paddle {before.Name} to {paddle.Name}", logbook => logbook.Put(paddle));
         return paddle;
     }
 
@@ -111,7 +118,8 @@ internal static class SetUpPaddle
             Step = details.Step ?? before.Step,
         };
         if (paddle.Shortest > paddle.Longest)
-            throw new InvalidValueException($"The range of lengths runs from {paddle.Shortest} down to {paddle.Longest}; give the shorter end first.");
+            throw new InvalidValueException(
+                $"The range of lengths runs from {paddle.Shortest} down to {paddle.Longest}; give the shorter end first.");
         foreach (Length end in new[] { paddle.Shortest, paddle.Longest })
         {
             if (Plausible.ProblemWithPaddleLength(end) is { } problem)

@@ -114,9 +114,16 @@ internal static class SetUpPaddler
     {
         Paddler before = workspace.PaddlerNamed(name), paddler = With(before, details);
         if (details.NewName is { } other)
-            paddler = paddler with { Name = NewName.Checked(workspace.Logbook.Paddlers().Where(known => known.Id != before.Id).Select(known => known.Name), other, "paddler", newName) };
+            paddler = paddler
+                with
+            {
+                Name = NewName.Checked(
+                workspace.Logbook.Paddlers().Where(known => known.Id != before.Id).Select(known => known.Name), other,
+                "paddler", newName)
+            };
         workspace.Logbook.Change(
-            paddler.Name == before.Name ? $"Changed what is known of {paddler.Name}" : $"Renamed {before.Name} to {paddler.Name}", logbook => logbook.Put(paddler));
+            paddler.Name == before.Name ? $"Changed what is known of {paddler.Name}" : $"Renamed {before.Name} to {paddler.Name}",
+                logbook => logbook.Put(paddler));
         workspace.Remember(paddler);
         return paddler;
     }

@@ -61,8 +61,10 @@ internal sealed record CarriedRow
     /// <summary>How far the paddle falls short of it or cannot be made short enough, as a phrase; null where it can be set so.</summary>
     public string? OutOfRange(LengthUnit unit) => InRange ? null
         : Best > Paddle.Longest
-            ? $"{(Paddle.IsFixed ? "the paddle" : "its longest")} is {Say.Quarter(Paddle.Longest, unit)}, {Say.Fraction(Best.InchesMoreThan(Paddle.Longest), unit)} too short"
-            : $"{(Paddle.IsFixed ? "the paddle" : "its shortest")} is {Say.Quarter(Paddle.Shortest, unit)}, {Say.Fraction(Paddle.Shortest.InchesMoreThan(Best), unit)} too long";
+            ? $"{(Paddle.IsFixed ? "the paddle" : "its longest")} is {Say.Quarter(Paddle.Longest, unit)}, " +
+                $"{Say.Fraction(Best.InchesMoreThan(Paddle.Longest), unit)} too short"
+            : $"{(Paddle.IsFixed ? "the paddle" : "its shortest")} is {Say.Quarter(Paddle.Shortest, unit)}, " +
+                $"{Say.Fraction(Paddle.Shortest.InchesMoreThan(Best), unit)} too long";
 }
 
 /// <summary>What a carried length rests on, weakest first.</summary>

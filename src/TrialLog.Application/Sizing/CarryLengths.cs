@@ -18,14 +18,16 @@ internal static class CarryLengths
     {
         (IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles) = Asked(workspace, hullName, paddleName);
         IReadOnlyList<Outing> outings = workspace.Logbook.Outings(paddler.Id);
-        if (paddleName is null && OwnGear.Paddles(workspace, paddler, outings).Where(paddle => !paddle.Steering).ToList() is { Count: > 0 } own)
+        if (paddleName is null && OwnGear.Paddles(workspace, paddler, outings).Where(paddle => !paddle.Steering)
+            .ToList() is { Count: > 0 } own)
             paddles = own;
         AnalysisInput question = workspace.Question(new Chosen(paddler, hulls[0], paddles[0]), outings);
         return Rows(workspace, paddler, outings, Tuner.Carry(question, hulls, paddles));
     }
 
     /// <summary>Carried lengths with what each rests on.</summary>
-    public static IReadOnlyList<CarriedRow> Rows(Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<Assessment> lengths)
+    public static IReadOnlyList<CarriedRow> Rows(
+        Workspace workspace, Paddler paddler, IReadOnlyList<Outing> outings, IReadOnlyList<Assessment> lengths)
     {
         Alignment scale = Scale(workspace, paddler);
         bool any = outings.Any(outing => outing.Pieces.Any(piece => piece.ExcludedBecause is null));
@@ -81,15 +83,20 @@ internal static class CarryLengths
 
     /// <summary>The scale on which a paddler's lengths in all hulls of the logbook are compared.</summary>
     public static Alignment Scale(Workspace workspace, Paddler? paddler) =>
-        new(paddler is null ? StartLength.From(BodyMeasures.Unknown, null).Length : StartLength.Of(paddler).Length, workspace.Logbook.Hulls());
+        new(paddler is null ? StartLength.From(BodyMeasures.Unknown, null).Length : StartLength.Of(paddler).Length,
+            workspace.Logbook.Hulls());
 
-    private static (IReadOnlyList<Hull> Hulls, IReadOnlyList<Paddle> Paddles) Asked(Workspace workspace, string? hullName, string? paddleName)
+    private static (IReadOnlyList<Hull> Hulls, IReadOnlyList<Paddle> Paddles) Asked(
+        Workspace workspace, string? hullName, string? paddleName)
     {
         if (paddleName is not null && workspace.PaddleNamed(paddleName) is { Steering: true } steering)
-            throw new RequestException($"{Quoted.Visible(steering.Name)} is a steering paddle, which is never tuned for speed; see: triallog steering --paddle \"{Quoted.Visible(steering.Name)}\"");
-        IReadOnlyList<Paddle> paddles = paddleName is null ? [.. workspace.Logbook.Paddles().Where(paddle => !paddle.Steering)] : [workspace.PaddleNamed(paddleName)];
+            throw new RequestException($"{Quoted.Visible(steering.Name)} is a steering paddle, which is never tuned for speed; see: " +
+                $"triallog steering --paddle \"{Quoted.Visible(steering.Name)}\"");
+        IReadOnlyList<Paddle> paddles = paddleName is null ? [.. workspace.Logbook.Paddles().Where(paddle => !paddle.Steering)]
+            : [workspace.PaddleNamed(paddleName)];
         if (paddles.Count == 0)
-            throw new RequestException("The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in");
+            throw new RequestException(
+                "The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in");
         IReadOnlyList<Hull> hulls = hullName is not null ? [workspace.HullNamed(hullName)] : workspace.Logbook.Hulls();
         return (hulls, paddles);
     }

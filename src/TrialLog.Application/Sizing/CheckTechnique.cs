@@ -37,7 +37,9 @@ internal static class CheckTechnique
         if (chosen.Paddle.Steering)
             throw new RequestException("The technique check is for forward paddling; for a steering paddle see: triallog steering");
         Length at = length ?? LastPaddled(workspace, chosen)
-            ?? throw new RequestException($"No piece in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)} tells the length; say it with --length L.");
+            ?? throw new RequestException(
+                $"No piece in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)} tells the length; say " +
+                $"it with --length L.");
         if (Plausible.ProblemWithPaddleLength(at) is { } problem)
             throw new InvalidValueException(problem);
         if (at <= chosen.Paddle.Blade)
@@ -79,7 +81,8 @@ internal static class CheckTechnique
     /// <summary>Keeps a check, so that it counts as weak evidence on the best length.</summary>
     public static void Keep(Workspace workspace, TechniqueAnswer answer)
     {
-        workspace.Logbook.Change($"Kept a technique check of {answer.Paddler.Name} in {answer.Hull.Name}", logbook => logbook.Put(answer.Check));
+        workspace.Logbook.Change($"Kept a technique check of {answer.Paddler.Name} in {answer.Hull.Name}",
+            logbook => logbook.Put(answer.Check));
         workspace.Remember(answer.Paddler);
     }
 
@@ -104,9 +107,11 @@ internal static class CheckTechnique
         if (number < 1 || number > kept.Count)
             throw new RequestException(kept.Count == 0
                 ? $"No technique check of {Quoted.Visible(paddler.Name)} is kept."
-                : $"There is no technique check {number}; {Quoted.Visible(paddler.Name)} has {kept.Count}, see them with: triallog technique");
+                : $"There is no technique check {number}; {Quoted.Visible(paddler.Name)} has {kept.Count}, see them " +
+                    $"with: triallog technique");
         TechniqueAnswer gone = kept[number - 1];
-        workspace.Logbook.Change($"Removed a technique check of {paddler.Name} in {gone.Hull.Name}", logbook => logbook.RemoveTechniqueCheck(gone.Check.Id));
+        workspace.Logbook.Change($"Removed a technique check of {paddler.Name} in {gone.Hull.Name}",
+            logbook => logbook.RemoveTechniqueCheck(gone.Check.Id));
         return gone;
     }
 

@@ -27,7 +27,8 @@ internal static class DrawUpOrderSheet
 
     /// <summary>As <see cref="For"/>, from lengths, and how long the goal event takes, that are at hand.</summary>
     public static OrderSheet Of(
-        Workspace workspace, Paddler paddler, IReadOnlyList<CarriedRow> rows, double? goalSeconds, string? hullName = null, string? paddleName = null, bool everyHull = false)
+        Workspace workspace, Paddler paddler, IReadOnlyList<CarriedRow> rows, double? goalSeconds, string? hullName = null,
+            string? paddleName = null, bool everyHull = false)
     {
         bool Own(Hull hull, int pieces) => pieces > 0 || hull.Id == paddler.Goal?.HullId;
         if (hullName is null && !everyHull && rows.Any(row => Own(row.Hull, row.Pieces)))
@@ -39,8 +40,10 @@ internal static class DrawUpOrderSheet
         return OrderSheet.Of(
             paddler.Name, workspace.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit, goalSeconds)),
             from hull in steered
-            from paddle in paddleName is null ? OwnGear.Paddles(workspace, paddler, workspace.Logbook.Outings(paddler.Id)) : workspace.Logbook.Paddles()
-            where paddle.Steering && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
+            from paddle in paddleName is null ? OwnGear.Paddles(workspace, paddler, workspace.Logbook.Outings(paddler.Id))
+                : workspace.Logbook.Paddles()
+            where paddle.Steering
+                && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
             select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)));
     }
 

@@ -26,8 +26,10 @@ internal sealed record StartLengthAnswer(BodyMeasures Body, Length? Known, Lengt
     public string? HullNote => Hull switch
     {
         null => null,
-        { SeatHeight: not null } => $"{Quoted.Visible(Hull.Name)} has its seat {Difference} than a solo canoe's, and an inch more seat wants an inch more paddle (common practice, no source).",
-        { Crew: > 2 } => $"In a canoe of {Hull.Crew} seats the boat sits higher: an inch longer than in a solo canoe and up to two, the top of the grip near the knuckles (common practice, no source).",
+        { SeatHeight: not null } => $"{Quoted.Visible(Hull.Name)} has its seat {Difference} than a solo canoe's, and an inch more seat " +
+            $"wants an inch more paddle (common practice, no source).",
+        { Crew: > 2 } => $"In a canoe of {Hull.Crew} seats the boat sits higher: an inch longer than in a solo canoe and up to two, the " +
+            $"top of the grip near the knuckles (common practice, no source).",
         { Crew: 2 } => "In a canoe of two seats an inch shorter than in a solo canoe (common practice, no source).",
         _ => null,
     };
@@ -60,7 +62,8 @@ internal static class FindStartLength
     /// <param name="unit">The unit of the sentences.</param>
     /// <param name="hull">The hull it is asked for; null for a solo canoe.</param>
     /// <param name="hulls">Every hull of the logbook, among which seat heights are compared.</param>
-    public static StartLengthAnswer Of(BodyMeasures body, Length? known, LengthUnit unit, Hull? hull = null, IReadOnlyList<Hull>? hulls = null)
+    public static StartLengthAnswer Of(
+        BodyMeasures body, Length? known, LengthUnit unit, Hull? hull = null, IReadOnlyList<Hull>? hulls = null)
     {
         if (BodyChecks.Problems(body, unit) is [var problem, ..])
             throw new InvalidValueException(problem);

@@ -31,7 +31,9 @@ internal static class HandHeight
         }
 
         if (!Length.TryParse(rest, bare, out Length height, out _))
-            throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a hand height; write how far the top hand is above the eye, like 2in, or -2in below it, or level.");
+            throw new InvalidValueException(
+                $"“{Quoted.Brief(text)}” is not a hand height; write how far the top hand is above the eye, like 2in, or -2in " +
+                $"below it, or level.");
         return height.Inches > MostInches
             ? throw new InvalidValueException(TooFar(below ? -height.Inches : height.Inches))
             : below ? 0 - height.Inches : height.Inches;
@@ -39,7 +41,8 @@ internal static class HandHeight
 
     /// <summary>That a hand so far from the eye is not believed.</summary>
     public static string TooFar(double inches) =>
-        $"A top hand {Say.Amount(Math.Abs(inches), LengthUnit.Inches)} {(inches < 0 ? "below" : "above")} the eye is not believable (up to {MostInches:0} in); check the number and its unit.";
+        $"A top hand {Say.Amount(Math.Abs(inches), LengthUnit.Inches)} {(inches < 0 ? "below" : "above")} the eye is not believable (up " +
+            $"to {MostInches:0} in); check the number and its unit.";
 
     /// <summary><c>2 in above the eye</c>, <c>level with the eye</c>.</summary>
     public static string InWords(double inches, LengthUnit unit) => inches == 0 ? "level with the eye"

@@ -11,7 +11,8 @@ namespace TrialLog.Application.Squads;
 /// <summary>One outing of a squad's plan.</summary>
 /// <param name="Day">The day to paddle it.</param>
 /// <param name="Paddle">The paddle lent for it.</param>
-/// <param name="Analysis">What the log says of who paddles it, in their hull with that paddle: its card is the one for the first outing.</param>
+/// <param name="Analysis">What the log says of who paddles it, in their hull with that paddle: its card is the one for the first
+/// outing.</param>
 /// <param name="Outing">Which of this paddler's outings in the plan, from 1.</param>
 public sealed record PlannedOuting(DateOnly Day, Paddle Paddle, Analysis Analysis, int Outing);
 
@@ -30,7 +31,8 @@ public sealed record PlannedPaddler(SquadRow Row, int Outings, double WonPercent
 /// <param name="Outings">The outings, by day and paddle.</param>
 /// <param name="Paddlers">Everybody: who wins most by the plan first, then those without an outing.</param>
 /// <param name="Version">The program's version.</param>
-public sealed record SquadPlan(DateOnly First, int Weeks, IReadOnlyList<Paddle> Paddles, IReadOnlyList<PlannedOuting> Outings, IReadOnlyList<PlannedPaddler> Paddlers, string Version)
+public sealed record SquadPlan(DateOnly First, int Weeks,
+    IReadOnlyList<Paddle> Paddles, IReadOnlyList<PlannedOuting> Outings, IReadOnlyList<PlannedPaddler> Paddlers, string Version)
 {
     /// <summary>The day of a week's practice, from week 1.</summary>
     public DateOnly DayOf(int week) => First.AddDays(7 * (week - 1));
@@ -52,23 +54,32 @@ internal static class PlanSquad
     /// <param name="first">The day of the first practice.</param>
     /// <param name="races">Race days: by the paddler's id, and under the empty id for everybody else.</param>
     /// <exception cref="RequestException">A paddle is not known, cannot be adjusted, or steers.</exception>
-    public static SquadPlan Of(Workspace workspace, int weeks, IReadOnlyList<string> paddleNames, int outingsAWeek, DateOnly first, IReadOnlyDictionary<Guid, DateOnly> races)
+    public static SquadPlan Of(Workspace workspace, int weeks,
+        IReadOnlyList<string> paddleNames, int outingsAWeek, DateOnly first, IReadOnlyDictionary<Guid, DateOnly> races)
     {
         List<Paddle> paddles = [.. paddleNames.Select(name => Adjustable(workspace.PaddleNamed(name))).DistinctBy(paddle => paddle.Id)];
         SquadContents squad = SquadReview.Look(workspace, null, null);
         List<Candidate> candidates = [.. squad.Rows.Where(row => row.Tests || row.Place == SquadPlace.NoPaddle).AsParallel().AsOrdered()
             .Select(row => Candidate.Of(workspace, row, paddles, weeks)).AsEnumerable().OfType<Candidate>()];
-        List<Tester> testers = [.. candidates.Select(candidate => new Tester(candidate.Won, candidate.Price, candidate.Fitting, LastWeek(candidate.Row.Paddler.Id)))];
+        List<Tester> testers = [
+            .. candidates.Select(
+            candidate => new Tester(candidate.Won, candidate.Price, candidate.Fitting, LastWeek(candidate.Row.Paddler.Id)))];
         IReadOnlyList<PlannedTest> plan = WeekPlanner.Plan(testers, paddles.Count, weeks, outingsAWeek);
 
         var count = new int[candidates.Count];
-        List<PlannedOuting> outings = [.. plan.Select(test => new PlannedOuting(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].With[test.Paddle].Value, ++count[test.Tester]))];
+        List<PlannedOuting> outings = [
+            .. plan.Select(
+            test =>
+            new PlannedOuting(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].With[test.Paddle].Value,
+            ++count[test.Tester]))];
         List<PlannedPaddler> paddlers = [.. squad.Rows.Select(row =>
         {
             int at = candidates.FindIndex(candidate => candidate.Row.Paddler.Id == row.Paddler.Id), given = at < 0 ? 0 : count[at];
             double won = at < 0 ? 0 : candidates[at].Won[given];
-            return new PlannedPaddler(row, given, won, at < 0 ? 0 : candidates[at].Seconds(won), given > 0 ? "" : WhyNone(row, at < 0 ? null : candidates[at], LastWeek(row.Paddler.Id)));
-        }).OrderByDescending(one => one.WonPercent).ThenBy(one => one.Row.Place).ThenBy(one => one.Row.Paddler.Name, StringComparer.OrdinalIgnoreCase)];
+            return new PlannedPaddler(row, given, won, at < 0 ? 0 : candidates[at].Seconds(won),
+                given > 0 ? "" : WhyNone(row, at < 0 ? null : candidates[at], LastWeek(row.Paddler.Id)));
+        }).OrderByDescending(one => one.WonPercent).ThenBy(one => one.Row.Place)
+            .ThenBy(one => one.Row.Paddler.Name, StringComparer.OrdinalIgnoreCase)];
         return new SquadPlan(first, weeks, paddles, outings, paddlers, ProgramVersion.Text);
 
         // An outing counts that comes before the race.
@@ -78,8 +89,10 @@ internal static class PlanSquad
     }
 
     private static Paddle Adjustable(Paddle paddle) =>
-        paddle.Steering ? throw new RequestException($"{Quoted.Visible(paddle.Name)} is a steering paddle, which is never tuned for speed; name another.")
-        : paddle.IsFixed ? throw new RequestException($"{Quoted.Visible(paddle.Name)} cannot be set to another length; name an adjustable paddle.")
+        paddle.Steering ? throw new RequestException(
+            $"{Quoted.Visible(paddle.Name)} is a steering paddle, which is never tuned for speed; name another.")
+        : paddle.IsFixed
+            ? throw new RequestException($"{Quoted.Visible(paddle.Name)} cannot be set to another length; name an adjustable paddle.")
         : paddle;
 
     private static string WhyNone(SquadRow row, Candidate? candidate, int lastWeek) => row switch
@@ -89,12 +102,15 @@ internal static class PlanSquad
         { Analysis: not null, Tests: false } => "a large crew tells nothing: try a solo hull",
         _ when candidate is null => "none of these paddles may be lent to them, or fits",
         _ when lastWeek == 0 => "the race comes first",
-        { Paddler.SwapsOnWater: false } => candidate.Won[^1] <= candidate.Price ? "an outing of one length tells too little; changes ashore between pieces would tell more" : "others win more; changes ashore between pieces would tell more",
+        { Paddler.SwapsOnWater: false } =>
+            candidate.Won[^1] <= candidate.Price ? "an outing of one length tells too little; changes ashore between pieces would tell more"
+            : "others win more; changes ashore between pieces would tell more",
         _ => candidate.Won[1] <= candidate.Price ? "an outing would win less than it costs" : "others win more",
     };
 
     /// <summary>Who may test, and what outings with each paddle are worth to them.</summary>
-    private sealed record Candidate(SquadRow Row, IReadOnlyList<Lazy<Analysis>> With, IReadOnlyList<double> Won, IReadOnlyList<int> Fitting, double Price)
+    private sealed record Candidate(
+        SquadRow Row, IReadOnlyList<Lazy<Analysis>> With, IReadOnlyList<double> Won, IReadOnlyList<int> Fitting, double Price)
     {
         public double Seconds(double percent) => (Row.Analysis ?? With[Fitting[0]].Value).GoalSeconds * (1 - Math.Exp(-percent / 100));
 
@@ -121,7 +137,8 @@ internal static class PlanSquad
             if (fitting.Count == 0)
                 return null;
             double price = row.Analysis?.PricePercent ?? row.Paddler.Trials.PricePercent ?? TuningSettings.Default.PricePercent;
-            return new(row, with, [.. Enumerable.Range(0, weeks + 1).Select(outing => fitting.Max(at => won[at]![outing]))], fitting, price);
+            return new(row, with, [.. Enumerable.Range(0, weeks + 1).Select(outing => fitting.Max(at => won[at]![outing]))],
+                fitting, price);
         }
     }
 }

@@ -9,8 +9,8 @@ namespace TrialLog.Application.Squads;
 public static class RecentSoreness
 {
     /// <summary>
-    /// The worst soreness that stands (<see cref="StandingSoreness"/>); where none does, the worst of the last day on which any was told, which did
-    /// not reach the limit; null where none was told, or since a clearance.
+    /// The worst soreness that stands (<see cref="StandingSoreness"/>); where none does, the worst of the last day on which any was told,
+    /// which did not reach the limit; null where none was told, or since a clearance.
     /// </summary>
     /// <param name="outings">A paddler's outings in any order.</param>
     /// <param name="today">The day asked about.</param>
@@ -21,7 +21,8 @@ public static class RecentSoreness
         IReadOnlyCollection<SorenessClearance> cleared = [.. clearances ?? []];
         if (StandingSoreness.Of(all, cleared, today) is { } standing)
             return standing.Worst;
-        DateOnly since = cleared.Where(clearance => clearance.Date <= today).Select(clearance => clearance.Date).DefaultIfEmpty(DateOnly.MinValue).Max();
+        DateOnly since = cleared.Where(clearance => clearance.Date <= today).Select(clearance => clearance.Date)
+            .DefaultIfEmpty(DateOnly.MinValue).Max();
         return all.Where(outing => outing.Date <= today && outing.Date > since)
             .GroupBy(outing => outing.Date, outing => outing.Pieces.Select(piece => piece.Soreness).OfType<Soreness>())
             .Select(day => (Day: day.Key, Told: day.SelectMany(told => told).ToList()))

@@ -36,7 +36,8 @@ internal static class SquadReview
             List<Outing> theirs = [.. outings[paddler.Id]];
             try
             {
-                Chosen chosen = (theirs.Count == 0 && hullName is null && paddleName is null ? ByLastCard(workspace, paddler, cards[paddler.Id]) : null)
+                Chosen chosen = (
+                    theirs.Count == 0 && hullName is null && paddleName is null ? ByLastCard(workspace, paddler, cards[paddler.Id]) : null)
                     ?? workspace.Choose(paddler, hullName, paddleName, theirs);
                 questions.Add(workspace.Question(chosen, theirs));
             }

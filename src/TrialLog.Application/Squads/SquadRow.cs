@@ -35,15 +35,18 @@ public enum SquadPlace
 /// <param name="LastOuting">The day of the last outing; null before the first.</param>
 /// <param name="Soreness">The soreness that stands: told, and not gone since; null for none.</param>
 /// <param name="DaysSilent">Days since an outing that hurt, if none came after it; else null.</param>
-public sealed record SquadRow(Paddler Paddler, Hull? Hull, Paddle? Paddle, Analysis? Analysis, DateOnly? LastOuting, Soreness? Soreness, int? DaysSilent)
+public sealed record SquadRow(
+    Paddler Paddler, Hull? Hull, Paddle? Paddle, Analysis? Analysis, DateOnly? LastOuting, Soreness? Soreness, int? DaysSilent)
 {
     /// <summary>That paddler's row on that day, from their analysis, if it is there, and all their outings in any order.</summary>
     public static SquadRow Of(
-        Paddler paddler, Hull? hull, Paddle? paddle, Analysis? analysis, IReadOnlyCollection<Outing> outings, IEnumerable<SorenessClearance> clearances, DateOnly today)
+        Paddler paddler, Hull? hull, Paddle? paddle, Analysis? analysis,
+            IReadOnlyCollection<Outing> outings, IEnumerable<SorenessClearance> clearances, DateOnly today)
     {
         StandingSoreness? sore = analysis is null ? StandingSoreness.Of(outings, clearances, today) : analysis.Soreness;
         DateOnly? last = outings.Count == 0 ? null : outings.Max(outing => outing.Date);
-        return new(paddler, hull, paddle, analysis, last, sore?.Worst, sore is not null && last <= sore.LastTold ? Math.Max(0, today.DayNumber - sore.LastTold.DayNumber) : null);
+        return new(paddler, hull, paddle, analysis, last, sore?.Worst,
+            sore is not null && last <= sore.LastTold ? Math.Max(0, today.DayNumber - sore.LastTold.DayNumber) : null);
     }
 
     /// <summary>That paddler's row in the hull and with the paddle that were analysed.</summary>
@@ -67,11 +70,18 @@ public sealed record SquadRow(Paddler Paddler, Hull? Hull, Paddle? Paddle, Analy
     /// <summary>Whether a card is handed out this week: there is something to win, and trials in this hull can tell it.</summary>
     public bool Tests => Analysis is not null && CanTest(Analysis);
 
-    /// <summary>Whether a card of that analysis is worth handing out: not while it hurts, nor when it is time to stop, nor where a large crew hides what one paddle does.</summary>
+    /// <summary>
+    /// Whether a card of that analysis is worth handing out: not while it hurts, nor when it is time to stop, nor where a large crew hides
+    /// what one paddle does.
+    /// </summary>
     public static bool CanTest(Analysis analysis) =>
-        analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
+        analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed
+            && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
 
-    /// <summary>What the usual length costs on average against the true best length, percent of speed: gained partly by going to the best length, partly by more testing.</summary>
+    /// <summary>
+    /// What the usual length costs on average against the true best length, percent of speed: gained partly by going to the best length,
+    /// partly by more testing.
+    /// </summary>
     public double ToWinPercent => Analysis is null ? 0 : Analysis.GainFromMovingPercent + Analysis.GainLeftPercent;
 
     /// <summary>The same over their race, seconds.</summary>

@@ -22,20 +22,24 @@ public static class SquadWords
 
     /// <summary>The likely range without its unit, which stands beside it: <c>48¼–50¾</c>; nothing while sore.</summary>
     public static string Likely(SquadRow row) => row.Analysis is not { } analysis || row.IsSore ? Say.Nothing
-        : WithoutUnit(Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, row.Paddler.Unit)).Replace(" to ", "–", StringComparison.Ordinal);
+        : WithoutUnit(Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, row.Paddler.Unit))
+            .Replace(" to ", "–", StringComparison.Ordinal);
 
-    /// <summary>What the usual length costs on average against the true best length, over their race: <c>12 s</c>; nothing while sore.</summary>
+    /// <summary>
+    /// What the usual length costs on average against the true best length, over their race: <c>12 s</c>; nothing while sore.
+    /// </summary>
     public static string ToWin(SquadRow row) => row.Analysis is null || row.IsSore ? Say.Nothing
         : Say.Seconds(row.ToWinSeconds);
 
     /// <summary>How long ago the last outing was: <c>today</c>, <c>3 d</c>, <c>5 wk</c>; <c>never</c>.</summary>
-    public static string Last(SquadRow row, DateOnly today) => row.LastOuting is not { } day ? "never" : (today.DayNumber - day.DayNumber) switch
-    {
-        <= 0 => "today",
-        var days and < 15 => $"{days} d",
-        var days and < 366 => $"{days / 7} wk",
-        _ => "over 1 yr",
-    };
+    public static string Last(SquadRow row, DateOnly today) =>
+        row.LastOuting is not { } day ? "never" : (today.DayNumber - day.DayNumber) switch
+        {
+            <= 0 => "today",
+            var days and < 15 => $"{days} d",
+            var days and < 366 => $"{days / 7} wk",
+            _ => "over 1 yr",
+        };
 
     /// <summary>Where the search stands, in a word or two: <c>testing</c>, <c>settled</c>, <c>sore 5</c>.</summary>
     public static string Standing(SquadRow row) => row switch
@@ -73,15 +77,20 @@ public static class SquadWords
             : $"test {WithoutUnit(Say.Order(analysis.Card.Lengths.Distinct().Order(), unit))}";
     }
 
-    /// <summary>Standing and what to do in one cell: <c>settled: race 49¼</c>, <c>sore 5: rest first</c>; while testing, the card's lengths say so.</summary>
-    public static string StandingAndThisWeek(SquadRow row) => row.Tests || row is { Paddle: not null, Analysis: null, IsSore: false } ? ThisWeek(row) : $"{Standing(row)}: {ThisWeek(row)}";
+    /// <summary>
+    /// Standing and what to do in one cell: <c>settled: race 49¼</c>, <c>sore 5: rest first</c>; while testing, the card's lengths say so.
+    /// </summary>
+    public static string StandingAndThisWeek(SquadRow row) =>
+        row.Tests || row is { Paddle: not null, Analysis: null, IsSore: false } ? ThisWeek(row) : $"{Standing(row)}: {ThisWeek(row)}";
 
     /// <summary>Warnings about the trials in a few words each; empty for none, and while sore.</summary>
     public static string Warnings(SquadRow row) =>
-        row.Analysis is not { } analysis || row.IsSore ? "" : string.Join(", ", analysis.Checks.Select(check => Wording.Warnings.Brief(check.Name)));
+        row.Analysis is not { } analysis
+            || row.IsSore ? "" : string.Join(", ", analysis.Checks.Select(check => Wording.Warnings.Brief(check.Name)));
 
     /// <summary>How the list is ordered.</summary>
     public const string Order = "Who needs you first: hurt and silent since, sore, then most to win; who is done stands last.";
 
-    private static string WithoutUnit(string length) => length.LastIndexOf(' ') is > 0 and var at && !char.IsDigit(length[^1]) ? length[..at] : length;
+    private static string WithoutUnit(string length) =>
+        length.LastIndexOf(' ') is > 0 and var at && !char.IsDigit(length[^1]) ? length[..at] : length;
 }

@@ -4,10 +4,12 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Application.Squads;
 
 /// <summary>A paddler as the plan sees them.</summary>
-/// <param name="WonAfter">Percent of speed that so many outings of testing are expected to win; the first is for none, 0; it never falls.</param>
+/// <param name="WonAfter">Percent of speed that so many outings of testing are expected to win; the first is for none, 0; it never
+/// falls.</param>
 /// <param name="Price">What an outing must win to be worth it, percent of speed.</param>
 /// <param name="Paddles">The paddles that fit this paddler, by their number, the most fitting first.</param>
-/// <param name="LastWeek">The last week, from 1, in which an outing still comes before the race; the plan's last where no race is near.</param>
+/// <param name="LastWeek">The last week, from 1, in which an outing still comes before the race; the plan's last where no race is
+/// near.</param>
 public sealed record Tester(IReadOnlyList<double> WonAfter, double Price, IReadOnlyList<int> Paddles, int LastWeek);
 
 /// <summary>One outing of the plan.</summary>
@@ -18,16 +20,19 @@ public readonly record struct PlannedTest(int Week, int Paddle, int Tester);
 
 /// <summary>
 /// Who tests in which week with which paddle, so that the squad as a whole is expected to win the most by each one's race or the end
-/// of the plan; of plans that win the same, the one in which more is won sooner. A paddler tests once a week, a paddle is lent out so often a week.
+/// of the plan; of plans that win the same, the one in which more is won sooner. A paddler tests once a week, a paddle is lent out so often
+/// a week.
 /// <para>
-/// What an outing adds falls with each outing, so the best plan is a flow of least cost (Ahuja, Magnanti and Orlin, "Network Flows", 1993, ch. 9):
-/// each paddler's first, second, third outing to a week of theirs, and from there to a paddle that is free in that week. Found by
+/// What an outing adds falls with each outing, so the best plan is a flow of least cost (Ahuja, Magnanti and Orlin, "Network Flows", 1993,
+/// ch. 9): each paddler's first, second, third outing to a week of theirs, and from there to a paddle that is free in that week. Found by
 /// successive shortest paths.
 /// </para>
 /// </summary>
 public static class WeekPlanner
 {
-    /// <summary>How much more an outing counts for each week that it comes sooner, as a share of what it wins: only ever decides between equals.</summary>
+    /// <summary>
+    /// How much more an outing counts for each week that it comes sooner, as a share of what it wins: only ever decides between equals.
+    /// </summary>
     public const double Sooner = 1e-4;
 
     /// <summary>What a paddle further down a paddler's list costs, percent of speed: only ever decides between equals.</summary>
@@ -45,7 +50,9 @@ public static class WeekPlanner
         {
             List<PlannedTest> plan = Solve(testers, most, paddles, weeks, outingsAWeek);
             // Where one outing tells nothing and two do (no swaps on the water), half of a pair is not worth lending a paddle for.
-            int half = Enumerable.Range(0, testers.Count).FirstOrDefault(at => Whole(testers[at], plan.Count(test => test.Tester == at)) < plan.Count(test => test.Tester == at), -1);
+            int half = Enumerable.Range(0, testers.Count)
+                .FirstOrDefault(
+                at => Whole(testers[at], plan.Count(test => test.Tester == at)) < plan.Count(test => test.Tester == at), -1);
             if (half < 0)
                 return [.. plan.OrderBy(test => test.Week).ThenBy(test => test.Paddle).ThenBy(test => test.Tester)];
             most[half] = Whole(testers[half], plan.Count(test => test.Tester == half));
@@ -71,7 +78,10 @@ public static class WeekPlanner
         return worth;
     }
 
-    /// <summary>What each further outing adds, never more than the one before it: the steps of the least concave line over <see cref="Tester.WonAfter"/>.</summary>
+    /// <summary>
+    /// What each further outing adds, never more than the one before it: the steps of the least concave line over
+    /// <see cref="Tester.WonAfter"/>.
+    /// </summary>
     private static double[] Steps(IReadOnlyList<double> wonAfter)
     {
         double[] steps = new double[wonAfter.Count - 1];
@@ -125,7 +135,9 @@ public static class WeekPlanner
                 for (int outing = 0; outing < outings.Length; outing++)
                     net.Arc(outings[outing], ready, 1, -(steps[outing] - tester.Price) * (1 + Sooner * (weeks - week)));
                 for (int place = 0; place < tester.Paddles.Count; place++)
-                    lent.Add((net.Arc(afloat, slots[week, tester.Paddles[place]], 1, LessFitting * place), new(week, tester.Paddles[place], at)));
+                    lent.Add(
+                        (net.Arc(afloat, slots[week, tester.Paddles[place]], 1, LessFitting * place),
+                        new(week, tester.Paddles[place], at)));
             }
         }
 

@@ -13,9 +13,12 @@ internal static class DateText
     private static readonly string[] Days = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
     private static readonly string[] WithYear = ["d MMM yyyy", "d MMMM yyyy", "MMM d yyyy", "MMMM d yyyy", "d.M.yyyy"];
 
-    /// <summary>Reads <c>2026-05-03</c>, <c>24 nov</c>, <c>nov 24 2025</c>, <c>sat</c>, <c>-1</c>, <c>today</c>, <c>yesterday</c>.</summary>
+    /// <summary>
+    /// Reads <c>2026-05-03</c>, <c>24 nov</c>, <c>nov 24 2025</c>, <c>sat</c>, <c>-1</c>, <c>today</c>, <c>yesterday</c>.
+    /// </summary>
     /// <param name="text">What was typed.</param>
-    /// <param name="today">The day on which it was typed: <c>sat</c> is the last Saturday, today included, and <c>24 nov</c> the last 24 November.</param>
+    /// <param name="today">The day on which it was typed: <c>sat</c> is the last Saturday, today included, and <c>24 nov</c> the last 24
+    /// November.</param>
     /// <param name="date">The day.</param>
     /// <param name="problem">What is wrong.</param>
     public static bool TryRead(string? text, DateOnly today, out DateOnly date, [NotNullWhen(false)] out string? problem)
@@ -29,7 +32,8 @@ internal static class DateText
             date = today.AddDays(typed == "today" ? 0 : -1);
         else if (day >= 0)
             date = today.AddDays(-(((int)today.DayOfWeek - day + 7) % 7));
-        else if (typed.StartsWith('-') && int.TryParse(typed, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int ago) && ago >= -MostDaysAgo)
+        else if (typed.StartsWith('-') && int.TryParse(typed, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int ago)
+            && ago >= -MostDaysAgo)
             date = today.AddDays(ago);
         else if (DateOnly.TryParseExact(typed, WithYear, CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
             return true;
@@ -48,7 +52,8 @@ internal static class DateText
         // 29 February may lie some years back; a day ahead is believed, since somewhere it already is tomorrow.
         for (int year = today.Year; year >= today.Year - 8; year--)
         {
-            if (DateOnly.TryParseExact($"{typed}{(typed.EndsWith('.') ? "" : " ")}{year}", WithYear, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
+            if (DateOnly.TryParseExact($"{typed}{(typed.EndsWith('.') ? "" : " ")}{year}", WithYear, CultureInfo.InvariantCulture,
+                DateTimeStyles.None, out DateOnly date)
                 && date <= today.AddDays(1))
                 return date;
         }

@@ -20,11 +20,14 @@ internal static class GoalText
     {
         int comma = text.LastIndexOf(',');
         if (comma < 0)
-            throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a goal event; write the hull, a comma, and a distance or a time: \"OC1, 10km\" or \"OC6, 1:30:00\".");
+            throw new InvalidValueException(
+                $"“{Quoted.Brief(text)}” is not a goal event; write the hull, a comma, and a distance or a time: \"OC1, 10km\" " +
+                $"or \"OC6, 1:30:00\".");
         Hull hull = hullNamed(text[..comma]);
         string rest = text[(comma + 1)..].Trim();
         // A bare number is a distance, as everywhere; what only a time can be is a time.
-        return TextForms.Distance.TryRead(rest, out Distance distance, out string? problem) ? new GoalEvent { HullId = hull.Id, Distance = distance }
+        return TextForms.Distance.TryRead(rest, out Distance distance, out string? problem)
+            ? new GoalEvent { HullId = hull.Id, Distance = distance }
             : TextForms.Time.TryRead(rest, out PieceTime time, out _) ? new GoalEvent { HullId = hull.Id, Time = time }
             : throw new InvalidValueException(problem);
     }

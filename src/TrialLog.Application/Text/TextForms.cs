@@ -9,7 +9,8 @@ namespace TrialLog.Application.Text;
 internal static class TextForms
 {
     private static readonly (string Text, Course Value)[] Courses =
-        [("round-trip", Domain.Log.Course.RoundTrip), ("out", Domain.Log.Course.Out), ("back", Domain.Log.Course.Back), ("loop", Domain.Log.Course.Loop)];
+        [("round-trip", Domain.Log.Course.RoundTrip), ("out", Domain.Log.Course.Out), ("back", Domain.Log.Course.Back),
+            ("loop", Domain.Log.Course.Loop)];
 
     private static readonly TextForm<Length> Inches = LengthIn(LengthUnit.Inches), Centimetres = LengthIn(LengthUnit.Centimetres);
 
@@ -38,7 +39,8 @@ internal static class TextForms
     public static readonly TextForm<Course> Course = new(ReadCourse, static value => Courses.First(one => one.Value == value).Text);
 
     /// <summary>What timed: <c>hand</c> or <c>watch</c>.</summary>
-    public static readonly TextForm<TimedBy> TimedBy = new(ReadTimedBy, static value => value == Domain.Values.TimedBy.Watch ? "watch" : "hand");
+    public static readonly TextForm<TimedBy> TimedBy = new(
+        ReadTimedBy, static value => value == Domain.Values.TimedBy.Watch ? "watch" : "hand");
 
     /// <summary>Units: <c>in</c> or <c>cm</c>.</summary>
     public static readonly TextForm<LengthUnit> Unit = new(ReadUnit, static value => value == LengthUnit.Centimetres ? "cm" : "in");
@@ -47,23 +49,27 @@ internal static class TextForms
     public static readonly TextForm<bool> YesOrNo = new(ReadYesOrNo, static value => value ? "yes" : "no");
 
     /// <summary>Times of day: <c>06:45</c>.</summary>
-    public static readonly TextForm<TimeOnly> TimeOfDay = new(ReadTimeOfDay, static value => value.ToString("HH:mm", CultureInfo.InvariantCulture));
+    public static readonly TextForm<TimeOnly> TimeOfDay = new(
+        ReadTimeOfDay, static value => value.ToString("HH:mm", CultureInfo.InvariantCulture));
 
     /// <summary>Lengths in a person's unit: <c>49.75</c>; one that is no round number there bears the unit in which it is.</summary>
     public static TextForm<Length> Length(LengthUnit bare) => bare == LengthUnit.Centimetres ? Centimetres : Inches;
 
     /// <summary>Days, as of today: <c>2026-05-03</c>; also <c>24 nov</c>, <c>sat</c>, <c>-1</c>, <c>today</c>, <c>yesterday</c>.</summary>
     public static TextForm<DateOnly> Date(DateOnly today) => new(
-        (string? text, out DateOnly value, [NotNullWhen(false)] out string? problem) => DateText.TryRead(text, today, out value, out problem), DateText.Write);
+        (string? text, out DateOnly value, [NotNullWhen(false)] out string? problem) =>
+            DateText.TryRead(text, today, out value, out problem), DateText.Write);
 
     private static TextForm<Length> LengthIn(LengthUnit bare) => new(
-        (string? text, out Length value, [NotNullWhen(false)] out string? problem) => Domain.Values.Length.TryParse(text, bare, out value, out problem),
+        (string? text, out Length value, [NotNullWhen(false)] out string? problem) =>
+            Domain.Values.Length.TryParse(text, bare, out value, out problem),
         value => WriteLength(value, bare));
 
     private static string WriteLength(Length length, LengthUnit bare)
     {
         bool metric = bare == LengthUnit.Centimetres;
-        decimal inches = decimal.Parse(length.ToDecimalInches(), CultureInfo.InvariantCulture), centimetres = length.Nanometres / 10_000_000m;
+        decimal inches = decimal.Parse(length.ToDecimalInches(), CultureInfo.InvariantCulture),
+            centimetres = length.Nanometres / 10_000_000m;
         bool roundInches = Math.Round(inches, 4) is var round && Domain.Values.Length.FromInches((double)round) == length;
         bool roundCentimetres = centimetres == Math.Round(centimetres, 3);
         return metric
@@ -108,7 +114,8 @@ internal static class TextForms
 
     private static bool ReadTimeOfDay(string? text, out TimeOnly value, [NotNullWhen(false)] out string? problem)
     {
-        bool read = TimeOnly.TryParseExact((text ?? "").Trim(), ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+        bool read = TimeOnly.TryParseExact(
+            (text ?? "").Trim(), ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
         problem = read ? null : $"“{Quoted.Brief(text)}” is not a time of day; write it like 06:45.";
         return read;
     }

@@ -7,8 +7,8 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Application.Text;
 
 /// <summary>
-/// The time of a piece as a hand types it. <c>532</c> and <c>5.32</c> may be 5:32 or so many seconds: where only one of them makes sense over
-/// the distance, and beside how fast the paddler usually is, it is that one.
+/// The time of a piece as a hand types it. <c>532</c> and <c>5.32</c> may be 5:32 or so many seconds: where only one of them makes sense
+/// over the distance, and beside how fast the paddler usually is, it is that one.
 /// </summary>
 internal static partial class TimeText
 {
@@ -21,7 +21,8 @@ internal static partial class TimeText
     /// <param name="isUsual">Whether a time over a distance is what the paddler usually does, where that is known.</param>
     /// <param name="time">The time.</param>
     /// <param name="problem">What is wrong, or which two times it may be.</param>
-    public static bool TryRead(string? text, Distance? distance, Func<Distance, PieceTime, bool>? isUsual, out PieceTime time, [NotNullWhen(false)] out string? problem)
+    public static bool TryRead(string? text, Distance? distance, Func<Distance, PieceTime, bool>? isUsual, out PieceTime time,
+        [NotNullWhen(false)] out string? problem)
     {
         if (WithoutColon().Match(text ?? "") is not { Success: true } bare)
             return PieceTime.TryParse(text, out time, out problem);

@@ -21,7 +21,8 @@ internal static class Answer
             yield break;
         }
 
-        yield return (BestLabel(analysis), $"{Say.Length(best.Length, unit)}, likely {Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
+        yield return (BestLabel(analysis),
+            $"{Say.Length(best.Length, unit)}, likely {Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
         if (Usual(analysis, voice) is { } usual)
             yield return ("Usual length", usual);
         yield return ("Gain left", GainLeft(analysis, voice));
@@ -41,7 +42,8 @@ internal static class Answer
         string usual = Say.Length(analysis.Current, unit);
         return analysis.Current == analysis.Best.Length ? $"{usual}, the best length"
             : analysis.GainFromMovingSeconds < AsGoodSeconds ? $"{usual}, as good as the best"
-            : $"{usual}; {Say.Length(analysis.Best.Length, unit)} should gain {voice.You} {Say.Seconds(analysis.GainFromMovingSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}";
+            : $"{usual}; {Say.Length(analysis.Best.Length, unit)} should gain {voice.You} {Say.Seconds(analysis.GainFromMovingSeconds)} " +
+                $"{Say.OverTheRace(analysis.Paddler, voice)}";
     }
 
     /// <summary>What going from the usual to the best length should gain, in a sentence; null where there is nothing to say.</summary>
@@ -53,16 +55,20 @@ internal static class Answer
         string from = Say.Length(analysis.Current, unit), to = Say.Length(analysis.Best.Length, unit);
         return analysis.GainFromMovingSeconds < AsGoodSeconds
             ? $"{voice.YourFirst} usual length, {from}, is as good as the best."
-            : $"Going from {from} to {to} should gain {voice.You} {Say.Percent(analysis.GainFromMovingPercent)}, {Say.AboutSeconds(analysis.GainFromMovingSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}.";
+            : $"Going from {from} to {to} should gain {voice.You} {Say.Percent(analysis.GainFromMovingPercent)}, " +
+                $"{Say.AboutSeconds(analysis.GainFromMovingSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}.";
     }
 
-    /// <summary>The gain left, an average: <c>0.07% on average, about 4 s over your 16 km, if testing found your true best length</c>.</summary>
+    /// <summary>
+    /// The gain left, an average: <c>0.07% on average, about 4 s over your 16 km, if testing found your true best length</c>.
+    /// </summary>
     public static string GainLeft(Analysis analysis, Voice voice = default) =>
         $"{ShortGainLeft(analysis, voice)}, if testing found {voice.Your} true best length";
 
     /// <summary>As <see cref="GainLeft"/>, where there is less room.</summary>
     public static string ShortGainLeft(Analysis analysis, Voice voice = default) =>
-        $"{Say.Percent(analysis.GainLeftPercent)} on average, {Say.AboutSeconds(analysis.GainLeftSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}";
+        $"{Say.Percent(analysis.GainLeftPercent)} on average, {Say.AboutSeconds(analysis.GainLeftSeconds)} " +
+            $"{Say.OverTheRace(analysis.Paddler, voice)}";
 
     /// <summary>The chance of a worthwhile gain: <c>4% (0.3% or more)</c>.</summary>
     public static string WorthwhileGain(Analysis analysis) =>
@@ -88,8 +94,11 @@ internal static class Answer
         : $"{card.Lengths.Count} pieces of {Say.Distance(card.Distance)} at effort {card.Effort}, {card.Rest} easy between";
 
     /// <summary>What more pieces would do, a line each; empty where there is nothing to choose.</summary>
-    public static IReadOnlyList<string> MorePieces(Analysis analysis) => analysis.DiminishingReturns || analysis.Standing == Standing.Sore || analysis.CardOptions.Count < 2 ? []
-        : [.. analysis.CardOptions.Skip(1).Select(option => $"With {option.Pieces} pieces, about {option.Minutes} min: outings to go {Say.OutingsToGo(option.OutingsToGo)}.")];
+    public static IReadOnlyList<string> MorePieces(Analysis analysis) =>
+        analysis.DiminishingReturns || analysis.Standing == Standing.Sore || analysis.CardOptions.Count < 2 ? []
+        : [.. analysis.CardOptions.Skip(1)
+            .Select(
+            option => $"With {option.Pieces} pieces, about {option.Minutes} min: outings to go {Say.OutingsToGo(option.OutingsToGo)}.")];
 
     /// <summary>A card to feel the difference, once it is time to stop; null where there is none.</summary>
     public static string? ToFeel(Analysis analysis) => analysis.ToFeel.Count == 0 ? null

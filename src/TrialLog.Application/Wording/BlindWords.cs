@@ -9,10 +9,12 @@ internal static class BlindWords
 {
     /// <summary>What the paddler is told beside the letters.</summary>
     public static string ForThePaddler(TrialCard card) =>
-        $"Your partner sets the lengths, in the order {CardReason.Letters(card.Lengths)}; do not look, and do not ask until the times are written down.";
+        $"Your partner sets the lengths, in the order {CardReason.Letters(card.Lengths)}; do not look, and do not ask until the " +
+            $"times are written down.";
 
     /// <summary>What helps whoever lost the partner's file.</summary>
-    public const string Lost = "The lengths are in the logbook: write the partner's file again with triallog next --blind FILE. Until then log times alone, by the card.";
+    public const string Lost = "The lengths are in the logbook: write the partner's file again with triallog next --blind FILE. Until " +
+        "then log times alone, by the card.";
 
     /// <summary>The letter of each piece: <c>A</c>, <c>B</c>.</summary>
     public static IReadOnlyList<string> Letters(TrialCard card) => CardReason.Letters(card.Lengths).Split(' ');
@@ -30,7 +32,8 @@ internal static class BlindWords
             "do not say the lengths before the times are written down. Set a length anew even where it stays.",
             "",
         };
-        lines.AddRange(given.Card.Lengths.Zip(letters).DistinctBy(one => one.Second).Select(one => $"  {one.Second} = {Say.Length(one.First, unit)}"));
+        lines.AddRange(
+            given.Card.Lengths.Zip(letters).DistinctBy(one => one.Second).Select(one => $"  {one.Second} = {Say.Length(one.First, unit)}"));
         lines.Add("");
         lines.AddRange(given.Card.Lengths.Select((length, at) => $"  {at + 1,2}.  {letters[at]}   {Say.Length(length, unit)}"));
         lines.Add("");

@@ -21,8 +21,10 @@ internal static class CardReason
             return $"This paddle is fixed at {Say.Length(analysis.Paddle.Longest, unit)}: it can only be tested against an adjustable one.";
         Length shortest = lengths.Min(), longest = lengths.Max();
         if (analysis.SorenessLimit is { } ceiling && shortest > ceiling)
-            return $"Do not paddle this card while it hurts: {Say.Length(shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt. Rest, and see a clinician if it stays.";
-        string held = !sore ? "" : analysis.SoreEverywhere ? " Rest first; then only shorter than every length that hurt." : " Rest first; then only lengths that did not hurt.";
+            return $"Do not paddle this card while it hurts: {Say.Length(shortest, unit)}, the shortest that " +
+                $"{Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt. Rest, and see a clinician if it stays.";
+        string held = !sore ? "" : analysis.SoreEverywhere ? " Rest first; then only shorter than every length that hurt."
+            : " Rest first; then only lengths that did not hurt.";
         if (shortest == longest)
         {
             return analysis.Paddle.IsFixed ? $"This paddle is fixed at {Say.Length(shortest, unit)}.{held}"
@@ -57,7 +59,8 @@ internal static class CardReason
             return $"{pair}, one each side of your best length, teaches you most in one outing.";
         return best == shortest || best == longest
             ? $"{pair} teaches you most in one outing."
-            : $"{pair}: both are {(best > longest ? "shorter" : "longer")} than your best length on purpose; how much slower they are shows how much length matters to you.";
+            : $"{pair}: both are {(best > longest ? "shorter" : "longer")} than your best length on purpose; how much slower they are " +
+                $"shows how much length matters to you.";
     }
 
     private static string PairOf(IReadOnlyList<Length> lengths, LengthUnit unit)

@@ -10,7 +10,8 @@ internal static class Cautions
 {
     /// <summary>On every page that sends somebody afloat.</summary>
     public const string Water =
-        "Change length ashore or in sheltered water. Follow local rules on flotation, leash, cold water and traffic. For pain ask a clinician, for technique a coach.";
+        "Change length ashore or in sheltered water. Follow local rules on flotation, leash, cold water and traffic. For pain ask a " +
+            "clinician, for technique a coach.";
 
     /// <summary>Wherever it may hurt.</summary>
     public const string Pain = "If shoulder, elbow or back hurts, stop; if it stays, see a clinician.";

@@ -7,7 +7,8 @@ namespace TrialLog.Application.Wording;
 internal static class DecisionWords
 {
     /// <summary><c>ordered 49¼ in on 3 May 2026</c>.</summary>
-    public static string Short(Decision decision, LengthUnit unit) => $"{Done(decision.Kind)} {Say.Length(decision.Length, unit)} on {Say.DayInWords(decision.Date)}";
+    public static string Short(Decision decision, LengthUnit unit) =>
+        $"{Done(decision.Kind)} {Say.Length(decision.Length, unit)} on {Say.DayInWords(decision.Date)}";
 
     /// <summary>The decision in a sentence, with who and why.</summary>
     public static string Sentence(Decision decision, LengthUnit unit)
@@ -23,8 +24,10 @@ internal static class DecisionWords
         double more = bestNow.InchesMoreThan(decision.Length);
         return decision.Kind is DecisionKind.Raced or DecisionKind.Kept or DecisionKind.Delivered or DecisionKind.Cut && outingsSince > 0
             ? Math.Abs(more) < 0.2 ? $"{since}: the log still points to {Say.Length(decision.Length, unit)}."
-                : $"{since}: the log now points {Say.Fraction(Math.Abs(more), unit)} {(more > 0 ? "longer" : "shorter")}. Compare the two in a few outings before you change anything."
-            : decision.Kind == DecisionKind.Ordered ? $"{since}. When it comes, paddle it a few outings beside your adjustable one, then say what became of it: triallog decide --delivered or --kept."
+                : $"{since}: the log now points {Say.Fraction(Math.Abs(more), unit)} {(more > 0 ? "longer" : "shorter")}. Compare the " +
+                    $"two in a few outings before you change anything."
+            : decision.Kind == DecisionKind.Ordered ? $"{since}. When it comes, paddle it a few outings beside your adjustable one, then " +
+                $"say what became of it: triallog decide --delivered or --kept."
             : $"{since}. A few outings next season will show whether it holds.";
     }
 

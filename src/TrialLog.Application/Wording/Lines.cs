@@ -9,7 +9,9 @@ internal static partial class Lines
 {
     private const char NoBreak = '\u00A0';
 
-    [GeneratedRegex(@"(?<=[0-9]) (?=[0-9]+/[0-9])|(?<=[0-9¼½¾⅛⅜⅝⅞]) (?=(?:in|cm|mm|km|m|ft|mi|s|min|h|%|/km)(?![\p{L}/]))|(?<=\bh) (?=[0-9]+ ?min\b)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?<=[0-9]) (?=[0-9]+/[0-9])|(?<=[0-9¼½¾⅛⅜⅝⅞]) (?=(?:in|cm|mm|km|m|ft|mi|s|min|h|%|/km)(?![\p{L}/]))|(?<=\bh) (?=[0-9]+ ?min\b)",
+        RegexOptions.CultureInvariant)]
     private static partial Regex InsideQuantity();
 
     /// <summary>The text with a no-break space between each number and its unit, for pages that break lines themselves.</summary>
@@ -19,7 +21,9 @@ internal static partial class Lines
     public static IEnumerable<string> Words(string text) =>
         Glued(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(NoBreak, ' '));
 
-    /// <summary>The text in lines of at most <paramref name="width"/> columns, a word that is longer on a line of its own; at least one line.</summary>
+    /// <summary>
+    /// The text in lines of at most <paramref name="width"/> columns, a word that is longer on a line of its own; at least one line.
+    /// </summary>
     /// <param name="text">The text; its own line breaks count as blanks.</param>
     /// <param name="width">Columns.</param>
     /// <param name="cells">How many columns a text takes; null counts characters.</param>

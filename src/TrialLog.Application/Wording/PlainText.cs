@@ -18,8 +18,11 @@ internal static class PlainText
         return visible.EnumerateRunes().Any(RunsLeftwards) ? FirstStrongIsolate + visible + PopDirectionalIsolate : visible;
     }
 
-    /// <summary>Whether a terminal may be driven, or its text turned round, by that character; line ends and tabs are none of these.</summary>
-    public static bool DrivesATerminal(char c) => (char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067';
+    /// <summary>
+    /// Whether a terminal may be driven, or its text turned round, by that character; line ends and tabs are none of these.
+    /// </summary>
+    public static bool DrivesATerminal(char c) =>
+        (char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067';
 
     /// <summary>As <see cref="Line"/>, keeping the line breaks.</summary>
     public static string Lines(string? text) =>

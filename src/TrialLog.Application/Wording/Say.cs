@@ -16,7 +16,10 @@ internal static class Say
 
     private static readonly Length Sixteenth = Domain.Values.Length.FromInches(1 / 16.0);
 
-    /// <summary>A length that was set or is to be set: <c>49¼ in</c>, <c>49 1/16 in</c>, else <c>49.03 in</c>; <c>126.4 cm</c>. Files keep every digit.</summary>
+    /// <summary>
+    /// A length that was set or is to be set: <c>49¼ in</c>, <c>49 1/16 in</c>, else <c>49.03 in</c>; <c>126.4 cm</c>. Files keep every
+    /// digit.
+    /// </summary>
     public static string Length(Length length, LengthUnit unit)
     {
         if (unit == LengthUnit.Centimetres)
@@ -26,7 +29,8 @@ internal static class Say
     }
 
     /// <summary>Two lengths that were set, and all between: <c>48 to 54 in</c>.</summary>
-    public static string Lengths(Length shortest, Length longest, LengthUnit unit) => Between(Length(shortest, unit), Length(longest, unit), " to ");
+    public static string Lengths(Length shortest, Length longest, LengthUnit unit) =>
+        Between(Length(shortest, unit), Length(longest, unit), " to ");
 
     /// <summary>Lengths in the order to paddle them: <c>49¼, 50¾, 50¾, 49¼ in</c>.</summary>
     public static string Order(IEnumerable<Length> lengths, LengthUnit unit)
@@ -40,7 +44,9 @@ internal static class Say
     public static string Quarter(Length length, LengthUnit unit) =>
         unit == LengthUnit.Centimetres ? Length(length, unit) : length.RoundedTo(Spoken.QuarterInch).ToText();
 
-    /// <summary>As <see cref="Quarter(Length, LengthUnit)"/>, for inches that may lie outside what a length can hold: those to the inch.</summary>
+    /// <summary>
+    /// As <see cref="Quarter(Length, LengthUnit)"/>, for inches that may lie outside what a length can hold: those to the inch.
+    /// </summary>
     public static string Quarter(double inches, LengthUnit unit) => inches is > 0 and < 390
         ? Quarter(Domain.Values.Length.FromInches(inches), unit)
         : Signed(unit == LengthUnit.Centimetres ? inches * 2.54 : inches, 0) + " " + Symbol(unit);
@@ -49,7 +55,8 @@ internal static class Say
     public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
 
     /// <summary>As <see cref="Range"/>, after the word between: <c>48¼ and 50¾ in</c>.</summary>
-    public static string RangeAfterBetween(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit).Replace(" to ", " and ", StringComparison.Ordinal);
+    public static string RangeAfterBetween(Length low, Length high, LengthUnit unit) =>
+        Spoken.Range(low, high, unit).Replace(" to ", " and ", StringComparison.Ordinal);
 
     /// <summary>A body measure, to the tenth of an inch or centimetre: <c>50.3 in</c>.</summary>
     public static string Tenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
@@ -104,7 +111,8 @@ internal static class Say
     {
         string chance = Chance(probability);
         return char.IsLetter(chance[0]) ? $"a chance of {chance}"
-            : chance[0] == '8' || chance.StartsWith("11%", StringComparison.Ordinal) || chance.StartsWith("18%", StringComparison.Ordinal) ? $"an {chance} chance"
+            : chance[0] == '8' || chance.StartsWith("11%", StringComparison.Ordinal) || chance.StartsWith("18%", StringComparison.Ordinal)
+                ? $"an {chance} chance"
             : $"a {chance} chance";
     }
 
@@ -144,7 +152,10 @@ internal static class Say
     public static string Distance(Distance distance) =>
         distance.Metres < 1000 ? Digits(distance.Metres, 0) + " m" : Digits(distance.Metres / 1000, 3) + " km";
 
-    /// <summary>A forecast: <c>about 2 (1 to 4, 8 times in 10)</c>, <c>about 5, perhaps 30 or more</c>, <c>30 or more</c>, <c>none: time to stop</c>.</summary>
+    /// <summary>
+    /// A forecast: <c>about 2 (1 to 4, 8 times in 10)</c>, <c>about 5, perhaps 30 or more</c>, <c>30 or more</c>, <c>none: time to
+    /// stop</c>.
+    /// </summary>
     public static string OutingsToGo(OutingsToGo toGo) => toGo switch
     {
         { High: 0 } => "none: time to stop",
@@ -177,5 +188,6 @@ internal static class Say
 
     // A true minus, which readers and screen readers tell from a hyphen.
     private static string Signed(double value, int digits, bool fixedDigits = false) => (value < 0 ? "−" : "")
-        + HalfUp(Math.Abs(value), digits).ToString(digits == 0 ? "0" : "0." + new string(fixedDigits ? '0' : '#', digits), CultureInfo.InvariantCulture);
+        + HalfUp(Math.Abs(value), digits)
+            .ToString(digits == 0 ? "0" : "0." + new string(fixedDigits ? '0' : '#', digits), CultureInfo.InvariantCulture);
 }

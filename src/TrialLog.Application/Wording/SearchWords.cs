@@ -17,10 +17,12 @@ internal static class SearchWords
     {
         ProgressPoint last = points[^1];
         if (!last.DiminishingReturns)
-            return $"Not yet time to stop: there is {Say.AChance(last.ProbabilityWorthwhileLeft)} that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more.";
+            return $"Not yet time to stop: there is {Say.AChance(last.ProbabilityWorthwhileLeft)} that another length is faster by " +
+                $"{Say.ChosenPercent(worthwhilePercent)} or more.";
         int first = points.First(point => point.DiminishingReturns).Outings;
         int steadily = points.Reverse().TakeWhile(point => point.DiminishingReturns).Last().Outings;
-        return first == steadily ? $"Time to stop (since outing {first})." : $"Time to stop (first after outing {first}, steadily since outing {steadily}).";
+        return first == steadily ? $"Time to stop (since outing {first})."
+            : $"Time to stop (first after outing {first}, steadily since outing {steadily}).";
     }
 
     /// <summary>What stands in the first column: <c>8 (2026-05-03)</c>, <c>start</c>.</summary>

@@ -18,7 +18,8 @@ internal static class Verdict
     private const double HardlyApartInches = 0.13;
 
     /// <summary>The headline and the notes that go with it, in one text.</summary>
-    public static string Of(Analysis analysis, Voice voice = default) => string.Join(' ', [Headline(analysis, voice), .. Notes(analysis, voice)]);
+    public static string Of(Analysis analysis, Voice voice = default) =>
+        string.Join(' ', [Headline(analysis, voice), .. Notes(analysis, voice)]);
 
     /// <summary>What to do, in one sentence.</summary>
     public static string ToDo(Analysis analysis, Voice voice = default)
@@ -43,28 +44,36 @@ internal static class Verdict
         if (analysis.Paddle.IsFixed)
             return Fixed(analysis, hull, likely, voice);
         if (analysis.Pieces == 0)
-            return $"In {hull}, start at {best}. {voice.YourFirst} true best length is {likely}: a guess from {voice.Your} start length until {voice.You} log{(you ? "" : "s")} an outing.";
+            return $"In {hull}, start at {best}. {voice.YourFirst} true best length is {likely}: a guess from {voice.Your} start length " +
+                $"until {voice.You} log{(you ? "" : "s")} an outing.";
         if (Doubt(analysis) is { } doubt)
             return $"{Warnings.Of(doubt, analysis)} Until then {best}, {shortLikely}.";
         if (analysis.Standing == Standing.CannotTell)
         {
             return "In a large crew one paddle changes the hull's speed too little to tell lengths apart. "
-                + $"In {hull}, use {best} for now ({shortLikely}); a few pieces in a one- or two-seat hull would tell {(you ? "you " : "")}more.";
+                + $"In {hull}, use {best} for now ({shortLikely}); a few pieces in a one- or two-seat hull would tell "
+                + $"{(you ? "you " : "")}more.";
         }
 
         if (analysis.PiecesInHull == 0)
-            return $"In {hull}, try about {best} ({shortLikely}). {voice.YouFirst} {(you ? "have" : "has")} not paddled {hull} yet, so this comes by rule from other hulls.";
+            return $"In {hull}, try about {best} ({shortLikely}). {voice.YouFirst} {(you ? "have" : "has")} not paddled {hull} yet, so " +
+                $"this comes by rule from other hulls.";
         return analysis.Standing switch
         {
-            Standing.Flat => $"In {hull}, race {best} and stop testing: an inch either way very probably costs less than {worthwhile}. {voice.YourFirst} true best length is {likely}.",
-            Standing.Settled => $"Race {best} and stop testing. On average it costs{(you ? " you" : "")} {Say.Percent(analysis.GainLeftPercent)} against {voice.Your} true best length, "
-                + $"{Say.AboutSeconds(analysis.GainLeftSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}. There is {Say.AChance(analysis.ProbabilityWorthwhileLeft)} that another length is faster by {worthwhile} or more. "
+            Standing.Flat => $"In {hull}, race {best} and stop testing: an inch either way very probably costs less than {worthwhile}. " +
+                $"{voice.YourFirst} true best length is {likely}.",
+            Standing.Settled => $"Race {best} and stop testing. On average it costs{(you ? " you" : "")} " +
+                $"{Say.Percent(analysis.GainLeftPercent)} against {voice.Your} true best length, "
+                + $"{Say.AboutSeconds(analysis.GainLeftSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}. There is "
+                + $"{Say.AChance(analysis.ProbabilityWorthwhileLeft)} that another length is faster by {worthwhile} or more. "
                 + $"{voice.YourFirst} true best length is {likely}.",
             _ => Testing(analysis, hull, best, likely, worthwhile, voice),
         };
     }
 
-    /// <summary>What belongs beside the headline: a paddle too short or too long, a range that is wide, fewer outings by changing length afloat.</summary>
+    /// <summary>
+    /// What belongs beside the headline: a paddle too short or too long, a range that is wide, fewer outings by changing length afloat.
+    /// </summary>
     public static IReadOnlyList<string> Notes(Analysis analysis, Voice voice = default)
     {
         List<string> notes = [];
@@ -78,11 +87,18 @@ internal static class Verdict
         }
 
         if (analysis.LearntFromSquad is { } squad)
-            notes.Add($"The logs of {squad.Paddlers} others helped: their best lengths lie {Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")} their start lengths on average.");
+            notes.Add(
+                $"The logs of {squad.Paddlers} others helped: their best lengths lie " +
+                $"{Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")} their " +
+                $"start lengths on average.");
         if (analysis.Effort.HeartRateUsed && analysis.Effort.ToldSd is { } strays)
-            notes.Add($"Heart rate counted: {voice.Your} true effort strays about {strays.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} points from what {voice.You} told.");
+            notes.Add($"Heart rate counted: {voice.Your} true effort strays about " +
+                $"{strays.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} points from what {voice.You} told.");
         if (analysis.Effort is { BlindAlone: { } alone, BlindOutings: var blind })
-            notes.Add($"{Say.Count(blind, "blind outing")} alone {(blind == 1 ? "says" : "say")} {Say.Length(alone.Length, analysis.Paddler.Unit)}, likely {Say.Range(alone.LikelyLow, alone.LikelyHigh, analysis.Paddler.Unit)}.");
+            notes.Add(
+                $"{Say.Count(blind, "blind outing")} alone {(blind == 1 ? "says" : "say")} " +
+                $"{Say.Length(alone.Length, analysis.Paddler.Unit)}, likely " +
+                $"{Say.Range(alone.LikelyLow, alone.LikelyHigh, analysis.Paddler.Unit)}.");
         if (analysis.Pieces == 0)
             return notes;
         LengthUnit unit = analysis.Paddler.Unit;
@@ -90,22 +106,27 @@ internal static class Verdict
         if (!analysis.InRange)
         {
             notes.Add(analysis.Ideal.Length > analysis.Paddle.Longest
-                ? $"{Say.Length(analysis.Paddle.Longest, unit)} is the longest {paddle} goes; {voice.Your} best length is probably longer. {Cautions.PastTheMark}"
-                : $"{Say.Length(analysis.Paddle.Shortest, unit)} is the shortest {paddle} goes; {voice.Your} best length is probably shorter.");
+                ? $"{Say.Length(analysis.Paddle.Longest, unit)} is the longest {paddle} goes; {voice.Your} best length is probably " +
+                    $"longer. {Cautions.PastTheMark}"
+                : $"{Say.Length(analysis.Paddle.Shortest, unit)} is the shortest {paddle} goes; {voice.Your} best length " +
+                    $"is probably shorter.");
         }
-        else if (analysis.Standing == Standing.Settled && analysis.PiecesInHull > 0 && analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > WideInches)
+        else if (analysis.Standing == Standing.Settled && analysis.PiecesInHull > 0
+            && analysis.Best.LikelyHigh.InchesMoreThan(analysis.Best.LikelyLow) > WideInches)
         {
             notes.Add("It is hard to pin down because length matters little there.");
         }
 
-        if (analysis.Standing == Standing.Testing && analysis.OutingsToGoIfSwapping is { } swapping && swapping.Median < analysis.OutingsToGo.Median)
+        if (analysis.Standing == Standing.Testing && analysis.OutingsToGoIfSwapping is { } swapping
+            && swapping.Median < analysis.OutingsToGo.Median)
             notes.Add($"If {voice.You} can change length in sheltered water, {swapping.Median} would probably do.");
         return notes;
     }
 
     /// <summary>The warning that the headline leads with, since it is why this log cannot tell; null where there is none.</summary>
     public static HealthCheck? Doubt(Analysis analysis) => analysis.Standing != Standing.CannotTell || analysis.Paddle.IsFixed ? null
-        : analysis.Why.Select(CheckOf).OfType<string>().Select(name => analysis.Checks.FirstOrDefault(check => check.Name == name)).FirstOrDefault(check => check is not null);
+        : analysis.Why.Select(CheckOf).OfType<string>().Select(name => analysis.Checks.FirstOrDefault(check => check.Name == name))
+            .FirstOrDefault(check => check is not null);
 
     private static string? CheckOf(StandingReason reason) => reason switch
     {
@@ -125,13 +146,18 @@ internal static class Verdict
             if (analysis.Why.Contains(StandingReason.OneDayOnly))
                 return $"Paddle once more before {voice.You} {stop}: one day's tide, wind and form can mislead. So far: {best}, {likely}.";
             if (analysis.Why.Contains(StandingReason.NothingShorterTried) || analysis.Why.Contains(StandingReason.NothingLongerTried))
-                return $"Try {(analysis.Why.Contains(StandingReason.NothingShorterTried) ? "a shorter" : "a longer")} length once before {voice.You} {stop}: none was paddled yet. Best length so far {best}, {likely}.";
-            return $"Keep testing: paddle the next card. Best length so far {best}, {likely}; an outing should still gain more than it costs. {MoreOutings(analysis.OutingsToGo)}";
+                return $"Try {(analysis.Why.Contains(StandingReason.NothingShorterTried) ? "a shorter" : "a longer")} length once before " +
+                    $"{voice.You} {stop}: none was paddled yet. Best length so far {best}, {likely}.";
+            return $"Keep testing: paddle the next card. Best length so far {best}, {likely}; an outing should still gain more than it " +
+                $"costs. {MoreOutings(analysis.OutingsToGo)}";
         }
 
         return analysis.Flat
-            ? $"Keep testing, without hurry: in {hull} an inch either way probably costs less than {worthwhile}. Best length so far {best}, {likely}. {MoreOutings(analysis.OutingsToGo)}"
-            : $"Keep testing: paddle the next card. Best length so far {best}, {likely}; there is {Say.AChance(analysis.ProbabilityWorthwhileLeft)} that another is faster by {worthwhile} or more. {MoreOutings(analysis.OutingsToGo)}";
+            ? $"Keep testing, without hurry: in {hull} an inch either way probably costs less than {worthwhile}. Best length so far " +
+                $"{best}, {likely}. {MoreOutings(analysis.OutingsToGo)}"
+            : $"Keep testing: paddle the next card. Best length so far {best}, {likely}; there is " +
+                $"{Say.AChance(analysis.ProbabilityWorthwhileLeft)} that another is faster by {worthwhile} or more. " +
+                $"{MoreOutings(analysis.OutingsToGo)}";
     }
 
     private static string Fixed(Analysis analysis, string hull, string likely, Voice voice)
@@ -139,19 +165,23 @@ internal static class Verdict
         LengthUnit unit = analysis.Paddler.Unit;
         string now = Say.Length(analysis.Paddle.Longest, unit), best = Say.Length(analysis.Ideal.Length, unit);
         string stands = $"{voice.YourFirst} paddle is fixed at {now}. For {hull} {voice.Your} best length is {best}, {likely}";
-        return Math.Abs(analysis.Ideal.Length.InchesMoreThan(analysis.Paddle.Longest)) < HardlyApartInches || analysis.FixedPaddle is not { CostSeconds: >= 1 } facts
+        return Math.Abs(analysis.Ideal.Length.InchesMoreThan(analysis.Paddle.Longest)) < HardlyApartInches
+            || analysis.FixedPaddle is not { CostSeconds: >= 1 } facts
             ? $"{stands}; this one is as good on average."
-            : $"{stands}; on average this one costs {(voice.Name is null ? "you " : "")}{Say.AboutSeconds(facts.CostSeconds)} {Say.OverTheRace(analysis.Paddler, voice)}.";
+            : $"{stands}; on average this one costs {(voice.Name is null ? "you " : "")}{Say.AboutSeconds(facts.CostSeconds)} " +
+                $"{Say.OverTheRace(analysis.Paddler, voice)}.";
     }
 
     private static string Sore(Analysis analysis, Voice voice)
     {
         LengthUnit unit = analysis.Paddler.Unit;
         string logged = analysis.Soreness is { } told
-            ? $"Rest first: {voice.You} logged soreness of {told.Worst} on {Say.DayInWords(told.LastTold)}, and nothing since says that it is gone."
+            ? $"Rest first: {voice.You} logged soreness of {told.Worst} on {Say.DayInWords(told.LastTold)}, and nothing since " +
+                $"says that it is gone."
             : "Rest first.";
         return analysis.SorenessLimit is { } ceiling && analysis.Paddle.Shortest > ceiling
-            ? $"{logged} Even {Say.Length(analysis.Paddle.Shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} goes, is longer than what did not hurt."
+            ? $"{logged} Even {Say.Length(analysis.Paddle.Shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} " +
+                $"goes, is longer than what did not hurt."
             : $"{logged} When it no longer hurts, paddle {Say.Length(analysis.Best.Length, unit)} or shorter.";
     }
 

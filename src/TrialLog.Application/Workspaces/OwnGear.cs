@@ -37,5 +37,6 @@ internal static class OwnGear
         return own.Count > 0 ? own : all;
     }
 
-    private static HashSet<Guid> UsedIn(IReadOnlyList<Outing> outings) => [.. outings.SelectMany(outing => outing.Pieces).Select(piece => piece.PaddleId)];
+    private static HashSet<Guid> UsedIn(IReadOnlyList<Outing> outings) =>
+        [.. outings.SelectMany(outing => outing.Pieces).Select(piece => piece.PaddleId)];
 }

@@ -5,7 +5,9 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Workspaces;
 
-/// <summary>What the settled logs of a logbook's paddlers teach about the start length of another; weighed once a change of the logbook.</summary>
+/// <summary>
+/// What the settled logs of a logbook's paddlers teach about the start length of another; weighed once a change of the logbook.
+/// </summary>
 internal sealed class SquadLessons
 {
     private readonly Lock _gate = new();
@@ -23,7 +25,8 @@ internal sealed class SquadLessons
             if (_known is not { } known || known.Change != change)
             {
                 _known = known = (change, Evidence(
-                    paddlers, workspace.Logbook.Outings(), workspace.Logbook.TechniqueChecks(), workspace.Logbook.Hulls(), workspace.Logbook.Paddles(), workspace.Today));
+                    paddlers, workspace.Logbook.Outings(), workspace.Logbook.TechniqueChecks(), workspace.Logbook.Hulls(),
+                        workspace.Logbook.Paddles(), workspace.Today));
             }
 
             return SquadPrior.Of(paddler, known.Evidence, TuningSettings.Default);

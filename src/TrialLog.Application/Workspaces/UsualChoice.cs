@@ -4,8 +4,8 @@ using TrialLog.Domain.Log;
 namespace TrialLog.Application.Workspaces;
 
 /// <summary>
-/// Whose length to look at when nobody said, in which hull and with which paddle. One rule for commands and screens: what was used last, else
-/// what there is of their own; another paddler's paddle is never given out unasked.
+/// Whose length to look at when nobody said, in which hull and with which paddle. One rule for commands and screens: what was used last,
+/// else what there is of their own; another paddler's paddle is never given out unasked.
 /// </summary>
 internal static class UsualChoice
 {
@@ -31,8 +31,10 @@ internal static class UsualChoice
             .Where(paddle => !paddle.Steering && (paddle.OwnerId is null || paddle.IsFor(paddler.Id))).ToDictionary(paddle => paddle.Id);
         IEnumerable<Outing> latestFirst = outings.Reverse();
         Paddle? latest = latestFirst.Where(outing => outing.HullId == hull.Id).Concat(latestFirst)
-            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId)).FirstOrDefault(paddle => paddle is not null);
-        return latest is not null ? [latest] : [.. OwnGear.Paddles(workspace, paddler, outings).Where(paddle => paddles.ContainsKey(paddle.Id))];
+            .SelectMany(outing => outing.Pieces).Select(piece => paddles.GetValueOrDefault(piece.PaddleId))
+                .FirstOrDefault(paddle => paddle is not null);
+        return latest is not null ? [latest]
+            : [.. OwnGear.Paddles(workspace, paddler, outings).Where(paddle => paddles.ContainsKey(paddle.Id))];
     }
 
     /// <summary>

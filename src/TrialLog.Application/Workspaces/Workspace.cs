@@ -49,7 +49,8 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         string? last = logbook.Setting(LastPaddler);
         return all.Count == 1 ? all[0]
             : all.FirstOrDefault(paddler => paddler.Id.ToString() == last)
-            ?? throw new RequestException($"The logbook has {all.Count} paddlers; say which with --paddler NAME ({Names(all, paddler => paddler.Name)}).");
+            ?? throw new RequestException(
+                $"The logbook has {all.Count} paddlers; say which with --paddler NAME ({Names(all, paddler => paddler.Name)}).");
     }
 
     /// <summary>The paddler last worked with; null where nobody was or they are gone.</summary>
@@ -98,7 +99,8 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
     };
 
     /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
-    public bool IsSore(Paddler paddler) => RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today, logbook.SorenessClearances(paddler.Id)));
+    public bool IsSore(Paddler paddler) =>
+        RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today, logbook.SorenessClearances(paddler.Id)));
 
     /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
     public void Remember(Paddler paddler)
@@ -115,8 +117,11 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         IReadOnlyList<Paddle> all = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
         throw new RequestException(
             all.Count == 0 ? "The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"
-            : usual.Count == 0 ? $"No paddle here is {Quoted.Visible(paddler.Name)}'s or the club's; say which with --paddle NAME ({Names(all, paddle => paddle.Name)}), or whose it is: triallog paddle set NAME --owner \"{Quoted.Visible(paddler.Name)}\", or --club."
-            : $"{Quoted.Visible(paddler.Name)} has {usual.Count} paddles; say which with --paddle NAME ({Names(usual, paddle => paddle.Name)}).");
+            : usual.Count == 0 ? $"No paddle here is {Quoted.Visible(paddler.Name)}'s or the club's; say which with --paddle NAME " +
+                $"({Names(all, paddle => paddle.Name)}), or whose it is: triallog paddle set NAME --owner " +
+                $"\"{Quoted.Visible(paddler.Name)}\", or --club."
+            : $"{Quoted.Visible(paddler.Name)} has {usual.Count} paddles; say which with --paddle NAME " +
+                $"({Names(usual, paddle => paddle.Name)}).");
     }
 
     private static T Named<T>(IReadOnlyList<T> all, string name, Func<T, string> nameOf, string kind, string toAdd) where T : class =>

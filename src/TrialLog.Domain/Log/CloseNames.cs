@@ -38,7 +38,8 @@ public sealed class CloseNames(IEnumerable<string> known)
 
     /// <param name="Name">The name as it is written.</param>
     /// <param name="Plain">Its letters and digits alone, without case and accents.</param>
-    /// <param name="Marks">Its numbers and initials, by which people and boats are told apart on purpose: <c>OC1</c> and <c>OC2</c>, <c>Tova L</c> and <c>Tova M</c>.</param>
+    /// <param name="Marks">Its numbers and initials, by which people and boats are told apart on purpose: <c>OC1</c> and <c>OC2</c>,
+    /// <c>Tova L</c> and <c>Tova M</c>.</param>
     private sealed record Spelling(string Name, string Plain, string Marks)
     {
         public static Spelling Of(string name) => new(name, PlainOf(name), MarksOf(name));
@@ -65,7 +66,9 @@ public sealed class CloseNames(IEnumerable<string> known)
         foreach (Rune rune in Accents.Decompose(name).EnumerateRunes())
         {
             // Marks of scripts other than Latin are vowels and tones: they stay.
-            if (Rune.IsLetterOrDigit(rune) || (Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark && rune.Value is < 0x300 or > 0x36F))
+            if (Rune.IsLetterOrDigit(rune)
+                || (Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark
+                && rune.Value is < 0x300 or > 0x36F))
                 plain.Append(Rune.ToUpperInvariant(rune).ToString());
         }
 
@@ -80,7 +83,10 @@ public sealed class CloseNames(IEnumerable<string> known)
         return marks.ToString().Trim();
     }
 
-    /// <summary>Letters put in, left out, mistaken or swapped with the next: the optimal string alignment distance (Damerau 1964, Commun ACM 7(3):171-6).</summary>
+    /// <summary>
+    /// Letters put in, left out, mistaken or swapped with the next: the optimal string alignment distance (Damerau 1964, Commun ACM
+    /// 7(3):171-6).
+    /// </summary>
     private static int Distance(string a, string b)
     {
         var cost = new int[a.Length + 1, b.Length + 1];

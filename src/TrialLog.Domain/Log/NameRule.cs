@@ -35,7 +35,9 @@ public static class NameRule
 
     // The two that join and part letters belong to the spelling of some scripts; directions are refused with the controls.
     private static string WithoutInvisible(string text) => string.Concat(text.Where(c =>
-        !Blank.Contains(c) && (c is '\u200C' or '\u200D' || Quoted.Visible(c.ToString()) == "\uFFFD" || char.GetUnicodeCategory(c) != UnicodeCategory.Format)));
+        !Blank.Contains(c)
+            && (c is '\u200C' or '\u200D' || Quoted.Visible(c.ToString()) == "\uFFFD"
+            || char.GetUnicodeCategory(c) != UnicodeCategory.Format)));
 
     // Letters and signs to Unicode, nothing to the eye: the Hangul fillers and the empty Braille cell.
     private const string Blank = "\u115F\u1160\u3164\uFFA0\u2800";

@@ -4,7 +4,10 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Domain.Log;
 
-/// <summary>What free text (notes, a place, the reason for leaving a piece out) may hold: up to 4,000 characters, line breaks and tabs but no other controls.</summary>
+/// <summary>
+/// What free text (notes, a place, the reason for leaving a piece out) may hold: up to 4,000 characters, line breaks and tabs but no other
+/// controls.
+/// </summary>
 public static class NoteRule
 {
     /// <summary>The longest text, in UTF-16 code units.</summary>

@@ -29,6 +29,8 @@ public sealed record Paddler
     /// <summary>What trial outings look like.</summary>
     public TrialHabits Trials { get; init; } = TrialHabits.Untold;
 
-    /// <summary>The smallest change of speed that matters, in percent, above 0 to 5; null for the default 0.3 % (Bonetti and Hopkins 2010).</summary>
+    /// <summary>
+    /// The smallest change of speed that matters, in percent, above 0 to 5; null for the default 0.3 % (Bonetti and Hopkins 2010).
+    /// </summary>
     public double? WorthwhilePercent { get; init; }
 }

@@ -68,8 +68,10 @@ public sealed record Piece
     /// <summary>Says what is wrong with a piece of that distance and time, or null where the speed can be believed.</summary>
     public static string? ProblemWithSpeed(Distance distance, PieceTime time) => (distance.Metres / time.Seconds) switch
     {
-        > FastestMetresPerSecond => $"{distance} in {time} is {distance.Metres / time.Seconds:0.0} m/s, faster than any paddled piece; check distance and time.",
-        < SlowestMetresPerSecond => $"{distance} in {time} is {distance.Metres / time.Seconds:0.00} m/s, slower than drifting; check distance and time.",
+        > FastestMetresPerSecond => $"{distance} in {time} is {distance.Metres / time.Seconds:0.0} m/s, faster than any paddled piece; " +
+            $"check distance and time.",
+        < SlowestMetresPerSecond => $"{distance} in {time} is {distance.Metres / time.Seconds:0.00} m/s, slower than drifting; " +
+            $"check distance and time.",
         _ => null,
     };
 }

@@ -2,7 +2,9 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Domain.Log;
 
-/// <summary>What a paddler's trial outings look like: told once, changed for one outing where that differs. What is null was not told.</summary>
+/// <summary>
+/// What a paddler's trial outings look like: told once, changed for one outing where that differs. What is null was not told.
+/// </summary>
 public sealed record TrialHabits
 {
     /// <summary>Nothing told.</summary>
@@ -20,6 +22,8 @@ public sealed record TrialHabits
     /// <summary>How pieces are timed.</summary>
     public TimedBy? TimedBy { get; init; }
 
-    /// <summary>What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005 (chosen, no source).</summary>
+    /// <summary>
+    /// What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005 (chosen, no source).
+    /// </summary>
     public double? PricePercent { get; init; }
 }

@@ -30,7 +30,9 @@ public sealed class Alignment
     /// <summary>Inches above the start length of a paddle so set, in that hull with that blade length.</summary>
     public double Align(Length length, Hull hull, Length blade) => length.InchesMoreThan(Start) - Shift(hull, blade);
 
-    /// <summary>The overall length in inches whose aligned length is <paramref name="aligned"/>; the inverse of <see cref="Align"/>.</summary>
+    /// <summary>
+    /// The overall length in inches whose aligned length is <paramref name="aligned"/>; the inverse of <see cref="Align"/>.
+    /// </summary>
     public double LengthInches(double aligned, Hull hull, Length blade) => Start.Inches + aligned + Shift(hull, blade);
 
     /// <summary>A length in one hull with one blade, carried over to another hull and blade.</summary>
@@ -38,7 +40,9 @@ public sealed class Alignment
     public Length Carried(Length length, Hull from, Length fromBlade, Hull to, Length toBlade) =>
         length.PlusInches(Shift(to, toBlade) - Shift(from, fromBlade));
 
-    /// <summary>How far the two rules may be off when a length is carried over, inches, one standard deviation; 0 where hull and blade stay.</summary>
+    /// <summary>
+    /// How far the two rules may be off when a length is carried over, inches, one standard deviation; 0 where hull and blade stay.
+    /// </summary>
     public static double CarriedSpreadInches(Hull from, Length fromBlade, Hull to, Length toBlade) => Math.Sqrt(
         (from.Id == to.Id ? 0 : 2 * SeatHeightRule.SpreadInches * SeatHeightRule.SpreadInches)
         + Math.Pow(ExposedShaftRule.SpreadPerInch * toBlade.InchesMoreThan(fromBlade), 2));

@@ -28,7 +28,9 @@ public static class BodyChecks
     /// <summary>What a measure is called in a sentence, with its article: <c>a seated reach</c>.</summary>
     public static string Name(BodyMeasure measure) => Believed[measure].Name;
 
-    /// <summary>Says what is wrong with one measure by itself, asking whether another unit was meant; null where it is believable.</summary>
+    /// <summary>
+    /// Says what is wrong with one measure by itself, asking whether another unit was meant; null where it is believable.
+    /// </summary>
     public static string? ProblemWith(BodyMeasure measure, Length length, LengthUnit unit = LengthUnit.Inches) =>
         Believed[measure].Problem(length, unit);
 
@@ -47,18 +49,25 @@ public static class BodyChecks
 
         MustBeBelow(body.SeatedReach, body.Stature, "seated reach", "stature", "measure the reach from the seat, not from the floor");
         MustBeBelow(body.EyeHeight, body.Stature, "sitting eye height", "stature", "measure the eye height from the seat");
-        MustBeBelow(body.SittingShoulderHeight, body.SeatedReach, "sitting shoulder height", "seated reach", "measure both from the seat, the reach with the arm raised");
-        MustBeBelow(body.SittingShoulderHeight, body.EyeHeight, "sitting shoulder height", "sitting eye height", "measure both from the seat, sitting upright");
-        MustBeBelow(body.SeatedReach, body.OverheadReach, "seated reach", "overhead fingertip reach", "measure the reach to the middle of the palm");
-        MustBeBelow(body.OverheadReach, body.Stature, "overhead fingertip reach", "stature", "measure it from the seat, not from the floor");
-        MustBeBelow(body.PalmLength, body.HandLength, "palm length", "hand length", "measure the palm to the root of the middle finger, the hand to its tip");
-        MustBeBelow(body.EyeHeight, body.SeatedReach, "sitting eye height", "seated reach", "measure both from the seat, the reach with the arm raised");
+        MustBeBelow(body.SittingShoulderHeight, body.SeatedReach, "sitting shoulder height", "seated reach",
+            "measure both from the seat, the reach with the arm raised");
+        MustBeBelow(body.SittingShoulderHeight, body.EyeHeight, "sitting shoulder height", "sitting eye height",
+            "measure both from the seat, sitting upright");
+        MustBeBelow(body.SeatedReach, body.OverheadReach, "seated reach", "overhead fingertip reach",
+            "measure the reach to the middle of the palm");
+        MustBeBelow(body.OverheadReach, body.Stature, "overhead fingertip reach", "stature",
+            "measure it from the seat, not from the floor");
+        MustBeBelow(body.PalmLength, body.HandLength, "palm length", "hand length",
+            "measure the palm to the root of the middle finger, the hand to its tip");
+        MustBeBelow(body.EyeHeight, body.SeatedReach, "sitting eye height", "seated reach",
+            "measure both from the seat, the reach with the arm raised");
         return problems;
 
         void MustBeBelow(Length? lower, Length? upper, string lowerName, string upperName, string advice)
         {
             if (lower is { } low && upper is { } high && low >= high)
-                problems.Add($"The {lowerName} of {Spoken.ToTenth(low, unit)} is not below the {upperName} of {Spoken.ToTenth(high, unit)}; {advice}.");
+                problems.Add($"The {lowerName} of {Spoken.ToTenth(low, unit)} is not below the {upperName} of " +
+                    $"{Spoken.ToTenth(high, unit)}; {advice}.");
         }
     }
 
@@ -97,15 +106,23 @@ public static class BodyChecks
         Share(body.PalmLength, "palm length", 0.05, 0.087);
 
         if (ReachTooFar(body) is { } off)
-            questions.Add($"A seated reach of {Spoken.ToTenth(body.SeatedReach!.Value, unit)} is {Spoken.Amount(Math.Abs(off), unit)} {(off > 0 ? "more" : "less")} than your other measures suggest, so it is not taken. Is it to the middle of the palm, not to the fingertip? In {(unit == LengthUnit.Inches ? "inches, not cm" : "cm, not inches")}? If it is right, tell the overhead fingertip reach too, or mend the other measures.");
+            questions.Add(
+                $"A seated reach of {Spoken.ToTenth(body.SeatedReach!.Value, unit)} is {Spoken.Amount(Math.Abs(off), unit)} " +
+                $"{(off > 0 ? "more" : "less")} than your other measures suggest, so it is not taken. Is it to the middle of the palm, " +
+                $"not to the fingertip? In {(unit == LengthUnit.Inches ? "inches, not cm" : "cm, not inches")}? If it is right, tell the " +
+                $"overhead fingertip reach too, or mend the other measures.");
         if (BodySurvey.IsBelow(body))
-            questions.Add("The survey has no adult so small, so its lines do not reach here: go by a reach measured with the arm raised, and expect to end up further from it.");
+            questions.Add("The survey has no adult so small, so its lines do not reach here: go by a reach measured with the arm raised, " +
+                "and expect to end up further from it.");
 
         if (known is { } paddle && StartLength.From(body, null) is { Basis: not StartLengthBasis.Nothing } start)
         {
             double more = paddle.InchesMoreThan(start.Length);
             if (Math.Abs(more) > 3 * start.SpreadInches)
-                questions.Add($"The paddle that you say suits is {Spoken.Amount(Math.Abs(more), unit)} {(more > 0 ? "longer" : "shorter")} than your body measures suggest; is its length from the tip of the blade to the top of the grip, and are the measures right?");
+                questions.Add(
+                    $"The paddle that you say suits is {Spoken.Amount(Math.Abs(more), unit)} {(more > 0 ? "longer" : "shorter")} than " +
+                    $"your body measures suggest; is its length from the tip of the blade to the top of the grip, and are " +
+                    $"the measures right?");
         }
 
         return questions;
@@ -116,7 +133,8 @@ public static class BodyChecks
                 return;
             double share = part.Inches / stature.Inches;
             if (share < least || share > most)
-                questions.Add($"A {name} of {Spoken.ToTenth(part, unit)} is unusually {(share < least ? "little" : "much")} for a stature of {Spoken.ToTenth(stature, unit)}; are both right?");
+                questions.Add($"A {name} of {Spoken.ToTenth(part, unit)} is unusually {(share < least ? "little" : "much")} for a " +
+                    $"stature of {Spoken.ToTenth(stature, unit)}; are both right?");
         }
     }
 

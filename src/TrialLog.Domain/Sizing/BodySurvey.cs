@@ -48,9 +48,12 @@ public static class BodySurvey
         new(5.9804, 1.5791, [(BodyMeasure.ArmSpan, 0.6260)]),
         new(-2.7590, 1.5622, [(BodyMeasure.Stature, 0.7735)]),
         new(-3.8053, 1.5317, [(BodyMeasure.Stature, 0.6703), (BodyMeasure.SittingShoulderHeight, 0.3450)]),
-        new(-0.4544, 1.4468, [(BodyMeasure.SittingShoulderHeight, 0.7891), (BodyMeasure.ShoulderElbow, 1.1238), (BodyMeasure.ElbowGrip, 1.1933)]),
+        new(-0.4544, 1.4468,
+            [(BodyMeasure.SittingShoulderHeight, 0.7891), (BodyMeasure.ShoulderElbow, 1.1238), (BodyMeasure.ElbowGrip, 1.1933)]),
         new(-4.7652, 1.5040, [(BodyMeasure.Stature, 0.5747), (BodyMeasure.EyeHeight, 0.4985)]),
-        new(-2.3620, 1.4212, [(BodyMeasure.Stature, 0.2383), (BodyMeasure.SittingShoulderHeight, 0.5803), (BodyMeasure.ShoulderElbow, 0.7508), (BodyMeasure.ElbowGrip, 0.8835)]),
+        new(-2.3620, 1.4212,
+            [(BodyMeasure.Stature, 0.2383), (BodyMeasure.SittingShoulderHeight, 0.5803), (BodyMeasure.ShoulderElbow, 0.7508),
+            (BodyMeasure.ElbowGrip, 0.8835)]),
         new(-1.0787, 1.4381, [(BodyMeasure.Stature, 0.4202), (BodyMeasure.ArmSpan, 0.3193)]),
         new(-3.8392, 1.3369, [(BodyMeasure.EyeHeight, 0.8570), (BodyMeasure.ShoulderElbow, 0.9280), (BodyMeasure.ElbowGrip, 1.0374)]),
         new(-2.2671, 1.3071, [(BodyMeasure.SittingShoulderHeight, 0.7822), (BodyMeasure.ArmSpan, 0.4832)]),
@@ -61,10 +64,12 @@ public static class BodySurvey
     ];
 
     /// <summary>The surest line among those whose measures are all known, tape readings allowed for; null where none is.</summary>
-    public static ReachLine? BestLine(BodyMeasures body) => Lines.Where(line => line.IsKnown(body)).MinBy(line => line.SpreadWithReadingsInches);
+    public static ReachLine? BestLine(BodyMeasures body) =>
+        Lines.Where(line => line.IsKnown(body)).MinBy(line => line.SpreadWithReadingsInches);
 
     /// <summary>Whether the survey has nobody so small: one of the measures is below its smallest.</summary>
-    public static bool IsBelow(BodyMeasures body) => SmallestInches.Any(smallest => body[smallest.Key] is { } length && length.Inches < smallest.Value);
+    public static bool IsBelow(BodyMeasures body) =>
+        SmallestInches.Any(smallest => body[smallest.Key] is { } length && length.Inches < smallest.Value);
 }
 
 /// <summary>A straight line from some body measures to seated reach.</summary>
@@ -97,7 +102,8 @@ public sealed record ReachLine(double InterceptInches, double SpreadInches, IRea
     /// <summary>Seated reach in inches.</summary>
     /// <exception cref="InvalidOperationException">One of its measures is unknown.</exception>
     public double ReachInches(BodyMeasures body) =>
-        InterceptInches + Terms.Sum(term => term.PerInch * (body[term.Measure] ?? throw new InvalidOperationException($"{term.Measure} is unknown.")).Inches);
+        InterceptInches + Terms.Sum(
+            term => term.PerInch * (body[term.Measure] ?? throw new InvalidOperationException($"{term.Measure} is unknown.")).Inches);
 
     /// <summary>
     /// Error of a measure that one takes alone with a tape, inches, one standard deviation: a quarter inch, half of it for a hand laid on a

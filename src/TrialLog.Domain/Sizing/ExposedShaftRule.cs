@@ -11,7 +11,9 @@ public static class ExposedShaftRule
     /// <summary>The blade length that start lengths are meant for, 18.5 in. From memory of common solo blades, no source.</summary>
     public static readonly Length ReferenceBlade = Length.FromInches(18.5);
 
-    /// <summary>How far the rule may be off for each inch that two blades differ, inches, one standard deviation. Chosen, no source.</summary>
+    /// <summary>
+    /// How far the rule may be off for each inch that two blades differ, inches, one standard deviation. Chosen, no source.
+    /// </summary>
     public const double SpreadPerInch = 0.25;
 
     /// <summary>Inches a paddle with that blade is longer overall than one with the reference blade.</summary>

@@ -6,7 +6,9 @@ namespace TrialLog.Domain.Sizing;
 /// <summary>What is known of the best length in one hull with one blade, and what to order on it.</summary>
 public sealed record OrderLine
 {
-    /// <summary>The share within a quarter inch from which a length is sure enough to be ordered without a second thought. Chosen, no source.</summary>
+    /// <summary>
+    /// The share within a quarter inch from which a length is sure enough to be ordered without a second thought. Chosen, no source.
+    /// </summary>
     public const double SureEnough = 0.6;
 
     /// <summary>The least that a paddle is ordered long, inches. Chosen, no source: two cuts by a quarter inch.</summary>
@@ -89,17 +91,22 @@ public sealed record OrderLine
     public string Risk(LengthUnit unit)
     {
         string range = Spoken.Range(LikelyLow, LikelyHigh, unit);
-        string percent = GainLeftPercent < 0.01 ? "under 0.01%" : GainLeftPercent.ToString(GainLeftPercent < 0.995 ? "0.00" : "0.0", System.Globalization.CultureInfo.InvariantCulture) + "%";
-        string cost = $"{percent} of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in {Spoken.Duration(GoalSeconds)}";
+        string percent = GainLeftPercent < 0.01 ? "under 0.01%"
+            : GainLeftPercent.ToString(GainLeftPercent < 0.995 ? "0.00" : "0.0", System.Globalization.CultureInfo.InvariantCulture) + "%";
+        string cost = $"{percent} of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in " +
+            $"{Spoken.Duration(GoalSeconds)}";
         if (NotNow)
             return "Do not order yet: soreness that was logged has not gone. Rest first; when it no longer hurts, test again.";
         if (!DiminishingReturns)
-            return $"Better test first. If you order today, expect to lose {cost}, on average; your best length may be anywhere from {range}. If you must order, order long.";
+            return $"Better test first. If you order today, expect to lose {cost}, on average; your best length may be anywhere from " +
+                $"{range}. If you must order, order long.";
         if (Pieces == 0)
-            return $"You have not paddled this hull yet: this comes by rule (likely {range}). Set or borrow a paddle of this length in this hull before you order.";
+            return $"You have not paddled this hull yet: this comes by rule (likely {range}). Set or borrow a paddle of this length in " +
+                $"this hull before you order.";
         string ready = $"Ready to order. On average more testing could gain {cost}.";
         return WithinQuarterInch >= SureEnough
-            ? $"{ready} There is a {Spoken.Chance(WithinQuarterInch)} chance that it is within {Spoken.Fraction(0.25, unit)} of your best length."
+            ? $"{ready} There is a {Spoken.Chance(WithinQuarterInch)} chance that it is within {Spoken.Fraction(0.25, unit)} " +
+                $"of your best length."
             : $"{ready} The exact length is not certain (likely {range}), but that costs little speed, so order long and cut.";
     }
 
@@ -108,7 +115,8 @@ public sealed record OrderLine
         : now.InchesMoreThan(CutTo) switch
         {
             > 0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}: it can be cut, by {Spoken.Fraction(more, unit)} in all.",
-            < -0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}, {Spoken.Fraction(-more, unit)} too short: it takes a new shaft.",
+            < -0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}, {Spoken.Fraction(-more, unit)} too short: " +
+                $"it takes a new shaft.",
             _ => $"Yours is {Spoken.ToQuarter(now, unit)}: leave it as it is.",
         };
 }

@@ -28,7 +28,8 @@ public sealed record OrderSheet(
     public IReadOnlyList<string> ForTheMaker =>
     [
         "Overall length is from the tip of the blade to the top of the grip, in a straight line, grip fitted.",
-        "Blade length is from the tip to the throat. If your blade of this name is longer or shorter than stated, tell me: the paddle then changes by as much (common practice, no source).",
+        "Blade length is from the tip to the throat. If your blade of this name is longer or shorter than stated, tell me: the paddle " +
+            "then changes by as much (common practice, no source).",
         $"Tolerance: {Spoken.Fraction(ToleranceInches, Unit)} either way; if it must be off, then long, never short.",
         "Build it to the order length; leave the grip unglued or use hot-melt glue, so that I can cut the grip end.",
     ];
@@ -36,8 +37,10 @@ public sealed record OrderSheet(
     /// <summary>How to come down from the order length to the length to cut to.</summary>
     public IReadOnlyList<string> Cutting =>
     [
-        $"Cut long first. Paddle the order length, then take off {Spoken.Fraction(0.25, Unit)} at a time, at the grip end; stop at the cut length, or earlier if it feels right.",
-        "Measure the whole paddle before every cut, grip on. Wear eye protection and a dust mask, and bind the shaft with tape where you saw it.",
+        $"Cut long first. Paddle the order length, then take off {Spoken.Fraction(0.25, Unit)} at a time, at the grip end; stop at the " +
+            $"cut length, or earlier if it feels right.",
+        "Measure the whole paddle before every cut, grip on. Wear eye protection and a dust mask, and bind the shaft with " +
+            "tape where you saw it.",
     ];
 
     /// <summary>Cautions that go with the sheet.</summary>

@@ -57,9 +57,14 @@ public static class OrderSheetText
         text.Append($"# {Title(sheet, Escaped)}\n\n");
         if (sheet.Lines.Count > 0)
         {
-            text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on |\n|---|---|---|---|---|---|---|\n");
+            text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on " +
+                $"|\n|---|---|---|---|---|---|---|\n");
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | {(line.NotNow ? "not yet" : $"**{Spoken.ToQuarter(line.CutTo, sheet.Unit)}**")} | {(line.NotNow ? "not yet" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
+                text.Append(
+                    $"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | " +
+                    $"{(line.NotNow ? "not yet" : $"**{Spoken.ToQuarter(line.CutTo, sheet.Unit)}**")} | " +
+                    $"{(line.NotNow ? "not yet" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} " +
+                    $"| {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Said(line, sheet.Unit)}\n");
@@ -93,7 +98,9 @@ public static class OrderSheetText
         $"Order sheet: {written(sheet.Paddler)}, {sheet.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}";
 
     private static string Steering(OrderSheet sheet, OrderSheetSteering line) =>
-        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} ({Spoken.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), {(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
+        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} " +
+            $"({Spoken.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), " +
+            $"{(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
 
     private static string Said(OrderLine line, LengthUnit unit) =>
         line.Own(unit) is { } own ? $"{line.Risk(unit)} {own}" : line.Risk(unit);

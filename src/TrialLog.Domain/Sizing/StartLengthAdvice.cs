@@ -11,7 +11,8 @@ public static class StartLengthAdvice
 
     /// <summary>The central 90 % range of the best length around a start length.</summary>
     public static (Length Low, Length High) LikelyRange(StartLength start) =>
-        (start.Length.PlusInches(-Math.Min(start.Length.Inches, Ninety * start.SpreadInches)), start.Length.PlusInches(Ninety * start.SpreadInches));
+        (start.Length.PlusInches(-Math.Min(start.Length.Inches, Ninety * start.SpreadInches)),
+            start.Length.PlusInches(Ninety * start.SpreadInches));
 
     /// <summary>How the start length came about, in one or two sentences.</summary>
     public static string Explain(BodyMeasures body, Length? known, LengthUnit unit)
@@ -23,11 +24,14 @@ public static class StartLengthAdvice
             StartLengthBasis.KnownPaddle =>
                 $"A paddle of {length} already suits in a solo canoe; no body measure says more than that.",
             StartLengthBasis.SeatedReach =>
-                $"Your seated reach is {length}: with the paddle upright beside the hip, the top of the grip falls in the middle of the palm (common practice, no source).",
+                $"Your seated reach is {length}: with the paddle upright beside the hip, the top of the grip falls in the middle of the " +
+                    $"palm (common practice, no source).",
             StartLengthBasis.OverheadReach =>
-                $"Your fingertip reaches {Spoken.ToTenth(body.OverheadReach!.Value, unit)} above the seat, the middle of your palm about {length}: with the paddle upright beside the hip, the top of the grip falls there (common practice, no source).",
+                $"Your fingertip reaches {Spoken.ToTenth(body.OverheadReach!.Value, unit)} above the seat, the middle of your palm about " +
+                    $"{length}: with the paddle upright beside the hip, the top of the grip falls there (common practice, no source).",
             StartLengthBasis.Stature =>
-                $"A stature of {Spoken.ToTenth(body.Stature!.Value, unit)} goes with a seated reach of about {length} (ANSUR II, 6,068 adults), but people of one height differ by up to {Spoken.Amount(9, unit)}.",
+                $"A stature of {Spoken.ToTenth(body.Stature!.Value, unit)} goes with a seated reach of about {length} (ANSUR II, 6,068 " +
+                    $"adults), but people of one height differ by up to {Spoken.Amount(9, unit)}.",
             StartLengthBasis.SomeMeasures =>
                 $"{Listed(body)} suggest a seated reach of about {length} (ANSUR II, 6,068 adults).",
             _ => $"Nothing is known of the body, so this is the average adult's seated reach, {length} (ANSUR II, 6,068 adults).",
@@ -74,7 +78,9 @@ public static class StartLengthAdvice
     {
         BodyMeasures then = body;
         foreach (BodyMeasure measure in more)
-            then = then.With(measure, body[measure] ?? Length.FromInches(measure == BodyMeasure.SeatedReach && BodySurvey.BestLine(body) is { } line ? Math.Max(0, line.ReachInches(body)) : 20));
+            then = then.With(
+                measure, body[measure] ?? Length.FromInches(
+                measure == BodyMeasure.SeatedReach && BodySurvey.BestLine(body) is { } line ? Math.Max(0, line.ReachInches(body)) : 20));
         return StartLength.From(then, known).SpreadInches;
     }
 
@@ -96,6 +102,7 @@ public sealed record Improvement(BodyMeasure Measure, double FromInches, double 
     public string Says(LengthUnit unit)
     {
         string from = Spoken.Amount(FromInches, unit);
-        return $"Measure your {BodyChecks.Name(Measure).Split(' ', 2)[1]}: it cuts the uncertainty from {from[..from.IndexOf(' ')]} to {Spoken.Amount(ToInches, unit)}.";
+        return $"Measure your {BodyChecks.Name(Measure).Split(' ', 2)[1]}: it cuts the uncertainty from {from[..from.IndexOf(' ')]} to " +
+            $"{Spoken.Amount(ToInches, unit)}.";
     }
 }

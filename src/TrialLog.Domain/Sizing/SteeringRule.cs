@@ -26,10 +26,12 @@ public static class SteeringRule
     public static IReadOnlyList<string> Advice(bool large) =>
     [
         "A steering paddle is personal: this is a length to begin with, never one tuned for speed.",
-        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few sessions in sheltered water before you order or cut.",
+        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few sessions in sheltered water " +
+            "before you order or cut.",
         "Try the strokes you steer with most: post, draw, poke, and forward strokes between them.",
         large
-            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves: a long shaft lifts the top hand, and that is what a large blade forbids."
+            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves: a long shaft lifts the top " +
+                "hand, and that is what a large blade forbids."
             : "Leave it long at first: a shaft can be cut, not grown.",
     ];
 
@@ -56,7 +58,8 @@ public static class SteeringRule
         return new(
             length, length.PlusInches(-GiveOrTakeInches), length.PlusInches(GiveOrTakeInches), large,
             large
-                ? "The blade is large: the longer it is, the longer the paddle, but with the top hand kept lower than for forward strokes, so this is shorter than the exposed-shaft rule alone would give."
+                ? "The blade is large: the longer it is, the longer the paddle, but with the top hand kept lower than for forward " +
+                    "strokes, so this is shorter than the exposed-shaft rule alone would give."
                 : "The blade is not much larger than a forward blade, so the length is much as for forward paddling.");
     }
 }

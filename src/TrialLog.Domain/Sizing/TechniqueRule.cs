@@ -9,7 +9,9 @@ namespace TrialLog.Domain.Sizing;
 /// </summary>
 public static class TechniqueRule
 {
-    /// <summary>How far the rule itself may be off for a paddler, inches of hand height, one standard deviation. Chosen, no source.</summary>
+    /// <summary>
+    /// How far the rule itself may be off for a paddler, inches of hand height, one standard deviation. Chosen, no source.
+    /// </summary>
     public const double RuleSpreadInches = 1.5;
 
     /// <summary>Error of a hand height judged by eye, inches, one standard deviation. Chosen, no source.</summary>
@@ -29,7 +31,8 @@ public static class TechniqueRule
 
     /// <summary>The shoulder caution.</summary>
     public const string ShoulderCaution =
-        "A top hand above the head cannot take body weight and loads the shoulder: shorten the paddle before anything else, and stop if the shoulder hurts; a clinician and a qualified coach decide.";
+        "A top hand above the head cannot take body weight and loads the shoulder: shorten the paddle before anything else, and stop if " +
+            "the shoulder hurts; a clinician and a qualified coach decide.";
 
     /// <summary>What one check implies.</summary>
     public static TechniqueImplication Implied(TechniqueCheck check)
@@ -48,7 +51,8 @@ public static class TechniqueRule
     /// </summary>
     /// <param name="checks">Each check's aligned length and what it implies.</param>
     /// <returns>Mean and spread in aligned inches; null without any check.</returns>
-    public static (double AlignedInches, double SpreadInches)? Together(IEnumerable<(double AlignedInches, TechniqueImplication Implied)> checks)
+    public static (double AlignedInches, double SpreadInches)? Together(
+        IEnumerable<(double AlignedInches, TechniqueImplication Implied)> checks)
     {
         double weights = 0, sum = 0, rule = 0;
         foreach ((double aligned, TechniqueImplication implied) in checks)
@@ -65,7 +69,8 @@ public static class TechniqueRule
 
 /// <summary>What a technique check implies: weak evidence on the best length.</summary>
 /// <param name="ChangeInches">Implied change of overall length, inches; negative: shorten.</param>
-/// <param name="RuleSpreadInches">How far the rule may be off for this paddler, inches of length, one standard deviation; common to all their checks.</param>
+/// <param name="RuleSpreadInches">How far the rule may be off for this paddler, inches of length, one standard deviation; common to all
+/// their checks.</param>
 /// <param name="ReadingSpreadInches">Error of this reading, inches of length, one standard deviation; its own.</param>
 /// <param name="Overhead">Whether the top hand was above the crown of the head.</param>
 public sealed record TechniqueImplication(double ChangeInches, double RuleSpreadInches, double ReadingSpreadInches, bool Overhead)

@@ -158,7 +158,8 @@ public static class Accents
     private static char? TryJoin(char letter, char mark) =>
         letter - FirstLead is >= 0 and < 19 and var lead && mark - FirstVowel is >= 0 and < Vowels and var vowel
             ? (char)(FirstSyllable + (lead * Vowels + vowel) * Tails)
-        : letter - FirstSyllable is >= 0 and < Syllables and var open && open % Tails == 0 && mark - BeforeTails is > 0 and < Tails and var tail
+        : letter - FirstSyllable is >= 0 and < Syllables and var open && open % Tails == 0
+            && mark - BeforeTails is > 0 and < Tails and var tail
             ? (char)(letter + tail)
         : Together.TryGetValue((letter, mark), out char one) ? one : null;
 }

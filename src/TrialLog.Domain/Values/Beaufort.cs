@@ -22,7 +22,8 @@ public readonly partial record struct Beaufort
     public static Beaufort FromNumber(int number) =>
         number is >= 0 and <= 12 ? new Beaufort(number) : throw new InvalidValueException("Wind is a Beaufort number, 0 to 12.");
 
-    [GeneratedRegex(@"^\s*(?:(?:F|Bft|Beaufort|Force)\s*)?(?<number>[0-9]{1,2})(?:\.0)?(?:\s*(?:Bft|Beaufort))?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*(?:(?:F|Bft|Beaufort|Force)\s*)?(?<number>[0-9]{1,2})(?:\.0)?(?:\s*(?:Bft|Beaufort))?\s*$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 
     /// <summary>Reads a whole number from 0 to 12: <c>4</c>, <c>F4</c>, <c>4 Bft</c>.</summary>

@@ -23,8 +23,10 @@ public sealed record BelievedRange(string Name, Length Shortest, Length Longest)
         return (Believes(inches / 2.54), Believes(centimetres)) switch
         {
             (true, _) => $"{name} of {Number(inches)} in is {Metres(length)}; did you mean {Number(inches)} cm?",
-            (_, true) => $"{name} of {Number(centimetres)} cm is {Number(Math.Round(inches, 1))} in; did you mean {Number(centimetres)} in?",
-            _ => $"{name} of {Spoken.ToTenth(length, unit)} is not believable ({Spoken.ToTenth(Shortest, unit)} to {Spoken.ToTenth(Longest, unit)}); check the number and its unit.",
+            (_, true) => $"{name} of {Number(centimetres)} cm is {Number(Math.Round(inches, 1))} in; did you mean " +
+                $"{Number(centimetres)} in?",
+            _ => $"{name} of {Spoken.ToTenth(length, unit)} is not believable ({Spoken.ToTenth(Shortest, unit)} to " +
+                $"{Spoken.ToTenth(Longest, unit)}); check the number and its unit.",
         };
     }
 

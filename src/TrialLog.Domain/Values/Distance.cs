@@ -58,7 +58,8 @@ public readonly partial record struct Distance : IComparable<Distance>
             return false;
         }
 
-        decimal value = decimal.Parse(match.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        decimal value = decimal.Parse(
+            match.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         long perUnit = match.Groups["unit"].Value.ToLowerInvariant() switch
         {
             "km" => 1000 * MicrometresPerMetre,

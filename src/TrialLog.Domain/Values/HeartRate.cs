@@ -19,7 +19,8 @@ public readonly record struct HeartRate
     /// <summary>A heart rate of so many beats a minute.</summary>
     /// <exception cref="InvalidValueException">Not between 25 and 250.</exception>
     public static HeartRate FromBeatsPerMinute(int beats) =>
-        beats is >= Lowest and <= Highest ? new HeartRate(beats) : throw new InvalidValueException("A heart rate lies between 25 and 250 a minute.");
+        beats is >= Lowest and <= Highest ? new HeartRate(beats)
+            : throw new InvalidValueException("A heart rate lies between 25 and 250 a minute.");
 
     /// <summary>Reads <c>142</c> or <c>142 bpm</c>; decimals are rounded.</summary>
     public static bool TryParse(string? text, out HeartRate rate, [NotNullWhen(false)] out string? problem)

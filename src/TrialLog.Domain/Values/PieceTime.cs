@@ -46,7 +46,10 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
         """, RegexOptions.IgnorePatternWhitespace | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 
-    /// <summary>Reads <c>5:32</c>, <c>5:32.4</c>, <c>1:02:10</c>, <c>332s</c>, <c>332.4</c> (seconds), <c>45min</c>, <c>1h 30min</c>, <c>5m32s</c>, <c>5'32"</c>.</summary>
+    /// <summary>
+    /// Reads <c>5:32</c>, <c>5:32.4</c>, <c>1:02:10</c>, <c>332s</c>, <c>332.4</c> (seconds), <c>45min</c>, <c>1h 30min</c>, <c>5m32s</c>,
+    /// <c>5'32"</c>.
+    /// </summary>
     /// <exception cref="InvalidValueException">It cannot be read as a time, or is not between 1 s and 48 h.</exception>
     public static PieceTime Parse(string text) =>
         TryParse(text, out PieceTime time, out string? problem) ? time : throw new InvalidValueException(problem);

@@ -27,7 +27,8 @@ public static class Plausible
     /// <summary>Says what is wrong with a blade length on a paddle whose shortest overall length is given, or null.</summary>
     public static string? ProblemWithBlade(Length blade, Length shortestPaddle) =>
         Blade.Problem(blade)
-        ?? (blade >= shortestPaddle ? $"A blade of {blade} is longer than the whole paddle of {shortestPaddle}; a blade is measured from its tip to the throat." : null);
+        ?? (blade >= shortestPaddle ? $"A blade of {blade} is longer than the whole paddle of {shortestPaddle}; a blade is measured from " +
+            $"its tip to the throat." : null);
 
     /// <summary>Says what is wrong with a seat height, sit bones to waterline, or null.</summary>
     public static string? ProblemWithSeatHeight(Length seatHeight) => Seat.Problem(seatHeight);
@@ -35,9 +36,12 @@ public static class Plausible
     /// <summary>The first day believed of an outing, 1950-01-01.</summary>
     public static readonly DateOnly FirstDay = new(1950, 1, 1);
 
-    /// <summary>Says what is wrong with the day of an outing, or null. One day ahead is believed: somewhere it already is tomorrow.</summary>
+    /// <summary>
+    /// Says what is wrong with the day of an outing, or null. One day ahead is believed: somewhere it already is tomorrow.
+    /// </summary>
     public static string? ProblemWithDate(DateOnly date, DateOnly today) =>
-        date > today.AddDays(1) ? $"{date:yyyy-MM-dd} is in the future (today is {today:yyyy-MM-dd}); an outing is logged once it was paddled."
+        date > today.AddDays(1) ? $"{date:yyyy-MM-dd} is in the future (today is {today:yyyy-MM-dd}); an outing is logged " +
+            $"once it was paddled."
         : date < FirstDay ? $"{date:yyyy-MM-dd} is before {FirstDay:yyyy}; check the year."
         : null;
 }

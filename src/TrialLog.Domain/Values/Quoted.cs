@@ -12,7 +12,9 @@ public static class Quoted
         return visible.Length <= most ? visible : visible[..(char.IsHighSurrogate(visible[most - 1]) ? most - 1 : most)] + "…";
     }
 
-    /// <summary>The whole text with control and direction-changing characters replaced by <c>�</c>, so that it cannot drive a terminal.</summary>
+    /// <summary>
+    /// The whole text with control and direction-changing characters replaced by <c>�</c>, so that it cannot drive a terminal.
+    /// </summary>
     public static string Visible(string? text)
     {
         if (string.IsNullOrEmpty(text))

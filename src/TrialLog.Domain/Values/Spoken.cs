@@ -8,7 +8,9 @@ public static class Spoken
     /// <summary>A quarter inch, the step that paddles are tuned and cut in.</summary>
     public static readonly Length QuarterInch = Length.FromInches(0.25);
 
-    /// <summary>A length to the nearest quarter inch: <c>49 ¾ in</c>; with centimetres chosen, to the millimetre: <c>126.4 cm</c>.</summary>
+    /// <summary>
+    /// A length to the nearest quarter inch: <c>49 ¾ in</c>; with centimetres chosen, to the millimetre: <c>126.4 cm</c>.
+    /// </summary>
     public static string ToQuarter(Length length, LengthUnit unit) => unit == LengthUnit.Centimetres
         ? Decimals(length.Centimetres, 1) + " cm"
         : length.RoundedTo(QuarterInch).ToText();
@@ -22,13 +24,16 @@ public static class Spoken
         string first = Text(Math.Max(0, Math.Floor(from / step + 1e-6)) * step), last = Text(Math.Ceiling(to / step - 1e-6) * step);
         return first == last ? last : $"{first[..first.LastIndexOf(' ')]} to {last}";
 
-        string Text(double value) => metric ? Decimals(value, 1) + " cm" : Length.FromInches(Math.Min(value, Length.Longest.Inches)).ToText();
+        string Text(double value) => metric ? Decimals(value, 1) + " cm"
+            : Length.FromInches(Math.Min(value, Length.Longest.Inches)).ToText();
     }
 
     /// <summary>A length to the tenth of an inch or the millimetre, for body measures: <c>50.3 in</c>, <c>128 cm</c>.</summary>
     public static string ToTenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
 
-    /// <summary>A difference or a spread given in inches, to the tenth: <c>1.2 in</c>, <c>−0.8 in</c>; centimetres to the tenth: <c>3.1 cm</c>.</summary>
+    /// <summary>
+    /// A difference or a spread given in inches, to the tenth: <c>1.2 in</c>, <c>−0.8 in</c>; centimetres to the tenth: <c>3.1 cm</c>.
+    /// </summary>
     public static string Amount(double inches, LengthUnit unit)
     {
         double value = unit == LengthUnit.Centimetres ? inches * 2.54 : inches;
@@ -36,7 +41,9 @@ public static class Spoken
         return (value < 0 && digits != "0" ? "−" : "") + digits + (unit == LengthUnit.Centimetres ? " cm" : " in");
     }
 
-    /// <summary>A small length given in inches, to the sixteenth as it stands on a tape: <c>¼ in</c>; centimetres to the tenth: <c>0.6 cm</c>.</summary>
+    /// <summary>
+    /// A small length given in inches, to the sixteenth as it stands on a tape: <c>¼ in</c>; centimetres to the tenth: <c>0.6 cm</c>.
+    /// </summary>
     /// <exception cref="InvalidValueException">Negative, or over 10 m.</exception>
     public static string Fraction(double inches, LengthUnit unit) =>
         unit == LengthUnit.Centimetres ? Amount(inches, unit) : Length.FromInches(Math.Round(inches * 16) / 16).ToText();
@@ -94,5 +101,6 @@ public static class Spoken
     private const string Fractions = "¼½¾⅛⅜⅝⅞";
 
     private static string Decimals(double value, int digits) =>
-        Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString(digits == 0 ? "0" : "0." + new string('#', digits), CultureInfo.InvariantCulture);
+        Math.Round(value, digits, MidpointRounding.AwayFromZero)
+            .ToString(digits == 0 ? "0" : "0." + new string('#', digits), CultureInfo.InvariantCulture);
 }

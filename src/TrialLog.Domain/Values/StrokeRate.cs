@@ -22,7 +22,8 @@ public readonly record struct StrokeRate
     /// <summary>The nearest tenth of a stroke a minute.</summary>
     /// <exception cref="InvalidValueException">Not between 5 and 150.</exception>
     public static StrokeRate FromStrokesPerMinute(double strokes) =>
-        strokes is >= 5 and <= 150 ? new StrokeRate((int)Math.Round(strokes * 10)) : throw new InvalidValueException("A stroke rate lies between 5 and 150 a minute.");
+        strokes is >= 5 and <= 150 ? new StrokeRate((int)Math.Round(strokes * 10))
+            : throw new InvalidValueException("A stroke rate lies between 5 and 150 a minute.");
 
     /// <summary>Reads <c>58</c>, <c>58.5</c> or <c>58 spm</c>, rounded to a tenth.</summary>
     public static bool TryParse(string? text, out StrokeRate rate, [NotNullWhen(false)] out string? problem)

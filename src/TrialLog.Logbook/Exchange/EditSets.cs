@@ -36,7 +36,8 @@ internal sealed class EditSets
     public IEnumerable<string> Fields(Guid id) => _sets.TryGetValue(id, out var fields) ? fields.Keys : [];
 
     /// <summary>The edits of all fields together.</summary>
-    public IReadOnlySet<long> All(Guid id) => _sets.TryGetValue(id, out var fields) ? fields.Values.SelectMany(edits => edits).ToHashSet() : None;
+    public IReadOnlySet<long> All(Guid id) =>
+        _sets.TryGetValue(id, out var fields) ? fields.Values.SelectMany(edits => edits).ToHashSet() : None;
 
     /// <summary>As it is written in a file; null where there is nothing.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Written(Guid id) => _sets.TryGetValue(id, out var fields)
@@ -52,7 +53,8 @@ internal sealed class EditSets
         {
             foreach (string edit in edits)
             {
-                if (edit is not { Length: 16 } || !long.TryParse(edit, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out long number))
+                if (edit is not { Length: 16 }
+                    || !long.TryParse(edit, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out long number))
                     throw new InvalidValueException($"“{Quoted.Brief(edit)}” is not the number of an edit.");
                 Add(id, field, number);
             }

@@ -49,11 +49,14 @@ public sealed class Merge
     /// <summary>Compares a shared record with a logbook.</summary>
     /// <param name="here">The logbook.</param>
     /// <param name="file">The shared record.</param>
-    /// <param name="today">The day: outings of a later one are refused, as they are when typed; where it is not told, any day is believed.</param>
-    /// <exception cref="LogbookException">The logbook cannot be read, an outing's day cannot be believed, or an id in the file belongs to something else here.</exception>
+    /// <param name="today">The day: outings of a later one are refused, as they are when typed; where it is not told, any day is
+    /// believed.</param>
+    /// <exception cref="LogbookException">The logbook cannot be read, an outing's day cannot be believed, or an id in the file belongs to
+    /// something else here.</exception>
     public static MergePlan Plan(LogbookFile here, SharedRecord file, DateOnly? today = null)
     {
-        if (today is DateOnly day && file.Contents.Outings.Select(outing => Plausible.ProblemWithDate(outing.Date, day)).FirstOrDefault(problem => problem is not null) is string wrong)
+        if (today is DateOnly day && file.Contents.Outings.Select(outing => Plausible.ProblemWithDate(outing.Date, day))
+            .FirstOrDefault(problem => problem is not null) is string wrong)
             throw new LogbookException($"The record holds an outing that cannot be right: {wrong.TrimEnd('.')}; nothing was merged.");
         return new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
     }
@@ -65,14 +68,17 @@ public sealed class Merge
             if (!_here.Items.TryGetValue(item.Id, out SharedItem? mine))
                 Arrive(item);
             else if (mine.GetType() != item.GetType())
-                throw new LogbookException($"In the record, the id of {Name(_file, item)} belongs to a {mine.Kind()} of this logbook; nothing was merged: ask for the record again.");
+                throw new LogbookException($"In the record, the id of {Name(_file, item)} belongs to a {mine.Kind()} of this logbook; " +
+                    $"nothing was merged: ask for the record again.");
             else
                 Compare(mine, item);
         }
 
         foreach (Guid outing in _orders.Keys)
             AskOrder(outing);
-        foreach (Guid id in _file.Removed.Keys.OrderBy(id => _here.Items.TryGetValue(id, out SharedItem? item) ? Rank(item) : int.MaxValue).ToList())
+        foreach (
+            Guid id in _file.Removed.Keys.OrderBy(
+            id => _here.Items.TryGetValue(id, out SharedItem? item) ? Rank(item) : int.MaxValue).ToList())
             Leave(id);
         return new MergePlan(_here, file.Contents, _standby, _joinedInFile, _steps, _remarks, _same);
     }
@@ -98,7 +104,14 @@ public sealed class Merge
             if (_bothJoined.Contains(item.Id))
                 step.Always.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
             if (!removed && item is NamedItem named && SameNamed(named) is NamedItem other)
-                _steps[^1] = step with { MayBe = other.Id, Question = new MergeQuestion(item.Id, MergeQuestionKind.SameName, Name(_file, item), $"“{_here.ShownNames[other.Id]}” is here", $"“{named.Name}” is in the file"), Kind = MergeStepKind.Add };
+                _steps[^1] = step
+                    with
+                {
+                    MayBe = other.Id,
+                    Question = new MergeQuestion(item.Id, MergeQuestionKind.SameName, Name(_file, item),
+                    $"“{_here.ShownNames[other.Id]}” is here", $"“{named.Name}” is in the file"),
+                    Kind = MergeStepKind.Add
+                };
         }
         else if (item is SharedHull or SharedPaddle)
         {
@@ -113,7 +126,8 @@ public sealed class Merge
         {
             question = new MergeStep(MergeStepKind.Ask, item.Kind())
             {
-                Question = new MergeQuestion(item.Id, MergeQuestionKind.RemovedHere, $"{Name(_file, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "removed", "still there"),
+                Question = new MergeQuestion(item.Id, MergeQuestionKind.RemovedHere,
+                    $"{Name(_file, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "removed", "still there"),
             };
             _steps.Add(question);
             Follow(question);
@@ -152,13 +166,17 @@ public sealed class Merge
 
         if (_bothJoined.Contains(id))
         {
-            _steps.Add(new MergeStep(MergeStepKind.Learn, item.Kind()) { Always = [.. Learnt(id), new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true)] });
+            _steps.Add(
+                new MergeStep(MergeStepKind.Learn,
+                item.Kind())
+                { Always = [.. Learnt(id), new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true)] });
             return;
         }
 
         if (_joinedInFile.TryGetValue(id, out Guid into))
         {
-            Remove(id, item, $"{Name(_here, item)} was joined into {(NameOf(into) is { } name ? $"“{name}”" : "another")} there, and so it is here.");
+            Remove(id, item, $"{Name(_here, item)} was joined into {(NameOf(into) is { } name ? $"“{name}”" : "another")} " +
+                $"there, and so it is here.");
             return;
         }
 
@@ -188,7 +206,8 @@ public sealed class Merge
         {
             question = new MergeStep(MergeStepKind.Ask, item.Kind())
             {
-                Question = new MergeQuestion(id, MergeQuestionKind.RemovedInFile, $"{Name(_here, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "still there", "removed"),
+                Question = new MergeQuestion(id, MergeQuestionKind.RemovedInFile,
+                    $"{Name(_here, item)}{(item is SharedPaddler ? ", with all that is theirs" : "")}", "still there", "removed"),
             };
             _steps.Add(question);
             Follow(question);
@@ -317,7 +336,8 @@ public sealed class Merge
 
         string Said(ItemFields side, RecordSet set) => string.Join(", ", asked.Order(StringComparer.Ordinal).Select(field =>
             $"{(field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")}"
-            + (side.Said(field, id => set == _here ? NameOf(id) : (set.Items.GetValueOrDefault(id) as NamedItem)?.Name ?? NameOf(id)) is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
+            + (side.Said(field, id => set == _here ? NameOf(id) : (set.Items.GetValueOrDefault(id) as NamedItem)?.Name ?? NameOf(id))
+                is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
     }
 
     private void AskOrder(Guid outing)
@@ -374,7 +394,8 @@ public sealed class Merge
                 : other.Removed.ContainsKey(item.Id) && side.TellsEdits && side.Edits.All(item.Id).IsSubsetOf(other.Edits.All(item.Id));
             if (known)
                 continue;
-            for (; container is Guid on && news.Add(on) && side.Items.TryGetValue(on, out SharedItem? above); container = side.ContainerOf(above))
+            for (; container is Guid on && news.Add(on) && side.Items.TryGetValue(on, out SharedItem? above);
+                container = side.ContainerOf(above))
             {
             }
         }
@@ -385,9 +406,11 @@ public sealed class Merge
     private NamedItem? SameNamed(NamedItem item)
     {
         // A file that holds both has told them apart already.
-        List<NamedItem> here = [.. _here.Items.Values.OfType<NamedItem>().Where(other => other.GetType() == item.GetType() && !_file.Items.ContainsKey(other.Id))];
+        List<NamedItem> here = [.. _here.Items.Values.OfType<NamedItem>()
+            .Where(other => other.GetType() == item.GetType() && !_file.Items.ContainsKey(other.Id))];
         return here.FirstOrDefault(other => other.Name.Equals(item.Name, StringComparison.OrdinalIgnoreCase))
-            ?? (new CloseNames(here.Select(other => other.Name)).To(item.Name) is { } close ? here.First(other => other.Name == close) : null);
+            ?? (new CloseNames(here.Select(other => other.Name)).To(item.Name) is { } close
+                ? here.First(other => other.Name == close) : null);
     }
 
     private IEnumerable<LearnEdits> Learnt(Guid id) =>

@@ -44,7 +44,8 @@ public sealed class MergePlan
     /// <summary>Merges, in one change that can be taken back; records that are joined by name are joined in a change of its own.</summary>
     /// <param name="logbook">The logbook that the plan was made for.</param>
     /// <param name="choose">Decides each question.</param>
-    /// <exception cref="LogbookException">The logbook has changed since the plan was made, or cannot be written; nothing was merged.</exception>
+    /// <exception cref="LogbookException">The logbook has changed since the plan was made, or cannot be written; nothing was
+    /// merged.</exception>
     public void Apply(LogbookFile logbook, Func<MergeQuestion, MergeChoice> choose)
     {
         Dictionary<MergeQuestion, MergeChoice> choices = Questions.ToDictionary(question => question, choose);
@@ -59,7 +60,9 @@ public sealed class MergePlan
                 throw new LogbookException("The logbook was changed while the merge was being decided; nothing was merged, merge again.");
             new MergeWriter(_here, _standby, _joined, new NamesApart(_here, writes), writer).Write(writes);
         });
-        foreach (MergeQuestion same in choices.Where(choice => choice.Value == MergeChoice.Same && choice.Key.Kind == MergeQuestionKind.SameName).Select(choice => choice.Key))
+        foreach (
+            MergeQuestion same in choices.Where(choice => choice.Value == MergeChoice.Same && choice.Key.Kind == MergeQuestionKind.SameName)
+            .Select(choice => choice.Key))
             JoinSame(logbook, Steps.First(step => step.Question == same));
     }
 

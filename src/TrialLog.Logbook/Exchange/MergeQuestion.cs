@@ -6,10 +6,14 @@ public enum MergeQuestionKind
     /// <summary>The same fields of the record were edited differently here and in the file.</summary>
     EditedOnBoth,
 
-    /// <summary>The record was removed here and edited or added to in the file. Taking it from the file brings it back, with what hangs on it.</summary>
+    /// <summary>
+    /// The record was removed here and edited or added to in the file. Taking it from the file brings it back, with what hangs on it.
+    /// </summary>
     RemovedHere,
 
-    /// <summary>The record was removed in the file and edited or added to here. Taking that from the file removes it here, with what hangs on it.</summary>
+    /// <summary>
+    /// The record was removed in the file and edited or added to here. Taking that from the file removes it here, with what hangs on it.
+    /// </summary>
     RemovedInFile,
 
     /// <summary>The pieces of an outing were put in different orders.</summary>

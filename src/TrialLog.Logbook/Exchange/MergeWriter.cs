@@ -22,7 +22,8 @@ internal sealed class MergeWriter
     /// <param name="joined">Records that the file joined into others.</param>
     /// <param name="names">What records are called here.</param>
     /// <param name="writer">Where to write.</param>
-    public MergeWriter(RecordSet here, IReadOnlyDictionary<Guid, SharedItem> standby, IReadOnlyDictionary<Guid, Guid> joined, NamesApart names, LogbookWriter writer)
+    public MergeWriter(RecordSet here, IReadOnlyDictionary<Guid, SharedItem> standby, IReadOnlyDictionary<Guid, Guid> joined,
+        NamesApart names, LogbookWriter writer)
     {
         (_here, _standby, _joined, _names, _writer) = (here, standby, joined, names, writer);
         _present = [.. here.Items.Keys];
@@ -37,7 +38,8 @@ internal sealed class MergeWriter
         List<Guid> removes = [.. writes.OfType<RemoveRecord>().Select(write => write.Id).Distinct().Where(id => !puts.ContainsKey(id))];
         _learnt.AddRange(writes.OfType<LearnEdits>());
 
-        FreeNames([.. puts.Values.Select(put => put.Item).OfType<NamedItem>(), .. removes.Select(id => _here.Items[id]).OfType<NamedItem>()]);
+        FreeNames(
+            [.. puts.Values.Select(put => put.Item).OfType<NamedItem>(), .. removes.Select(id => _here.Items[id]).OfType<NamedItem>()]);
         foreach (SharedHull hull in puts.Values.Select(put => put.Item).OfType<SharedHull>())
             Put(hull);
         foreach (SharedPaddler paddler in puts.Values.Select(put => put.Item).OfType<SharedPaddler>())
@@ -101,7 +103,8 @@ internal sealed class MergeWriter
 
             // Kept as they were given, so that every logbook numbers them alike whatever order it learns of them in.
             foreach (SharedPiece piece in clash ? ordered : [])
-                _writer.Connection.Execute("UPDATE pieces SET piece_order = @Order WHERE id = @id", new { piece.Order, id = Stored.Id(piece.Id) });
+                _writer.Connection.Execute("UPDATE pieces SET piece_order = @Order WHERE id = @id",
+                    new { piece.Order, id = Stored.Id(piece.Id) });
         }
 
         Dictionary<Guid, SharedPiece> Touch(Guid outing)
@@ -129,7 +132,8 @@ internal sealed class MergeWriter
                 case SharedCard card:
                     Need(card.Hull);
                     Need(card.Paddle);
-                    _writer.Put((card with { PaddledAs = card.PaddledAs is Guid id && IsThere("outings", id) ? id : null }).ToRecord(_here.GivenAfter.GetValueOrDefault(card.Id)));
+                    _writer.Put((card with { PaddledAs = card.PaddledAs is Guid id && IsThere("outings", id) ? id : null })
+                        .ToRecord(_here.GivenAfter.GetValueOrDefault(card.Id)));
                     break;
                 case SharedTechniqueCheck check:
                     Need(check.Hull);
@@ -248,7 +252,8 @@ internal sealed class MergeWriter
 
     private void WriteEdits()
     {
-        (long change, long own) = _writer.Connection.QuerySingle<(long, long)>("SELECT number, edit FROM changes ORDER BY number DESC LIMIT 1");
+        (long change, long own) = _writer.Connection.QuerySingle<(long, long)>(
+            "SELECT number, edit FROM changes ORDER BY number DESC LIMIT 1");
         foreach (LearnEdits learn in _learnt)
         {
             foreach (long edit in learn.Decided ? learn.Edits.Append(own) : learn.Edits)

@@ -17,9 +17,12 @@ internal sealed class NamesApart
     public NamesApart(RecordSet here, IReadOnlyCollection<MergeWrite> writes)
     {
         List<NamedItem> named = [.. writes.OfType<PutRecord>().GroupBy(put => put.Id).Select(puts => puts.Last().Item).OfType<NamedItem>()];
-        HashSet<Guid> renamed = [.. named.Where(item => here.Items.GetValueOrDefault(item.Id) is not NamedItem held || held.Name != item.Name).Select(item => item.Id)];
+        HashSet<Guid> renamed = [
+            .. named.Where(item => here.Items.GetValueOrDefault(item.Id) is not NamedItem held || held.Name != item.Name)
+            .Select(item => item.Id)];
         HashSet<Guid> leaving = [.. writes.OfType<RemoveRecord>().Select(write => write.Id)];
-        foreach (NamedItem item in here.Items.Values.OfType<NamedItem>().Where(item => !renamed.Contains(item.Id) && !leaving.Contains(item.Id)))
+        foreach (
+            NamedItem item in here.Items.Values.OfType<NamedItem>().Where(item => !renamed.Contains(item.Id) && !leaving.Contains(item.Id)))
         {
             _taken[Key(item, here.ShownNames[item.Id])] = item.Id;
             _shown[item.Id] = here.ShownNames[item.Id];

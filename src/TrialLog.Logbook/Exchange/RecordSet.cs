@@ -46,7 +46,8 @@ internal sealed class RecordSet
             SELECT id, true_name FROM hulls WHERE true_name IS NOT NULL UNION ALL SELECT id, true_name FROM paddles WHERE true_name IS NOT NULL
             UNION ALL SELECT id, true_name FROM paddlers WHERE true_name IS NOT NULL
             """).ToDictionary(row => Guid.Parse(row.Id), row => row.Name);
-        foreach (NamedItem named in log.Hulls.Select(SharedHull.Of).Concat<NamedItem>(log.Paddlers.Select(SharedPaddler.Of)).Concat(log.Paddles.Select(SharedPaddle.Of)))
+        foreach (NamedItem named in log.Hulls.Select(SharedHull.Of).Concat<NamedItem>(log.Paddlers.Select(SharedPaddler.Of))
+            .Concat(log.Paddles.Select(SharedPaddle.Of)))
         {
             set.ShownNames.Add(named.Id, named.Name);
             set.Items.Add(named.Id, trueNames.TryGetValue(named.Id, out string? trueName) ? named with { Name = trueName } : named);
@@ -58,7 +59,8 @@ internal sealed class RecordSet
             WHERE outing_id IN (SELECT outing_id FROM pieces GROUP BY outing_id, piece_order HAVING count(*) > 1)
             """).ToDictionary(row => Guid.Parse(row.Id), row => row.Order);
         foreach (Outing outing in log.Outings)
-            set.Add(SharedOuting.Of(outing), outing.Pieces.Select(SharedPiece.Of).Select(piece => given.TryGetValue(piece.Id, out int order) ? piece with { Order = order } : piece));
+            set.Add(SharedOuting.Of(outing), outing.Pieces.Select(SharedPiece.Of)
+                .Select(piece => given.TryGetValue(piece.Id, out int order) ? piece with { Order = order } : piece));
         foreach (GivenCard card in log.Cards)
         {
             set.Items.Add(card.Id, SharedCard.Of(card));
@@ -83,7 +85,8 @@ internal sealed class RecordSet
         var set = new RecordSet(new EditSets()) { TellsEdits = contents.Version > 1 };
         set._leftOut.UnionWith(contents.LeftOut ?? []);
         foreach (SharedItem item in contents.Hulls.Concat<SharedItem>(contents.Paddlers).Concat(contents.Paddles).Concat(contents.Cards)
-            .Concat(contents.TechniqueChecks).Concat(contents.SorenessClearances ?? []).Concat(contents.Decisions ?? []).Concat(contents.CoachNotes))
+            .Concat(contents.TechniqueChecks).Concat(contents.SorenessClearances ?? []).Concat(contents.Decisions ?? [])
+                .Concat(contents.CoachNotes))
         {
             set.Items.Add(item.Id, item);
             set.Edits.Read(item.Id, item.Edits);
@@ -142,7 +145,8 @@ internal sealed class RecordSet
             SharedCard card => card with { Paddler = At(card.Paddler), Hull = At(card.Hull), Paddle = At(card.Paddle) },
             SharedTechniqueCheck check => check with { Paddler = At(check.Paddler), Hull = At(check.Hull), Paddle = At(check.Paddle) },
             SharedSorenessClearance clearance => clearance with { Paddler = At(clearance.Paddler) },
-            SharedDecision decision => decision with { Paddler = At(decision.Paddler), Hull = At(decision.Hull), Paddle = At(decision.Paddle) },
+            SharedDecision decision =>
+                decision with { Paddler = At(decision.Paddler), Hull = At(decision.Hull), Paddle = At(decision.Paddle) },
             SharedNote note => note with { AboutId = At(note.AboutId) },
             _ => item,
         };

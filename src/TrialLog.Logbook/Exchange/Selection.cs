@@ -16,8 +16,11 @@ internal static class Selection
         if (options.PaddlerId is Guid id && all.Items.GetValueOrDefault(id) is not SharedPaddler)
             throw new LogbookException("That paddler is not in the logbook.");
         Func<Guid, bool> chosen = Chosen(all, options.PaddlerId);
-        HashSet<Guid> needed = [.. all.Items.Values.Where(item => item is not (SharedHull or SharedPaddle) && chosen(item.Id)).SelectMany(References)];
-        HashSet<Guid> taken = [.. all.Items.Values.Where(item => item is SharedHull or SharedPaddle ? options.PaddlerId is null || needed.Contains(item.Id) : chosen(item.Id)).Select(item => item.Id)];
+        HashSet<Guid> needed = [
+            .. all.Items.Values.Where(item => item is not (SharedHull or SharedPaddle) && chosen(item.Id)).SelectMany(References)];
+        HashSet<Guid> taken = [
+            .. all.Items.Values.Where(item => item is SharedHull or SharedPaddle ? options.PaddlerId is null
+            || needed.Contains(item.Id) : chosen(item.Id)).Select(item => item.Id)];
         ILookup<Guid, SharedPiece> pieces = all.OutingOf.ToLookup(pair => pair.Value, pair => (SharedPiece)all.Items[pair.Key]);
         bool leaveNotes = options.LeftOut.HasFlag(LeftOut.Notes);
 
@@ -30,16 +33,21 @@ internal static class Selection
                 : [.. LeftOutNames.All.Where(part => options.LeftOut.HasFlag(part.Key)).Select(part => part.Value)],
             Hulls = Taken<SharedHull>(),
             Paddles = [.. Taken<SharedPaddle>().Select(Told)],
-            Paddlers = [.. Taken<SharedPaddler>().Select(paddler => options.LeftOut.HasFlag(LeftOut.BodyMeasures) ? paddler with { Body = null } : paddler)],
+            Paddlers = [.. Taken<SharedPaddler>()
+                .Select(paddler => options.LeftOut.HasFlag(LeftOut.BodyMeasures) ? paddler with { Body = null } : paddler)],
             Outings =
             [
                 .. Taken<SharedOuting>().Select(outing => outing with
                 {
                     Notes = leaveNotes ? null : outing.Notes,
-                    Pieces = [.. pieces[outing.Id].OrderBy(piece => piece.Order).ThenBy(piece => piece.Id).Select(Versioned).Select(ToldOfPiece)],
+                    Pieces = [
+                        .. pieces[outing.Id].OrderBy(piece => piece.Order).ThenBy(piece => piece.Id).Select(Versioned).Select(ToldOfPiece)],
                 }),
             ],
-            Cards = [.. Taken<SharedCard>().Select(card => card.PaddledAs is Guid outing && !taken.Contains(outing) ? card with { PaddledAs = null, Untold = ["paddled_as"] } : card)],
+            Cards = [
+                .. Taken<SharedCard>()
+                .Select(card => card.PaddledAs is Guid outing
+                && !taken.Contains(outing) ? card with { PaddledAs = null, Untold = ["paddled_as"] } : card)],
             TechniqueChecks = Taken<SharedTechniqueCheck>(),
             CoachNotes = leaveNotes ? [] : Taken<SharedNote>(),
             SorenessClearances = Taken<SharedSorenessClearance>(),
@@ -49,10 +57,12 @@ internal static class Selection
 
         T Versioned<T>(T item) where T : SharedItem => item with { Edits = all.Edits.Written(item.Id) };
 
-        IReadOnlyList<T> Taken<T>() where T : SharedItem => [.. all.Items.Values.OfType<T>().Where(item => taken.Contains(item.Id)).Select(Versioned)];
+        IReadOnlyList<T> Taken<T>() where T : SharedItem =>
+            [.. all.Items.Values.OfType<T>().Where(item => taken.Contains(item.Id)).Select(Versioned)];
 
         // An owner whose record is not shared is not told.
-        SharedPaddle Told(SharedPaddle paddle) => paddle.Owner is Guid owner && !taken.Contains(owner) ? paddle with { Owner = null, BelongsToClub = null, Untold = ["owner"] } : paddle;
+        SharedPaddle Told(SharedPaddle paddle) => paddle.Owner is Guid owner
+            && !taken.Contains(owner) ? paddle with { Owner = null, BelongsToClub = null, Untold = ["owner"] } : paddle;
 
         SharedPiece ToldOfPiece(SharedPiece piece) => piece with
         {

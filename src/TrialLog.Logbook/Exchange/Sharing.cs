@@ -32,7 +32,8 @@ public static class Sharing
     }
 
     /// <summary>Reads a record from a file and checks the whole of it.</summary>
-    /// <exception cref="LogbookException">It cannot be read, is no record, or holds something that cannot be right; the sentence says where.</exception>
+    /// <exception cref="LogbookException">It cannot be read, is no record, or holds something that cannot be right; the sentence says
+    /// where.</exception>
     public static SharedRecord Load(string path)
     {
         try
@@ -42,7 +43,8 @@ public static class Sharing
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new LogbookException($"The record {path} cannot be read ({e.Message.TrimEnd('.')}); check its name and that you may read it.", e);
+            throw new LogbookException(
+                $"The record {path} cannot be read ({e.Message.TrimEnd('.')}); check its name and that you may read it.", e);
         }
     }
 
@@ -68,7 +70,8 @@ public static class Sharing
         {
             string where = e.LineNumber is long line ? $" at line {line + 1}" : "";
             string what = string.IsNullOrEmpty(e.Path) || e.Path == "$" ? "" : $", in {Quoted.Brief(e.Path, 80)}";
-            throw new LogbookException($"The record cannot be understood{where}{what}; it may be cut short or edited: ask for it again.", e);
+            throw new LogbookException(
+                $"The record cannot be understood{where}{what}; it may be cut short or edited: ask for it again.", e);
         }
     }
 
@@ -79,7 +82,8 @@ public static class Sharing
         for (int count; (count = from.Read(buffer)) > 0;)
         {
             if (read.Length + count > LargestFile)
-                throw new LogbookException($"The file is larger than {LargestFile / (1024 * 1024)} MB, more than a record is ever; ask for the records of fewer paddlers.");
+                throw new LogbookException($"The file is larger than {LargestFile / (1024 * 1024)} MB, more than a record is ever; ask " +
+                    $"for the records of fewer paddlers.");
             read.Write(buffer, 0, count);
         }
         return read.ToArray();

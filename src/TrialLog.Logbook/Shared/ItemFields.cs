@@ -90,7 +90,8 @@ internal sealed class ItemFields
         get
         {
             List<KeyValuePair<string, JsonNode>> parts = [.. Parts(field)];
-            return parts.Count == 0 ? null : string.Join(",", parts.Select(part => $"{part.Key}:{part.Value.ToJsonString(SharedOptions.Compact)}"));
+            return parts.Count == 0 ? null
+                : string.Join(",", parts.Select(part => $"{part.Key}:{part.Value.ToJsonString(SharedOptions.Compact)}"));
         }
     }
 
@@ -101,11 +102,14 @@ internal sealed class ItemFields
     {
         List<KeyValuePair<string, JsonNode>> parts = [.. Parts(field)];
         return parts.Count == 0 ? null
-            : string.Join(", ", parts.Select(part => parts.Count == 1 && part.Key == field ? Text(part.Value) : $"{part.Key.Replace('_', ' ')} {Text(part.Value)}"));
+            : string.Join(
+                ", ", parts.Select(
+                part => parts.Count == 1 && part.Key == field ? Text(part.Value) : $"{part.Key.Replace('_', ' ')} {Text(part.Value)}"));
 
         string Text(JsonNode value)
         {
-            string text = value is JsonValue simple && simple.TryGetValue(out string? said) ? said : value.ToJsonString(SharedOptions.Compact);
+            string text = value is JsonValue simple && simple.TryGetValue(out string? said) ? said
+                : value.ToJsonString(SharedOptions.Compact);
             return Guid.TryParse(text, out Guid id) && nameOf(id) is { } name ? name : text;
         }
     }
@@ -136,7 +140,8 @@ internal sealed class ItemFields
         return (SharedItem)JsonSerializer.Deserialize(json, _item.GetType(), SharedOptions.Compact)!;
     }
 
-    private IEnumerable<KeyValuePair<string, JsonNode>> Parts(string field) => _properties.Where(property => FieldOf(property.Key) == field);
+    private IEnumerable<KeyValuePair<string, JsonNode>> Parts(string field) =>
+        _properties.Where(property => FieldOf(property.Key) == field);
 
     private string FieldOf(string property) =>
         Whole.TryGetValue(_item.Table(), out var whole) && !whole.Apart.Contains(property) ? whole.Field

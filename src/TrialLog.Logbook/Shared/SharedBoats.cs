@@ -20,7 +20,8 @@ internal sealed record SharedHull : NamedItem
         SeatHeightIn = Written.Inches(hull.SeatHeight),
     };
 
-    public Hull ToRecord() => RecordRules.Checked(new Hull { Id = Id, Name = Name, Crew = Crew, SeatHeight = Written.ToLength(SeatHeightIn) });
+    public Hull ToRecord() =>
+        RecordRules.Checked(new Hull { Id = Id, Name = Name, Crew = Crew, SeatHeight = Written.ToLength(SeatHeightIn) });
 }
 
 /// <summary>A paddle in a shared file.</summary>

@@ -12,7 +12,9 @@ internal static class SharedCheck
 {
     private const int MostFields = 100, MostEditsOfAField = 10_000;
 
-    /// <summary>The contents, each value written the one way that this program writes it, so that versions can be compared as text.</summary>
+    /// <summary>
+    /// The contents, each value written the one way that this program writes it, so that versions can be compared as text.
+    /// </summary>
     /// <exception cref="LogbookException">Something cannot be right; the sentence says where.</exception>
     public static SharedContents Checked(SharedContents contents)
     {
@@ -54,10 +56,13 @@ internal static class SharedCheck
                     Known(piece.Paddle, paddles, "paddle");
                 }
                 // Two pieces may have one number, where two logbooks gave it each to its own.
-                Outing record = outing.ToRecord([.. pieces.Select((piece, i) => piece.ToRecord() with { Order = piece.Order < 1 ? piece.Order : i + 1 })]);
+                Outing record = outing.ToRecord(
+                    [.. pieces.Select((piece, i) => piece.ToRecord() with { Order = piece.Order < 1 ? piece.Order : i + 1 })]);
                 return SharedOuting.Of(record) with
                 {
-                    Pieces = [.. record.Pieces.Select((piece, i) => SharedPiece.Of(piece) with { Order = pieces[i].Order, Edits = pieces[i].Edits, Untold = pieces[i].Untold })],
+                    Pieces = [
+                        .. record.Pieces.Select((piece, i) => SharedPiece.Of(piece)
+                        with { Order = pieces[i].Order, Edits = pieces[i].Edits, Untold = pieces[i].Untold })],
                 };
             }),
             Cards = Each("cards", contents.Cards, card =>
@@ -91,13 +96,15 @@ internal static class SharedCheck
             CoachNotes = Each("coach_notes", contents.CoachNotes, note =>
             {
                 CoachNote record = note.ToRecord();
-                Known(note.AboutId, record.About switch { NoteSubject.Paddler => paddlers, NoteSubject.Outing => outings, _ => cards }, note.About);
+                Known(note.AboutId, record.About switch { NoteSubject.Paddler => paddlers, NoteSubject.Outing => outings, _ => cards },
+                    note.About);
                 return SharedNote.Of(record);
             }),
         };
         for (int i = 0; i < removed.Count; i++)
         {
-            if (removed[i] is not { } removal || removal.Id == Guid.Empty || !ids.Add(removal.Id) || !removal.Edits.ContainsKey(RecordFields.Presence))
+            if (removed[i] is not { } removal || removal.Id == Guid.Empty || !ids.Add(removal.Id)
+                || !removal.Edits.ContainsKey(RecordFields.Presence))
                 throw Wrong("removed", i + 1, "It is not the removal of a record.");
             try
             {
@@ -170,7 +177,9 @@ internal static class SharedCheck
 
     private static void CheckEdits(IReadOnlyDictionary<string, IReadOnlyList<string>>? edits)
     {
-        if (edits is { Count: > MostFields } || edits?.Any(field => field.Value is null or { Count: > MostEditsOfAField } || field.Value.Any(edit => edit is not { Length: 16 })) == true)
+        if (edits is { Count: > MostFields }
+            || edits?.Any(field => field.Value is null or { Count: > MostEditsOfAField }
+            || field.Value.Any(edit => edit is not { Length: 16 })) == true)
             throw new InvalidValueException("Its list of edits is not one.");
     }
 
@@ -181,5 +190,6 @@ internal static class SharedCheck
     }
 
     private static LogbookException Wrong(string list, int number, string problem) => new(
-        $"The record holds something that cannot be right in {list}{(number > 0 ? $", number {number}" : "")}: {problem.TrimEnd('.')}; nothing was merged.");
+        $"The record holds something that cannot be right in {list}{(number > 0 ? $", number {number}" : "")}: {problem.TrimEnd('.')}; " +
+            $"nothing was merged.");
 }

@@ -64,7 +64,9 @@ internal sealed record SharedCard : SharedItem
         OutingsToGo = given.OutingsToGo is { } toGo ? [toGo.Median, toGo.Low, toGo.High] : null,
     };
 
-    /// <summary>The card; <paramref name="asOfChange"/> is the change it was given after in this logbook, 0 if it was given in another.</summary>
+    /// <summary>
+    /// The card; <paramref name="asOfChange"/> is the change it was given after in this logbook, 0 if it was given in another.
+    /// </summary>
     public GivenCard ToRecord(long asOfChange) => RecordRules.Checked(new GivenCard
     {
         Id = Id,

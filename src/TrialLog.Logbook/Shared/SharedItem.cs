@@ -32,7 +32,9 @@ internal abstract record SharedItem
     /// <summary>The table that holds it.</summary>
     public abstract string Table();
 
-    /// <summary>The record that it hangs on: an outing's paddler, a piece's outing is told by where it stands; null for what stands alone.</summary>
+    /// <summary>
+    /// The record that it hangs on: an outing's paddler, a piece's outing is told by where it stands; null for what stands alone.
+    /// </summary>
     public virtual Guid? Container() => null;
 
     /// <summary>The record alone, without what tells versions apart.</summary>

@@ -48,7 +48,8 @@ internal sealed record SharedPaddler : NamedItem
     {
         Id = Id,
         Name = Name,
-        Unit = Unit is "in" or "cm" ? Rows.Stored.ToUnit(Unit) : throw new InvalidValueException($"“{Quoted.Brief(Unit)}” is not a unit of length; it is in or cm."),
+        Unit = Unit is "in" or "cm" ? Rows.Stored.ToUnit(Unit)
+            : throw new InvalidValueException($"“{Quoted.Brief(Unit)}” is not a unit of length; it is in or cm."),
         KnownLength = Written.ToLength(KnownLengthIn),
         Goal = GoalHull is not Guid hull ? null : new GoalEvent
         {

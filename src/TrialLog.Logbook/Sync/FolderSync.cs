@@ -20,14 +20,18 @@ public static class FolderSync
     /// <param name="folder">The folder, which is there.</param>
     /// <param name="choose">Decides each question; <see cref="MergeChoice.Later"/> leaves it waiting.</param>
     /// <param name="today">The day: outings of a later one are not believed.</param>
-    /// <exception cref="LogbookException">The folder is not there or cannot be written, or the logbook cannot; what was taken in by then is kept.</exception>
+    /// <exception cref="LogbookException">The folder is not there or cannot be written, or the logbook cannot; what was taken in by then is
+    /// kept.</exception>
     public static SyncResult Run(LogbookFile logbook, string folder, Func<MergeQuestion, MergeChoice> choose, DateOnly today)
     {
         if (!Directory.Exists(folder))
             throw new LogbookException($"The folder {folder} is not there; make it, or name another.");
         string own = Path.Combine(folder, OwnName(logbook));
         var result = new SyncResult { File = own };
-        foreach (string file in Directory.EnumerateFiles(folder, Pattern).Where(file => !Path.GetFileName(file).Equals(Path.GetFileName(own), StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal))
+        foreach (
+            string file in Directory.EnumerateFiles(folder, Pattern)
+            .Where(file => !Path.GetFileName(file).Equals(Path.GetFileName(own), StringComparison.OrdinalIgnoreCase))
+            .Order(StringComparer.Ordinal))
             TakeIn(logbook, file, choose, today, result);
         Write(logbook, own);
         return result;
@@ -60,7 +64,9 @@ public static class FolderSync
     private static void Write(LogbookFile logbook, string own)
     {
         // Written anew only when something is new, so that what carries the folder is not kept busy.
-        string State() => string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileName(own)} {logbook.LastChange} {(File.Exists(own) ? new FileInfo(own).Length : -1)}");
+        string State() =>
+            string.Create(CultureInfo.InvariantCulture,
+            $"{Path.GetFileName(own)} {logbook.LastChange} {(File.Exists(own) ? new FileInfo(own).Length : -1)}");
         if (logbook.Setting(WrittenSetting) == State())
             return;
         Sharing.Save(logbook, new ShareOptions(), own);
@@ -107,7 +113,9 @@ public sealed class SyncResult
 
     internal void Add(MergePlan plan)
     {
-        foreach ((SortedDictionary<string, int> into, IReadOnlyDictionary<string, int> from) in new[] { (Added, plan.Added), (Updated, plan.Updated), (Removed, plan.Removed) })
+        foreach (
+            (SortedDictionary<string, int> into, IReadOnlyDictionary<string, int> from) in new[] { (Added, plan.Added),
+            (Updated, plan.Updated), (Removed, plan.Removed) })
         {
             foreach ((string kind, int count) in from)
                 into[kind] = into.GetValueOrDefault(kind) + count;

@@ -3,7 +3,10 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 
-/// <summary>Passes a stream through once, hashing what passes, letting its beginning be looked at first, and stopping at bounds on the whole and on a line.</summary>
+/// <summary>
+/// Passes a stream through once, hashing what passes, letting its beginning be looked at first, and stopping at bounds on the whole and on
+/// a line.
+/// </summary>
 internal sealed class BoundedStream : Stream
 {
     // A row of 100 MB of separators would be a hundred million cells.
@@ -53,7 +56,8 @@ internal sealed class BoundedStream : Stream
         int lineBreak = buffer[..read].LastIndexOfAny((byte)'\n', (byte)'\r');
         _sinceLineBreak = lineBreak < 0 ? _sinceLineBreak + read : read - 1 - lineBreak;
         if (_sinceLineBreak > MostBytesALine)
-            throw new InvalidValueException($"The file has a line of more than {MostBytesALine / 1_000_000} MB, so it cannot be a log; is it the file that you meant?");
+            throw new InvalidValueException(
+                $"The file has a line of more than {MostBytesALine / 1_000_000} MB, so it cannot be a log; is it the file that you meant?");
         _hash.AppendData(buffer[..read]);
         return read;
     }
@@ -61,7 +65,8 @@ internal sealed class BoundedStream : Stream
     public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
     private InvalidValueException TooLong() =>
-        new($"The file is larger than {_most / 1_000_000} MB, which is more than a logbook's worth; split it, by year for instance, and import the parts.");
+        new($"The file is larger than {_most / 1_000_000} MB, which is more than a logbook's worth; split it, by year for instance, " +
+            $"and import the parts.");
 
     protected override void Dispose(bool disposing)
     {

@@ -11,7 +11,9 @@ internal static class CellParsers
     private static readonly string[] DateForms = ["yyyy-MM-dd", "yyyyMMdd", "yyyy-M-d"];
     private static readonly string[] TimeForms = ["H:mm", "H:mm:ss", "H:mm:ss.FFFFFFF"];
 
-    /// <summary>A day by ISO 8601, and the time of day where one follows it; a time with an offset is refused, since the day may be another there.</summary>
+    /// <summary>
+    /// A day by ISO 8601, and the time of day where one follows it; a time with an offset is refused, since the day may be another there.
+    /// </summary>
     public static bool DateAndTime(string? text, out (DateOnly Date, TimeOnly? Time) value, [NotNullWhen(false)] out string? problem)
     {
         string[] parts = (text ?? "").Trim().Split(['T', ' '], 2);
@@ -53,7 +55,8 @@ internal static class CellParsers
     }
 
     /// <summary>The course as it is written.</summary>
-    public static string Write(Course course) => course == Domain.Log.Course.RoundTrip ? "round-trip" : course.ToString().ToLowerInvariant();
+    public static string Write(Course course) =>
+        course == Domain.Log.Course.RoundTrip ? "round-trip" : course.ToString().ToLowerInvariant();
 
     /// <summary>What timed a piece: hand or watch.</summary>
     public static bool Timed(string? text, out TimedBy timedBy, [NotNullWhen(false)] out string? problem)
@@ -104,13 +107,15 @@ internal static class CellParsers
 
     /// <summary>A distance whose bare number is in kilometres.</summary>
     public static bool Kilometres(string? text, out Distance distance, [NotNullWhen(false)] out string? problem) =>
-        Distance.TryParse(text is not null && char.IsAsciiDigit(text.TrimEnd().LastOrDefault()) ? text.TrimEnd() + "km" : text, out distance, out problem);
+        Distance.TryParse(text is not null && char.IsAsciiDigit(text.TrimEnd().LastOrDefault()) ? text.TrimEnd() + "km" : text,
+            out distance, out problem);
 
     /// <summary>A whole number within bounds.</summary>
     public static CellParser<int> Whole(int least, int most, string what) =>
         (string? text, out int value, [NotNullWhen(false)] out string? problem) =>
         {
-            bool read = int.TryParse(text?.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= most;
+            bool read = int.TryParse(text?.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least
+                && value <= most;
             problem = read ? null : $"“{Quoted.Brief(text)}” is not {what}; it is a whole number from {least} to {most}.";
             return read;
         };
@@ -119,7 +124,8 @@ internal static class CellParsers
     public static CellParser<double> Number(double least, double most, string what) =>
         (string? text, out double value, [NotNullWhen(false)] out string? problem) =>
         {
-            bool read = double.TryParse(text?.Trim().Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out value) && value >= least && value <= most;
+            bool read = double.TryParse(text?.Trim().Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out value)
+                && value >= least && value <= most;
             problem = read ? null : $"“{Quoted.Brief(text)}” is not {what}.";
             return read;
         };

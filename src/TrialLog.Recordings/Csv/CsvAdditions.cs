@@ -4,7 +4,10 @@ using TrialLog.Domain.Log;
 
 namespace TrialLog.Recordings.Csv;
 
-/// <summary>What a file adds to a logbook. Nothing that the logbook holds is changed: pieces are added to an outing, and measures to a paddler, hull or paddle that lacked them.</summary>
+/// <summary>
+/// What a file adds to a logbook. Nothing that the logbook holds is changed: pieces are added to an outing, and measures to a paddler, hull
+/// or paddle that lacked them.
+/// </summary>
 public sealed record CsvAdditions
 {
     /// <summary>Paddlers to put: new ones, and known ones (by id) with gaps filled.</summary>
@@ -44,11 +47,14 @@ public sealed record CsvAdditions
     public string Says()
     {
         int outings = NewOutings.Count + GrownOutings.Count;
-        string added = PiecesAdded == 0 && outings == 0 ? "Nothing new" : $"{Counted(PiecesAdded, "piece")} in {Counted(outings, "outing")} added";
-        string there = PiecesAlreadyThere == 0 ? "" : $"; {Counted(PiecesAlreadyThere, "piece")} {(PiecesAlreadyThere == 1 ? "was" : "were")} there already";
+        string added = PiecesAdded == 0
+            && outings == 0 ? "Nothing new" : $"{Counted(PiecesAdded, "piece")} in {Counted(outings, "outing")} added";
+        string there = PiecesAlreadyThere == 0 ? ""
+            : $"; {Counted(PiecesAlreadyThere, "piece")} {(PiecesAlreadyThere == 1 ? "was" : "were")} there already";
         string refused = RefusedRows == 0 ? "" : $"; {Counted(RefusedRows, "row")} left out";
         return added + there + refused + ".";
 
-        static string Counted(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count:N0} {what}{(count == 1 ? "" : "s")}");
+        static string Counted(int count, string what) =>
+            string.Create(CultureInfo.InvariantCulture, $"{count:N0} {what}{(count == 1 ? "" : "s")}");
     }
 }

@@ -15,7 +15,8 @@ public static class CsvAssembly
     /// <summary>What the file adds to the logbook.</summary>
     /// <param name="contents">The file.</param>
     /// <param name="known">What the logbook holds.</param>
-    /// <param name="options">The options that the file was read with. Unless they say to skip bad rows, one refused row means that nothing is added.</param>
+    /// <param name="options">The options that the file was read with. Unless they say to skip bad rows, one refused row means that nothing
+    /// is added.</param>
     /// <param name="newId">Makes the ids of what is added; random ones unless told.</param>
     public static CsvAdditions Assemble(CsvLogContents contents, KnownLog known, CsvReadOptions options, Func<Guid>? newId = null)
     {

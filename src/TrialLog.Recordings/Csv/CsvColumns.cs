@@ -16,7 +16,8 @@ internal static class CsvColumns
 
     /// <summary>Columns about a paddle, stated on one row of that paddle.</summary>
     public static readonly IReadOnlyList<CsvColumn> OfPaddle =
-        [CsvColumn.BladeLengthIn, CsvColumn.BladeAreaIn2, CsvColumn.Steering, CsvColumn.PaddleShortestIn, CsvColumn.PaddleLongestIn, CsvColumn.PaddleStepIn, CsvColumn.Owner];
+        [CsvColumn.BladeLengthIn, CsvColumn.BladeAreaIn2, CsvColumn.Steering, CsvColumn.PaddleShortestIn, CsvColumn.PaddleLongestIn,
+            CsvColumn.PaddleStepIn, CsvColumn.Owner];
 
     /// <summary>Columns of body measures.</summary>
     public static readonly IReadOnlyList<(CsvColumn Column, BodyMeasure Measure)> OfBody =

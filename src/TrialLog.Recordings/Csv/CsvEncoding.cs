@@ -32,7 +32,8 @@ internal static class CsvEncoding
             [0, not 0, 0, not 0, ..] => (Encoding.BigEndianUnicode, 0),
             _ => ((Encoding?)Encoding.UTF8, 0),
         };
-        encoding = Encoding.GetEncoding(encoding!.CodePage, EncoderFallback.ExceptionFallback, new DecoderReplacementFallback(NoText.ToString()));
+        encoding = Encoding.GetEncoding(
+            encoding!.CodePage, EncoderFallback.ExceptionFallback, new DecoderReplacementFallback(NoText.ToString()));
         if (encoding.GetString(beginning[mark..]).Contains('\0'))
             throw new InvalidValueException("The file is not text, so it cannot be CSV; is it the file that you meant?");
         return (encoding, mark);

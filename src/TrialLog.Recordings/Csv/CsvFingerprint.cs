@@ -14,7 +14,8 @@ internal static class CsvFingerprint
     {
         // The separator cannot occur in a name, so no two rows run together into the same text.
         string fields = string.Join('\u001F',
-            paddler?.ToUpperInvariant(), date?.ToString("yyyy-MM-dd"), outing.Length == 0 ? start?.ToString("HH:mm:ss.fffffff") : "", outing.ToUpperInvariant(),
+            paddler?.ToUpperInvariant(), date?.ToString("yyyy-MM-dd"), outing.Length == 0 ? start?.ToString("HH:mm:ss.fffffff") : "",
+                outing.ToUpperInvariant(),
             order, hull?.ToUpperInvariant(), paddle?.ToUpperInvariant(), length?.Nanometres, distance?.Micrometres, time?.Milliseconds);
         return "csv:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(fields)).AsSpan(0, 16));
     }

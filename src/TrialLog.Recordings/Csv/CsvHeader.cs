@@ -25,10 +25,12 @@ internal sealed class CsvHeader
         }
 
         Unknown = unknown;
-        List<string> missing = [.. CsvColumns.Required.Where(any => !any.Any(Has)).Select(any => string.Join(" or ", any.Select(CsvColumns.Name)))];
+        List<string> missing = [
+            .. CsvColumns.Required.Where(any => !any.Any(Has)).Select(any => string.Join(" or ", any.Select(CsvColumns.Name)))];
         if (missing.Count > 0)
         {
-            string known = Unknown.Count == cells.Count ? $" None of its columns is known ({Quoted.Brief(string.Join(", ", cells), 80)})." : "";
+            string known = Unknown.Count == cells.Count
+                ? $" None of its columns is known ({Quoted.Brief(string.Join(", ", cells), 80)})." : "";
             throw new InvalidValueException($"The file has no column {Listed(missing)}; the first row must name the columns.{known}");
         }
     }

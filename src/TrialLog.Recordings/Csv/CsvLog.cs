@@ -13,15 +13,18 @@ public static class CsvLog
     /// <param name="options">What the import is told besides.</param>
     /// <param name="rowsRead">Is told every thousand rows how many were read.</param>
     /// <param name="stop">Stops the reading.</param>
-    /// <exception cref="InvalidValueException">The file as a whole cannot be read: not text, no header, columns missing, too large.</exception>
+    /// <exception cref="InvalidValueException">The file as a whole cannot be read: not text, no header, columns missing, too
+    /// large.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static CsvLogContents Read(Stream file, CsvReadOptions options, IProgress<int>? rowsRead = null, CancellationToken stop = default)
+    public static CsvLogContents Read(
+        Stream file, CsvReadOptions options, IProgress<int>? rowsRead = null, CancellationToken stop = default)
     {
         using var bounded = new BoundedStream(file, CsvLogContents.MostBytes, BeginningBytes);
         (System.Text.Encoding encoding, int mark) = CsvEncoding.Of(bounded.Beginning);
         string beginning = encoding.GetString(bounded.Beginning[mark..]);
         bounded.ReadExactly(new byte[mark]);
-        using var text = new StreamReader(bounded, encoding, detectEncodingFromByteOrderMarks: false, bufferSize: 64 * 1024, leaveOpen: true);
+        using var text = new StreamReader(
+            bounded, encoding, detectEncodingFromByteOrderMarks: false, bufferSize: 64 * 1024, leaveOpen: true);
         using var lines = new CsvLines(text, CsvSeparator.Of(beginning), LongestCell);
 
         if (!lines.ReadNonBlank() || (CsvSeparator.IsNamedBy(lines.Cells) && !lines.ReadNonBlank()))
@@ -39,12 +42,14 @@ public static class CsvLog
         {
             stop.ThrowIfCancellationRequested();
             if (rows.Count + refused >= CsvLogContents.MostRows)
-                throw new InvalidValueException($"The file has more than {CsvLogContents.MostRows:N0} rows; split it, by year for instance, and import the parts.");
+                throw new InvalidValueException(
+                    $"The file has more than {CsvLogContents.MostRows:N0} rows; split it, by year for instance, and import the parts.");
             cells.Take(lines.Line, lines.Cells);
             if (lines.IsBadlyQuoted)
                 cells.Refuse(null, lines.LastLine == lines.Line
                     ? "A quotation mark stands inside a cell; double it and put the cell in quotation marks."
-                    : $"A quotation mark opens a cell that does not close properly, so lines {lines.Line} to {lines.LastLine} ran together; mend it.");
+                    : $"A quotation mark opens a cell that does not close properly, so lines {lines.Line} to {lines.LastLine} " +
+                        $"ran together; mend it.");
             if (!lines.IsBadlyQuoted && reader.Read() is { } row)
             {
                 rows.Add(row);
@@ -67,7 +72,8 @@ public static class CsvLog
             RefusedRows = refused,
             FileHash = bounded.Hash(),
             Warnings = header.Unknown.Count == 0 ? [] :
-                [$"Unknown column{(header.Unknown.Count > 1 ? "s" : "")} {string.Join(", ", header.Unknown.Select(unknown => unknown.Name))}: kept in the pieces' notes."],
+                [$"Unknown column{(header.Unknown.Count > 1 ? "s" : "")} " +
+                    $"{string.Join(", ", header.Unknown.Select(unknown => unknown.Name))}: kept in the pieces' notes."],
         };
     }
 

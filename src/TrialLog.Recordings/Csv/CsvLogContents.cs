@@ -3,7 +3,10 @@ namespace TrialLog.Recordings.Csv;
 /// <summary>What a file holds, before it is laid beside a logbook.</summary>
 public sealed record CsvLogContents
 {
-    /// <summary>The largest file read, in bytes (100 MB), and the most rows (250,000): a squad of forty for ten years, with three outings of four pieces a week.</summary>
+    /// <summary>
+    /// The largest file read, in bytes (100 MB), and the most rows (250,000): a squad of forty for ten years, with three outings of four
+    /// pieces a week.
+    /// </summary>
     public const long MostBytes = 100_000_000;
 
     /// <inheritdoc cref="MostBytes"/>

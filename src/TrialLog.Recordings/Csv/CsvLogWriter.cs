@@ -28,7 +28,8 @@ internal sealed class CsvLogWriter(KnownLog log)
         bool yes => yes ? "yes" : "no",
         double number => number.ToString("R", CultureInfo.InvariantCulture),
         DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        TimeOnly time => time.ToString(time.Ticks % TimeSpan.TicksPerMinute == 0 ? "HH:mm" : "HH:mm:ss.FFFFFFF", CultureInfo.InvariantCulture),
+        TimeOnly time =>
+            time.ToString(time.Ticks % TimeSpan.TicksPerMinute == 0 ? "HH:mm" : "HH:mm:ss.FFFFFFF", CultureInfo.InvariantCulture),
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };
 
@@ -69,7 +70,8 @@ internal sealed class CsvLogWriter(KnownLog log)
     private IEnumerable<Dictionary<CsvColumn, object?>> Rows()
     {
         IReadOnlyDictionary<Guid, string> labels = OutingLabels.Of(log.Outings);
-        foreach (Outing outing in log.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time).ThenBy(outing => labels[outing.Id], StringComparer.Ordinal).ThenBy(outing => outing.Id))
+        foreach (Outing outing in log.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time)
+            .ThenBy(outing => labels[outing.Id], StringComparer.Ordinal).ThenBy(outing => outing.Id))
         {
             if (outing.Pieces.Count == 0)
                 yield return OutingRow(outing, labels[outing.Id], new() { [CsvColumn.Piece] = 0 });
@@ -95,7 +97,8 @@ internal sealed class CsvLogWriter(KnownLog log)
         cells[CsvColumn.Water] = outing.Water;
         cells[CsvColumn.OutingNotes] = outing.Notes;
         cells[CsvColumn.Blind] = outing.Blind ? true : null;
-        return Describe(cells, _paddlers[outing.PaddlerId], _hulls[outing.HullId], cells.TryGetValue(CsvColumn.Paddle, out object? id) ? _paddles[(Guid)id!] : null);
+        return Describe(cells, _paddlers[outing.PaddlerId], _hulls[outing.HullId],
+            cells.TryGetValue(CsvColumn.Paddle, out object? id) ? _paddles[(Guid)id!] : null);
     }
 
     private static Dictionary<CsvColumn, object?> PieceCells(Piece piece) => new()

@@ -22,7 +22,8 @@ internal sealed class CsvNames
     {
         (_known, _options, _newId, _warnings, _problems) = (known, options, newId, warnings, problems);
         Dictionary<Guid, string> hullNames = known.Hulls.ToDictionary(hull => hull.Id, hull => hull.Name);
-        Paddlers = new("paddler", known.Paddlers, paddler => paddler.Name, paddler => CsvThings.Facts(paddler, hullNames.GetValueOrDefault));
+        Paddlers = new("paddler", known.Paddlers, paddler => paddler.Name,
+            paddler => CsvThings.Facts(paddler, hullNames.GetValueOrDefault));
         Hulls = new("hull", known.Hulls, hull => hull.Name, CsvThings.Facts);
         Dictionary<Guid, string> paddlerNames = known.Paddlers.ToDictionary(paddler => paddler.Id, paddler => paddler.Name);
         Paddles = new("paddle", known.Paddles, paddle => paddle.Name, paddle => CsvThings.Facts(paddle, paddlerNames.GetValueOrDefault));
@@ -55,15 +56,18 @@ internal sealed class CsvNames
                 paddler ??= _options.Paddler ?? Only(_known.Paddlers.Select(one => one.Name), CsvAssembly.UnnamedPaddler);
                 if (paddler is null)
                 {
-                    Refuse(row, CsvColumn.Paddler, "The logbook has several paddlers and the row does not say whose it is; fill in the column, or name the paddler for the whole file.");
+                    Refuse(row, CsvColumn.Paddler, "The logbook has several paddlers and the row does not say whose it is; fill in the " +
+                        "column, or name the paddler for the whole file.");
                     continue;
                 }
 
                 if (row.Piece is not null)
-                    paddle ??= _options.Paddle ?? Only(_known.Paddles.Where(one => !one.Steering).Select(one => one.Name), CsvAssembly.UnnamedPaddle);
+                    paddle ??= _options.Paddle
+                        ?? Only(_known.Paddles.Where(one => !one.Steering).Select(one => one.Name), CsvAssembly.UnnamedPaddle);
                 if (row.Piece is not null && paddle is null && !_origins.Contains(row.Fingerprint))
                 {
-                    Refuse(row, CsvColumn.Paddle, "The logbook has several paddles and the row does not say which it was; fill in the column, or name the paddle for the whole file.");
+                    Refuse(row, CsvColumn.Paddle, "The logbook has several paddles and the row does not say which it was; fill in the " +
+                        "column, or name the paddle for the whole file.");
                     continue;
                 }
             }
@@ -91,7 +95,9 @@ internal sealed class CsvNames
         return named;
     }
 
-    /// <summary>Adds to the additions the new paddlers, hulls and paddles that something needs, and known ones of which more is known now.</summary>
+    /// <summary>
+    /// Adds to the additions the new paddlers, hulls and paddles that something needs, and known ones of which more is known now.
+    /// </summary>
     public CsvAdditions Used(CsvAdditions additions, IReadOnlyList<Outing> outings)
     {
         var used = new HashSet<Guid>();
@@ -114,7 +120,9 @@ internal sealed class CsvNames
 
         List<Paddle> paddles =
         [
-            .. Paddles.Filled().Select(filled => CsvThings.Paddle(filled.Thing.Name, filled.Facts, null, null, _options.Unit, PaddlerId, _newId) with { Id = filled.Thing.Id }),
+            .. Paddles.Filled()
+                .Select(filled => CsvThings.Paddle(filled.Thing.Name, filled.Facts, null, null, _options.Unit, PaddlerId, _newId)
+                with { Id = filled.Thing.Id }),
             .. Paddles.New.Select(name => Paddles[name]).Where(paddle => used.Contains(paddle.Id)),
         ];
         used.UnionWith(paddles.Select(paddle => paddle.OwnerId).OfType<Guid>());
@@ -130,7 +138,9 @@ internal sealed class CsvNames
             Paddlers = paddlers,
             Hulls =
             [
-                .. Hulls.Filled().Select(filled => CsvThings.Hull(filled.Thing.Name, filled.Facts, _newId) with { Id = filled.Thing.Id, Name = filled.Thing.Name }),
+                .. Hulls.Filled()
+                    .Select(filled => CsvThings.Hull(filled.Thing.Name, filled.Facts, _newId)
+                    with { Id = filled.Thing.Id, Name = filled.Thing.Name }),
                 .. Hulls.New.Select(name => Hulls[name]).Where(hull => used.Contains(hull.Id)),
             ],
             Paddles = paddles,
@@ -143,21 +153,26 @@ internal sealed class CsvNames
         foreach (Paddler paddler in additions.Paddlers.Where(one => Paddlers.IsNew(one.Name)))
         {
             bool bare = !Paddlers.Stated(paddler.Name).Columns.Any();
-            yield return $"New paddler “{paddler.Name}”{Alike(Paddlers, paddler.Name)}" + (bare ? "; give a seated reach or a start length, so that the search starts near the answer." : ".");
+            yield return $"New paddler “{paddler.Name}”{Alike(Paddlers, paddler.Name)}"
+                + (bare ? "; give a seated reach or a start length, so that the search starts near the answer." : ".");
         }
 
         foreach (Hull hull in additions.Hulls.Where(one => Hulls.IsNew(one.Name)))
         {
             bool bare = Hulls.Stated(hull.Name)[CsvColumn.HullCrew] is null;
-            yield return $"New hull “{hull.Name}”{Alike(Hulls, hull.Name)}, crew {hull.Crew}" + (bare ? " (assumed from its name; correct it if that is wrong)." : ".");
+            yield return $"New hull “{hull.Name}”{Alike(Hulls, hull.Name)}, crew {hull.Crew}"
+                + (bare ? " (assumed from its name; correct it if that is wrong)." : ".");
         }
 
         foreach (Paddle paddle in additions.Paddles.Where(one => Paddles.IsNew(one.Name)))
         {
             CsvFacts stated = Paddles.Stated(paddle.Name);
-            bool assumed = stated[CsvColumn.BladeLengthIn] is null || stated[CsvColumn.PaddleShortestIn] is null || stated[CsvColumn.PaddleLongestIn] is null;
-            yield return $"New paddle “{paddle.Name}”{Alike(Paddles, paddle.Name)}: {paddle.Shortest.ToText(_options.Unit)} to {paddle.Longest.ToText(_options.Unit)} in steps of {paddle.Step.ToText(_options.Unit)}, "
-                + $"blade {paddle.Blade.ToText(_options.Unit)}" + (assumed ? " (what the file does not say is assumed; correct what is wrong)." : ".");
+            bool assumed = stated[CsvColumn.BladeLengthIn] is null || stated[CsvColumn.PaddleShortestIn] is null
+                || stated[CsvColumn.PaddleLongestIn] is null;
+            yield return $"New paddle “{paddle.Name}”{Alike(Paddles, paddle.Name)}: {paddle.Shortest.ToText(_options.Unit)} to " +
+                $"{paddle.Longest.ToText(_options.Unit)} in steps of {paddle.Step.ToText(_options.Unit)}, "
+                + $"blade {paddle.Blade.ToText(_options.Unit)}"
+                    + (assumed ? " (what the file does not say is assumed; correct what is wrong)." : ".");
         }
     }
 
@@ -173,9 +188,11 @@ internal sealed class CsvNames
     private (CsvColumn Column, string Reason)? Slip(CsvRow row, string? paddler, string? paddle)
     {
         return In(Paddlers, paddler, CsvColumn.Paddler) ?? In(Hulls, row.Hull, CsvColumn.Hull) ?? In(Paddles, paddle, CsvColumn.Paddle)
-            ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull) ?? In(Paddlers, CsvThings.OwnerIn(row.Facts), CsvColumn.Owner);
+            ?? In(Hulls, row.Facts.Text(CsvColumn.GoalHull), CsvColumn.GoalHull)
+                ?? In(Paddlers, CsvThings.OwnerIn(row.Facts), CsvColumn.Owner);
 
-        static (CsvColumn, string)? In<T>(NameBook<T> book, string? name, CsvColumn column) where T : class => name is not null && book.MeantFor(name) is { } meant
+        static (CsvColumn, string)? In<T>(NameBook<T> book, string? name, CsvColumn column) where T : class =>
+            name is not null && book.MeantFor(name) is { } meant
             ? (column, $"“{name}” is new, but much like “{meant}” of the logbook; correct it, or say that the file's new names are meant.")
             : null;
     }
@@ -199,7 +216,9 @@ internal sealed class CsvNames
         foreach (string name in Hulls.New)
             Hulls.Add(name, CsvThings.Hull(name, Hulls.Stated(name), _newId));
         foreach (string name in Paddlers.New)
-            Paddlers.Add(name, CsvThings.Paddler(new Paddler { Id = _newId(), Name = name, Unit = _options.Unit }, Paddlers.Stated(name), hull => Hulls[hull].Id));
+            Paddlers.Add(
+                name, CsvThings.Paddler(new Paddler { Id = _newId(), Name = name, Unit = _options.Unit }, Paddlers.Stated(name),
+                hull => Hulls[hull].Id));
 
         foreach (string name in Paddles.New)
         {

@@ -38,7 +38,8 @@ internal sealed class CsvOutings
         {
             if (row.Row.Piece is not null && !lineOf.TryAdd(row.Row.Fingerprint, row.Row.Line))
             {
-                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Fingerprint]}; remove one, or number them in the column piece if they are two pieces.");
+                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Fingerprint]}; remove one, or number them in the column " +
+                    $"piece if they are two pieces.");
                 continue;
             }
 
@@ -74,7 +75,8 @@ internal sealed class CsvOutings
         if (candidates.Count > 1)
         {
             foreach (NamedRow row in rows.Where(row => row.Row.Piece is not null && !CountIfThere(row, null)))
-                Refuse(row, CsvColumn.Outing, "The logbook has several outings in this hull on that day; say which by its label, or by its start_time.");
+                Refuse(row, CsvColumn.Outing, "The logbook has several outings in this hull on that day; say which by its label, " +
+                    "or by its start_time.");
             return;
         }
 
@@ -82,7 +84,8 @@ internal sealed class CsvOutings
         foreach (NamedRow row in rows)
         {
             if (!row.Hull.Equals(draft.Hull.Name, StringComparison.OrdinalIgnoreCase))
-                Refuse(row, CsvColumn.Hull, $"The outing “{Quoted.Brief(row.Row.Outing)}” of {row.Row.Date:yyyy-MM-dd} is in {draft.Hull.Name}; give an outing in another hull another label.");
+                Refuse(row, CsvColumn.Hull, $"The outing “{Quoted.Brief(row.Row.Outing)}” of {row.Row.Date:yyyy-MM-dd} is in " +
+                    $"{draft.Hull.Name}; give an outing in another hull another label.");
             else if (row.Row.Piece is null)
                 draft.TakeConditions(row);
             else if (!CountIfThere(row, draft) && draft.Take(row) is { } problem)

@@ -16,7 +16,9 @@ public sealed record CsvReadOptions
     /// <summary>Whether the good rows are taken when others are refused. If not, one wrong row means that nothing is added.</summary>
     public bool SkipBad { get; init; }
 
-    /// <summary>Whether a name that is close to one of the logbook's is taken as new. If not, its rows are refused: it is more likely a slip.</summary>
+    /// <summary>
+    /// Whether a name that is close to one of the logbook's is taken as new. If not, its rows are refused: it is more likely a slip.
+    /// </summary>
     public bool NewNames { get; init; }
 
     /// <summary>Whose rows they are where a row does not say; null for the only paddler there is.</summary>

@@ -26,7 +26,8 @@ internal sealed class CsvRowReader
     {
         CheckShape();
         int? order = _cells.Value(CsvColumn.Piece, Order);
-        string? paddler = Name(CsvColumn.Paddler, "paddler"), hull = Name(CsvColumn.Hull, "hull"), paddle = Name(CsvColumn.Paddle, "paddle");
+        string? paddler = Name(CsvColumn.Paddler, "paddler"), hull = Name(CsvColumn.Hull, "hull"),
+            paddle = Name(CsvColumn.Paddle, "paddle");
         string outing = Name(CsvColumn.Outing, "outing") ?? "";
         (DateOnly Date, TimeOnly? Time)? when = _cells.Value<(DateOnly, TimeOnly?)>(CsvColumn.Date, CellParsers.DateAndTime);
         DateOnly? date = when?.Date;
@@ -65,13 +66,17 @@ internal sealed class CsvRowReader
 
     private CsvPiece? ReadPiece(int? order)
     {
-        Length? length = Either<Length>(CsvColumn.LengthIn, CellParsers.Inches, CsvColumn.LengthCm, CellParsers.Centimetres, (a, b) => Math.Abs(a.InchesMoreThan(b)) < 0.04);
-        Distance? distance = Either<Distance>(CsvColumn.DistanceM, Distance.TryParse, CsvColumn.DistanceKm, CellParsers.Kilometres, (a, b) => Math.Abs(a.Metres - b.Metres) <= 0.01 * a.Metres);
-        PieceTime? time = Either<PieceTime>(CsvColumn.Time, PieceTime.TryParse, CsvColumn.TimeS, PieceTime.TryParse, (a, b) => Math.Abs(a.Milliseconds - b.Milliseconds) <= 1000);
+        Length? length = Either<Length>(CsvColumn.LengthIn, CellParsers.Inches, CsvColumn.LengthCm, CellParsers.Centimetres,
+            (a, b) => Math.Abs(a.InchesMoreThan(b)) < 0.04);
+        Distance? distance = Either<Distance>(CsvColumn.DistanceM, Distance.TryParse, CsvColumn.DistanceKm, CellParsers.Kilometres,
+            (a, b) => Math.Abs(a.Metres - b.Metres) <= 0.01 * a.Metres);
+        PieceTime? time = Either<PieceTime>(CsvColumn.Time, PieceTime.TryParse, CsvColumn.TimeS, PieceTime.TryParse,
+            (a, b) => Math.Abs(a.Milliseconds - b.Milliseconds) <= 1000);
         if (order == 0)
         {
             if (length is not null || distance is not null || time is not null)
-                _cells.Refuse(CsvColumn.Piece, "0 means that the row has no piece, but there is a length, distance or time; number pieces from 1.");
+                _cells.Refuse(CsvColumn.Piece,
+                    "0 means that the row has no piece, but there is a length, distance or time; number pieces from 1.");
             return null;
         }
 
@@ -108,15 +113,18 @@ internal sealed class CsvRowReader
         if (_cells.All.Any(cell => cell.Contains(CsvEncoding.NoText)))
             _cells.Refuse(null, "The row has bytes that are not text; save the file as “CSV UTF-8”.");
         if (_cells.All.Skip(_header.Count).Any(cell => !string.IsNullOrWhiteSpace(cell)))
-            _cells.Refuse(null, $"The row has {_cells.Count} cells and the header {_header.Count}; a separator inside a cell needs quotation marks around the cell.");
+            _cells.Refuse(null, $"The row has {_cells.Count} cells and the header {_header.Count}; a separator inside a cell needs " +
+                $"quotation marks around the cell.");
     }
 
     /// <summary>A value that two columns can give in different units; where both do, they must agree.</summary>
-    private T? Either<T>(CsvColumn first, CellParser<T> parseFirst, CsvColumn second, CellParser<T> parseSecond, Func<T, T, bool> agree) where T : struct
+    private T? Either<T>(CsvColumn first, CellParser<T> parseFirst, CsvColumn second, CellParser<T> parseSecond, Func<T, T, bool> agree)
+        where T : struct
     {
         T? a = _cells.Value(first, parseFirst), b = _cells.Value(second, parseSecond);
         if (a is { } one && b is { } other && !agree(one, other))
-            _cells.Refuse(first, $"{one} is not the same as the {(other is Length length ? length.ToText(LengthUnit.Centimetres) : other)} in {second.Name()}; correct one or empty it.");
+            _cells.Refuse(first, $"{one} is not the same as the " +
+                $"{(other is Length length ? length.ToText(LengthUnit.Centimetres) : other)} in {second.Name()}; correct one or empty it.");
         return a ?? b;
     }
 

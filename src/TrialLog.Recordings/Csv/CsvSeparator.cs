@@ -6,7 +6,8 @@ namespace TrialLog.Recordings.Csv;
 internal static class CsvSeparator
 {
     /// <summary>Whether a row is no header but a spreadsheet's own line that names the separator: <c>sep=;</c>.</summary>
-    public static bool IsNamedBy(IReadOnlyList<string> cells) => cells[0].StartsWith("sep=", StringComparison.OrdinalIgnoreCase) && cells[0].Length <= 5;
+    public static bool IsNamedBy(IReadOnlyList<string> cells) =>
+        cells[0].StartsWith("sep=", StringComparison.OrdinalIgnoreCase) && cells[0].Length <= 5;
 
     /// <summary>The separator that yields the most known columns; a comma where none yields any.</summary>
     /// <param name="beginning">The beginning of the file's text.</param>

@@ -15,7 +15,8 @@ internal static class CsvThings
     public const string Club = "club";
 
     public static CsvFacts Facts(Paddle paddle, Func<Guid, string?> paddlerName) => Of(
-        (CsvColumn.BladeLengthIn, paddle.Blade), (CsvColumn.BladeAreaIn2, paddle.BladeAreaSquareInches), (CsvColumn.Steering, paddle.Steering),
+        (CsvColumn.BladeLengthIn, paddle.Blade), (CsvColumn.BladeAreaIn2, paddle.BladeAreaSquareInches),
+            (CsvColumn.Steering, paddle.Steering),
         (CsvColumn.PaddleShortestIn, paddle.Shortest), (CsvColumn.PaddleLongestIn, paddle.Longest), (CsvColumn.PaddleStepIn, paddle.Step),
         (CsvColumn.Owner, paddle.BelongsToClub ? Club : paddle.OwnerId is Guid owner ? paddlerName(owner) : null));
 
@@ -69,14 +70,16 @@ internal static class CsvThings
             TimedBy = stated.Value<TimedBy>(CsvColumn.TrialTimed),
             PricePercent = stated.Value<double>(CsvColumn.TrialPricePct),
         },
-        Body = CsvColumns.OfBody.Aggregate(paddler.Body, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
+        Body = CsvColumns.OfBody.Aggregate(
+            paddler.Body, (measured, body) => measured.With(body.Measure, stated.Value<Length>(body.Column))),
     };
 
     /// <summary>
     /// A paddle of that name. What is not stated is assumed: the reference blade, steps of a quarter inch (half a
     /// centimetre), and a range that leaves two inches (five centimetres) beyond the lengths seen. Chosen, no source.
     /// </summary>
-    public static Paddle Paddle(string name, CsvFacts stated, Length? least, Length? most, LengthUnit unit, Func<string, Guid> paddlerId, Func<Guid> newId)
+    public static Paddle Paddle(string name, CsvFacts stated, Length? least, Length? most, LengthUnit unit,
+        Func<string, Guid> paddlerId, Func<Guid> newId)
     {
         (Length whole, Length step, double beyond) = unit == LengthUnit.Inches
             ? (Length.FromInches(1), Length.FromInches(0.25), 2.0)

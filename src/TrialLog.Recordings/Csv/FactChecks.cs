@@ -38,7 +38,8 @@ internal static class FactChecks
             cells.Refuse(CsvColumn.PaddleLongestIn, wrongLongest);
         if (shortest > longest)
             cells.Refuse(CsvColumn.PaddleShortestIn, $"{shortest} is longer than the longest length, {longest}; exchange them.");
-        if (facts.Value<Length>(CsvColumn.BladeLengthIn) is { } blade && Plausible.ProblemWithBlade(blade, shortest ?? Plausible.LongestPaddle) is { } wrongBlade)
+        if (facts.Value<Length>(CsvColumn.BladeLengthIn) is { } blade
+            && Plausible.ProblemWithBlade(blade, shortest ?? Plausible.LongestPaddle) is { } wrongBlade)
             cells.Refuse(CsvColumn.BladeLengthIn, wrongBlade);
         if (facts.Value<Length>(CsvColumn.PaddleStepIn) is { } step && step < LeastStep && (shortest is null || shortest != longest))
             cells.Refuse(CsvColumn.PaddleStepIn, $"A step of {step} is finer than any shaft's; give it in inches, like 0.25.");

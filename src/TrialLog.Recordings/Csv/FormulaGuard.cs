@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace TrialLog.Recordings.Csv;
 
 /// <summary>
-/// Text that a spreadsheet would run as a formula (it begins with = + - @, also in their full-width forms, a tab or a line break) is written with an
-/// apostrophe before it, which spreadsheets take as "this is text". Reading takes one apostrophe off again. Text that
+/// Text that a spreadsheet would run as a formula (it begins with = + - @, also in their full-width forms, a tab or a line break) is
+/// written with an apostrophe before it, which spreadsheets take as "this is text". Reading takes one apostrophe off again. Text that
 /// already begins with apostrophes and then such a character gets one more, so nothing is lost either way.
 /// The characters are those of the OWASP page on CSV injection.
 /// </summary>

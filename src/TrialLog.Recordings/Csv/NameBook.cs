@@ -29,14 +29,20 @@ internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, str
     /// <summary>The name of the logbook for which that one is likely a slip; null if it is none.</summary>
     public string? MeantFor(string name) => _described.Contains(name) ? null : _close.To(name);
 
-    /// <summary>The first of the new names of the file that is much like that one; a file with very many names is not looked through.</summary>
+    /// <summary>
+    /// The first of the new names of the file that is much like that one; a file with very many names is not looked through.
+    /// </summary>
     public string? AlikeBefore(string name) =>
-        _new.Count > MostCompared ? null : new CloseNames(_new.TakeWhile(other => !other.Equals(name, StringComparison.OrdinalIgnoreCase))).To(name);
+        _new.Count > MostCompared ? null
+            : new CloseNames(_new.TakeWhile(other => !other.Equals(name, StringComparison.OrdinalIgnoreCase))).To(name);
 
     /// <summary>Whether the logbook does not know that name.</summary>
     public bool IsNew(string name) => _newNames.Contains(name);
 
-    /// <summary>Notes that a row names it, and what the row states about it; what contradicts an earlier row or the logbook is left aside, what the logbook does not know is taken in.</summary>
+    /// <summary>
+    /// Notes that a row names it, and what the row states about it; what contradicts an earlier row or the logbook is left aside, what the
+    /// logbook does not know is taken in.
+    /// </summary>
     public void Mention(string name, IReadOnlyList<CsvColumn> columns, CsvRow row, CappedList<string> warnings)
     {
         if (!_stated.TryGetValue(name, out Dictionary<CsvColumn, object>? stated))
@@ -75,7 +81,8 @@ internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, str
     public IEnumerable<T> All => _things.Values;
 
     /// <summary>What the file states about it.</summary>
-    public CsvFacts Stated(string name) => _stated.TryGetValue(name, out Dictionary<CsvColumn, object>? stated) ? new CsvFacts(stated) : CsvFacts.None;
+    public CsvFacts Stated(string name) =>
+        _stated.TryGetValue(name, out Dictionary<CsvColumn, object>? stated) ? new CsvFacts(stated) : CsvFacts.None;
 
     /// <summary>Things of the logbook about which the file states what the logbook does not know, with both together.</summary>
     public IEnumerable<(T Thing, CsvFacts Facts)> Filled() =>
@@ -83,7 +90,8 @@ internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, str
         where stated.Value.Count > 0 && !_newNames.Contains(stated.Key)
         let thing = _things[stated.Key]
         let before = factsOf(thing)
-        select (thing, new CsvFacts(new(stated.Value.Concat(before.Columns.Select(column => KeyValuePair.Create(column, before[column]!))))));
+        select (
+            thing, new CsvFacts(new(stated.Value.Concat(before.Columns.Select(column => KeyValuePair.Create(column, before[column]!))))));
 
     /// <summary>Adds a thing that was <see cref="New"/>.</summary>
     public void Add(string name, T thing) => _things.Add(name, thing);

@@ -30,7 +30,9 @@ internal sealed class OutingDraft
     /// <summary>How many pieces are added.</summary>
     public int Added => _pieces.Count;
 
-    /// <summary>Whether the logbook's outing holds the row's piece; one that has the same origin but other values is left as it is, with a warning.</summary>
+    /// <summary>
+    /// Whether the logbook's outing holds the row's piece; one that has the same origin but other values is left as it is, with a warning.
+    /// </summary>
     public bool Holds(NamedRow row, CappedList<string> warnings)
     {
         CsvPiece piece = row.Row.Piece!;
@@ -42,7 +44,8 @@ internal sealed class OutingDraft
                 return true;
             if (piece.Origin is not null && piece.Origin == held.Origin && piece.Order is not null)
             {
-                warnings.Add($"Line {row.Row.Line}: piece {held.Order} of that outing is in the logbook with other values ({held.Length}, {held.Distance} in {held.Time}); it was not changed. Edit it in the logbook.");
+                warnings.Add($"Line {row.Row.Line}: piece {held.Order} of that outing is in the logbook with other values " +
+                    $"({held.Length}, {held.Distance} in {held.Time}); it was not changed. Edit it in the logbook.");
                 return true;
             }
         }
@@ -56,13 +59,16 @@ internal sealed class OutingDraft
         CsvPiece piece = row.Row.Piece!;
         Paddle paddle = _names.Paddles[row.Paddle!];
         if (!paddle.Reaches(piece.Length))
-            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to {paddle.Longest}; correct the length, or widen the paddle's range first.");
+            return (CsvColumn.LengthIn, $"{piece.Length} is outside the range of paddle “{paddle.Name}”, {paddle.Shortest} to " +
+                $"{paddle.Longest}; correct the length, or widen the paddle's range first.");
         if (piece.Order is { } order)
         {
             if (_existing?.Pieces.FirstOrDefault(held => held.Order == order) is { } held)
-                return (CsvColumn.Piece, $"The logbook has a piece {order} in that outing with other values ({held.Length}, {held.Distance} in {held.Time}); edit it in the logbook, or number this one differently.");
+                return (CsvColumn.Piece, $"The logbook has a piece {order} in that outing with other values ({held.Length}, " +
+                    $"{held.Distance} in {held.Time}); edit it in the logbook, or number this one differently.");
             if (!_lineOfOrder.TryAdd(order, row.Row.Line))
-                return (CsvColumn.Piece, $"Piece {order} of that outing is on line {_lineOfOrder[order]} already; number this one differently.");
+                return (CsvColumn.Piece, $"Piece {order} of that outing is on line {_lineOfOrder[order]} already; number " +
+                    $"this one differently.");
         }
 
         _pieces.Add(row);
@@ -162,7 +168,8 @@ internal sealed class OutingDraft
             string longer = notes is null ? odd : $"{notes}; {odd}";
             bool fits = longer.Length <= NoteRule.Longest;
             notes = fits ? longer : notes;
-            warnings.Add($"Line {row.Line}: {Quoted.Brief(odd)} differs from the rest of the outing ({Quoted.Brief(holds is null ? "none" : CsvLogWriter.Cell(holds))}); "
+            warnings.Add($"Line {row.Line}: {Quoted.Brief(odd)} differs from the rest of the outing " +
+                $"({Quoted.Brief(holds is null ? "none" : CsvLogWriter.Cell(holds))}); "
                 + (fits ? "kept in the piece's notes." : "left aside, since the piece's notes are full."));
         }
     }

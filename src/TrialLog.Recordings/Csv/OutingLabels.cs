@@ -28,7 +28,9 @@ internal static class OutingLabels
     private static void LabelDay(List<Outing> day, Dictionary<Guid, string> labels)
     {
         var taken = new HashSet<string>(day.Select(outing => outing.Label), StringComparer.OrdinalIgnoreCase);
-        foreach (var alike in day.GroupBy(outing => (Label: outing.Label.ToUpperInvariant(), Hull: outing.Label.Length == 0 ? outing.HullId : Guid.Empty)))
+        foreach (
+            var alike in day.GroupBy(
+            outing => (Label: outing.Label.ToUpperInvariant(), Hull: outing.Label.Length == 0 ? outing.HullId : Guid.Empty)))
         {
             List<Outing> group = [.. alike];
             bool toldApartByTime = alike.Key.Label.Length == 0 && group.All(outing => outing.Time is not null)

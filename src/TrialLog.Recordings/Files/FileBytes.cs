@@ -7,7 +7,9 @@ namespace TrialLog.Recordings.Files;
 /// <summary>The bytes of a file, unpacked where it was gzipped, never more than a set amount.</summary>
 internal static class FileBytes
 {
-    /// <summary>The most bytes a recording may have, unpacked. A day at one sample a second is about 20 to 50 MB in the wordiest format.</summary>
+    /// <summary>
+    /// The most bytes a recording may have, unpacked. A day at one sample a second is about 20 to 50 MB in the wordiest format.
+    /// </summary>
     public const int Most = 96 * 1024 * 1024;
 
     /// <summary>Whether these first bytes are those of a gzipped file (RFC 1952).</summary>
@@ -36,7 +38,9 @@ internal static class FileBytes
         }
     }
 
-    /// <summary>SHA-256 of the unpacked bytes in lower-case hexadecimals, so that a file and its gzipped copy are the same recording.</summary>
+    /// <summary>
+    /// SHA-256 of the unpacked bytes in lower-case hexadecimals, so that a file and its gzipped copy are the same recording.
+    /// </summary>
     public static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
     private static ArraySegment<byte> ReadBounded(Stream stream, long expected)

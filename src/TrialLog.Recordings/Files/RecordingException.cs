@@ -1,6 +1,9 @@
 namespace TrialLog.Recordings.Files;
 
-/// <summary>A recording that cannot be read. The message is one sentence for the user: what is wrong and what to do. Nothing was taken from the file.</summary>
+/// <summary>
+/// A recording that cannot be read. The message is one sentence for the user: what is wrong and what to do. Nothing was taken from the
+/// file.
+/// </summary>
 public sealed class RecordingException : Exception
 {
     /// <summary>Creates the exception with a sentence for the user.</summary>

@@ -19,9 +19,11 @@ internal static class IsoTime
         if (text.Length < 19 || text[4] != '-' || text[7] != '-' || text[10] is not ('T' or ' ') || text[13] != ':' || text[16] != ':')
             return false;
         if (!Digits(text[..4], out int year) || !Digits(text.Slice(5, 2), out int month) || !Digits(text.Slice(8, 2), out int day)
-            || !Digits(text.Slice(11, 2), out int hour) || !Digits(text.Slice(14, 2), out int minute) || !Digits(text.Slice(17, 2), out int second))
+            || !Digits(text.Slice(11, 2), out int hour) || !Digits(text.Slice(14, 2), out int minute)
+                || !Digits(text.Slice(17, 2), out int second))
             return false;
-        if (year < 1 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month) || hour > 23 || minute > 59 || second > 60)
+        if (year < 1 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month) || hour > 23 || minute > 59
+            || second > 60)
             return false;
 
         ReadOnlySpan<char> rest = text[19..];
@@ -37,7 +39,8 @@ internal static class IsoTime
         if (!TryZone(rest, out TimeSpan zone, out bool told))
             return false;
         // A leap second (60) runs into the next minute.
-        double local = (new DateTime(year, month, day, hour, minute, 0, DateTimeKind.Utc) - DateTime.UnixEpoch).TotalSeconds + second + fraction;
+        double local = (new DateTime(year, month, day, hour, minute, 0, DateTimeKind.Utc) - DateTime.UnixEpoch).TotalSeconds
+            + second + fraction;
         seconds = local - zone.TotalSeconds;
         offset = told && zone != TimeSpan.Zero ? zone : null;
         return true;
@@ -51,7 +54,8 @@ internal static class IsoTime
             return true;
         if (text[0] is not ('+' or '-') || text.Length is not (5 or 6) || (text.Length == 6 && text[3] != ':'))
             return false;
-        if (!Digits(text.Slice(1, 2), out int hours) || !Digits(text[^2..], out int minutes) || hours * 60 + minutes > 14 * 60 || minutes > 59)
+        if (!Digits(text.Slice(1, 2), out int hours) || !Digits(text[^2..], out int minutes) || hours * 60 + minutes > 14 * 60
+            || minutes > 59)
             return false;
         zone = new TimeSpan(hours, minutes, 0) * (text[0] == '-' ? -1 : 1);
         told = true;

@@ -18,7 +18,8 @@ internal sealed class SampleList
     public void Add(RecordedSample sample)
     {
         if (all.Count == Recording.MostSamples)
-            throw new RecordingException($"the recording holds more than {Recording.MostSamples:#,0} points, more than any outing; check that it is the right file.");
+            throw new RecordingException($"the recording holds more than {Recording.MostSamples:#,0} points, more than any outing; check " +
+                $"that it is the right file.");
         all.Add(sample);
     }
 }

@@ -41,13 +41,20 @@ internal static class TcxFormat
                     // The timer stands still in a pause, so a lap ends where the next begins; the last, with its last point.
                     if (laps.Count > 0 && laps[^1].End < lap.Start)
                         laps[^1] = laps[^1] with { End = lap.Start };
-                    laps.Add(lap with { End = Math.Max(lap.Start + lapSeconds, point.Time >= lap.Start ? point.Time : double.NegativeInfinity) });
+                    laps.Add(
+                        lap with
+                        {
+                            End = Math.Max(lap.Start + lapSeconds,
+                        point.Time >= lap.Start ? point.Time : double.NegativeInfinity)
+                        });
                     break;
                 case "TotalTimeSeconds" when xml.Entered:
                     lapSeconds = xml.Number();
                     break;
                 case "Intensity" when xml.Entered:
-                    lap = lap with { Kind = xml.Text() switch { "Active" => LapKind.Active, "Resting" => LapKind.Rest, _ => LapKind.Untold } };
+                    lap = lap
+                        with
+                    { Kind = xml.Text() switch { "Active" => LapKind.Active, "Resting" => LapKind.Rest, _ => LapKind.Untold } };
                     break;
                 case "TriggerMethod" when xml.Entered:
                     lap = lap with { Pressed = xml.Text() is "Manual" };

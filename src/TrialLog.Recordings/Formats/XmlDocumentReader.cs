@@ -22,7 +22,9 @@ internal sealed class XmlDocumentReader : IDisposable
 
     private XmlDocumentReader(XmlReader reader) => this.reader = reader;
 
-    /// <summary>Local name of the element that was just entered or left; namespaces are not looked at, since devices differ in them.</summary>
+    /// <summary>
+    /// Local name of the element that was just entered or left; namespaces are not looked at, since devices differ in them.
+    /// </summary>
     public string Name => reader.LocalName;
 
     /// <summary>Whether an element was just entered (true) or left (false).</summary>
@@ -57,11 +59,13 @@ internal sealed class XmlDocumentReader : IDisposable
         }
         catch (XmlException e) when (e.Message.Contains("DTD", StringComparison.Ordinal))
         {
-            throw new RecordingException("the file declares a document type or entities, which no recording needs and which can do harm; it was refused.", e);
+            throw new RecordingException(
+                "the file declares a document type or entities, which no recording needs and which can do harm; it was refused.", e);
         }
         catch (XmlException e)
         {
-            throw new RecordingException($"the file is cut off or damaged at line {e.LineNumber}; copy it again from the watch or its service.", e);
+            throw new RecordingException(
+                $"the file is cut off or damaged at line {e.LineNumber}; copy it again from the watch or its service.", e);
         }
         catch (Exception e) when (e is DecoderFallbackException or ArgumentException or NotSupportedException)
         {
@@ -129,11 +133,13 @@ internal sealed class XmlDocumentReader : IDisposable
     // Some devices use a prefix that they never declare; the elements are known by their local names anyway.
     private sealed class AnyPrefix(XmlNameTable names) : XmlNamespaceManager(names)
     {
-        public override string? LookupNamespace(string prefix) => base.LookupNamespace(prefix) ?? (prefix.Length > 0 ? "urn:undeclared" : null);
+        public override string? LookupNamespace(string prefix) =>
+            base.LookupNamespace(prefix) ?? (prefix.Length > 0 ? "urn:undeclared" : null);
     }
 
     private static double Number(ReadOnlySpan<char> text) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : double.NaN;
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
+            : double.NaN;
 
     private static void RefuseEndlessTags(ReadOnlySpan<byte> bytes)
     {

@@ -22,7 +22,8 @@ public sealed partial record RecordedOuting
     private const int LongestBridgeBetweenParts = 30;
 
     /// <summary>Moves one edge of one leg to that time since the start, to the nearest second.</summary>
-    /// <exception cref="InvalidValueException">It would cross another edge, leave the recording or a gap in it, or leave less than ten seconds.</exception>
+    /// <exception cref="InvalidValueException">It would cross another edge, leave the recording or a gap in it, or leave less than ten
+    /// seconds.</exception>
     public RecordedOuting MoveEdge(int piece, int leg, LegEdge edge, TimeSpan to)
     {
         List<Stretch> legs = Stretches(piece);
@@ -79,7 +80,8 @@ public sealed partial record RecordedOuting
     public RecordedOuting Keep(int piece) => With(piece, Proposals[Checked(piece)] with { LeftOutBecause = null });
 
     /// <summary>Adds a one-way piece or a loop between two times since the start, where none was found.</summary>
-    /// <exception cref="InvalidValueException">It overlaps another piece, leaves the recording or a gap in it, or is shorter than ten seconds.</exception>
+    /// <exception cref="InvalidValueException">It overlaps another piece, leaves the recording or a gap in it, or is shorter than ten
+    /// seconds.</exception>
     public RecordedOuting Add(TimeSpan start, TimeSpan end)
     {
         int place = Proposals.TakeWhile(p => p.Start < start).Count();
@@ -87,11 +89,13 @@ public sealed partial record RecordedOuting
     }
 
     /// <summary>Pieces between these times and no others; a leg out and a leg back found between them make a round trip.</summary>
-    /// <exception cref="InvalidValueException">They overlap, leave the recording or a gap in it, or are shorter than ten seconds.</exception>
+    /// <exception cref="InvalidValueException">They overlap, leave the recording or a gap in it, or are shorter than ten
+    /// seconds.</exception>
     public RecordedOuting Only(IReadOnlyList<(TimeSpan Start, TimeSpan End)> pieces)
     {
         List<List<Stretch>> legs = [.. pieces.Select(p => finder.Between(new Stretch(Index(p.Start), Index(p.End))))];
-        return legs.Count == 0 ? throw new InvalidValueException("Say at least one piece.") : (this with { Proposals = [] }).Replace(0, 0, legs, null) with { Before = this };
+        return legs.Count == 0 ? throw new InvalidValueException("Say at least one piece.")
+            : (this with { Proposals = [] }).Replace(0, 0, legs, null) with { Before = this };
     }
 
     private int Checked(int piece)
@@ -114,7 +118,8 @@ public sealed partial record RecordedOuting
     private RecordedOuting With(int piece, PieceProposal proposal) =>
         Corrected([.. Proposals.Take(piece), proposal, .. Proposals.Skip(piece + 1)]);
 
-    private RecordedOuting Corrected(IReadOnlyList<PieceProposal> proposals) => this with { Proposals = Outward.Named(Track, proposals), corrected = true, Before = this };
+    private RecordedOuting Corrected(IReadOnlyList<PieceProposal> proposals) =>
+        this with { Proposals = Outward.Named(Track, proposals), corrected = true, Before = this };
 
     private RecordedOuting Replace(int piece, int count, IReadOnlyList<List<Stretch>> by, string? leftOutBecause)
     {

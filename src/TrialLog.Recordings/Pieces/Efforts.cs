@@ -63,7 +63,8 @@ internal static class Efforts
     }
 
     /// <summary>
-    /// The drift of a canoe at rest, m/s along a course: the current, and what the wind adds. Null without half a minute of rest to tell it by.
+    /// The drift of a canoe at rest, m/s along a course: the current, and what the wind adds. Null without half a minute of rest to tell it
+    /// by.
     /// </summary>
     /// <param name="track">The track.</param>
     /// <param name="course">The course.</param>

@@ -9,7 +9,9 @@ internal static class LegEdges
     private const double Share = 0.6;
     private const int Inward = 20, Outward = 15, OutsideFrom = 10, OutsideTo = 25, LocalHeading = 60;
 
-    /// <summary>The leg with its edges moved by up to <see cref="Outward"/> s out or <see cref="Inward"/> s in, inside its unbroken part.</summary>
+    /// <summary>
+    /// The leg with its edges moved by up to <see cref="Outward"/> s out or <see cref="Inward"/> s in, inside its unbroken part.
+    /// </summary>
     public static Stretch Refine(Track track, Stretch leg)
     {
         double inside = Steadiness.MedianSpeed(track, leg);

@@ -27,7 +27,9 @@ public sealed partial record RecordedOuting
     public IReadOnlyList<RecordingQuestion> Questions =>
         [.. Doubts.Concat(OfPieces()).Where(q => !q.CanBeConfirmed || !Confirmed.Contains(q.Kind))];
 
-    /// <summary>The outing held against a card: count, distance and rest choose among the readings, unless pieces were corrected by hand.</summary>
+    /// <summary>
+    /// The outing held against a card: count, distance and rest choose among the readings, unless pieces were corrected by hand.
+    /// </summary>
     public RecordedOuting For(PieceCard card)
     {
         if (card == Card)
@@ -54,20 +56,23 @@ public sealed partial record RecordedOuting
             return read.Taking(readings[0], null);
         List<PieceReading> fit = [.. readings.Where(r => r.Fits(card))];
         // Where all fit, the drift of the canoe at rest tells which is shown first.
-        List<PieceReading> sound = [.. fit.Where(r => r.Against is null).OrderBy(r => r.Shape == PieceShape.Intervals ? -1 : double.IsNaN(r.DriftMisfit) ? 1 : r.DriftMisfit)];
+        List<PieceReading> sound = [.. fit.Where(r => r.Against is null)
+            .OrderBy(r => r.Shape == PieceShape.Intervals ? -1 : double.IsNaN(r.DriftMisfit) ? 1 : r.DriftMisfit)];
         if (sound is [var only] || (sound is [var first, ..] && first.Shape == PieceShape.Intervals && (only = first) is not null))
             return read.Taking(only, only.Unsure);
         if (sound is [_, _, ..])
             return ByRest(sound, card) is { } rested
                 ? read.Taking(rested, null)
-                : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? The recording does not tell.");
+                : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? " +
+                    $"The recording does not tell.");
         if (fit is [var against, ..])
             return read.Taking(against, $"These can only be {Described(against)}, but {against.Against}. Is it so?");
         // What the watch itself marked is not given up for a number that fits by chance.
         // Else the number, and if none has it, the reading with the largest share of pieces of the card's distance.
         return read.Taking(
             readings[0].Shape == PieceShape.Intervals ? readings[0]
-            : readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings.OrderByDescending(r => ShareThatFits(r, card)).ThenBy(r => r.Against is null ? 0 : 1).First(),
+            : readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings.OrderByDescending(r => ShareThatFits(r, card))
+                .ThenBy(r => r.Against is null ? 0 : 1).First(),
             null);
     }
 
@@ -103,7 +108,8 @@ public sealed partial record RecordedOuting
         IReadOnlyList<PieceProposal> kept = Kept;
         if (kept.Count != card.Pieces)
         {
-            string says = $"{(card.Distance is null ? "There are lengths for" : "The card has")} {Counted(card.Pieces)}, the recording shows {kept.Count}";
+            string says = $"{(card.Distance is null ? "There are lengths for" : "The card has")} {Counted(card.Pieces)}, the " +
+                $"recording shows {kept.Count}";
             yield return new RecordingQuestion(QuestionKind.Count, kept.Count > card.Pieces
                 ? $"{says}: drop or merge those that are none of the card's, or say the length of each."
                 : $"{says}: add, keep or split the missing ones, or say the length of each that was paddled.", CanBeConfirmed: false);
@@ -115,10 +121,12 @@ public sealed partial record RecordedOuting
         double shortest = kept.Min(p => p.Distance.Metres), longest = kept.Max(p => p.Distance.Metres);
         if (card.Distance is { } meant && !kept.All(p => card.Fits(p.Distance)))
             yield return new RecordingQuestion(
-                QuestionKind.Distance, $"The card has pieces of {meant}; these are {shortest:0} to {longest:0} m. Are they the card's pieces?", CanBeConfirmed: true);
+                QuestionKind.Distance, $"The card has pieces of {meant}; these are {shortest:0} to {longest:0} m. Are " +
+                    $"they the card's pieces?", CanBeConfirmed: true);
         else if (card.Distance is null && IsUneven(kept))
             yield return new RecordingQuestion(
-                QuestionKind.Distance, $"The pieces are of very different lengths, {shortest:0} to {longest:0} m. Are they the ones that were paddled?", CanBeConfirmed: true);
+                QuestionKind.Distance, $"The pieces are of very different lengths, {shortest:0} to {longest:0} m. Are they the " +
+                    $"ones that were paddled?", CanBeConfirmed: true);
         if (shapeDoubt is { } doubt && !corrected)
             yield return new RecordingQuestion(QuestionKind.Shape, doubt, CanBeConfirmed: true);
     }

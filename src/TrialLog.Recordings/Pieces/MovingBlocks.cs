@@ -85,7 +85,8 @@ internal static class MovingBlocks
             int from = i - window, to = i + window;
             if (track.Unbroken(from, to) && track.Seconds[to] - track.Seconds[from] <= 2 * window)
                 speed = track.Between(from, to).Length / (2 * window);
-            moving[i] = Math.Max(speed, Math.Min(track.Speed[i], speed + 0.5)) >= RestShare * usualSpeed && track.Speed[i] <= Piece.FastestMetresPerSecond;
+            moving[i] = Math.Max(speed, Math.Min(track.Speed[i], speed + 0.5)) >= RestShare * usualSpeed
+                && track.Speed[i] <= Piece.FastestMetresPerSecond;
             if (!moving[i])
                 slowSince = slowSince < 0 ? i : slowSince;
             else if (slowSince >= 0)

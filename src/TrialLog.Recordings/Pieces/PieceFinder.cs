@@ -19,7 +19,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
 
     /// <summary>Every reading, the likelier first; none twice.</summary>
-    /// <param name="card">What was to be paddled, where it is known: stretches that a fault of the watch cut in two are joined where they then make a leg of it.</param>
+    /// <param name="card">What was to be paddled, where it is known: stretches that a fault of the watch cut in two are joined where they
+    /// then make a leg of it.</param>
     public IReadOnlyList<PieceReading> Readings(PieceCard? card = null)
     {
         List<Stretch> whole = Joined(found, card?.Distance?.Metres), halves = Joined(found, card?.Distance?.Metres / 2);
@@ -50,7 +51,9 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
             return reading;
         return reading with
         {
-            Proposals = [.. reading.Proposals.Select(p => p.Kept && !card.Fits(p.Distance) ? p with { LeftOutBecause = "not the card's distance" } : p)],
+            Proposals = [
+                .. reading.Proposals.Select(
+                p => p.Kept && !card.Fits(p.Distance) ? p with { LeftOutBecause = "not the card's distance" } : p)],
         };
     }
 
@@ -101,16 +104,19 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         if (pairs.Count == 0)
             return null;
         Heading course = Course(pairs[0][0]);
-        List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]), home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
+        List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]),
+            home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
         double current = (Median(there) - Median(home)) / 2, misfit = Drift(course) is { } drift ? Math.Abs(drift - current) : double.NaN;
-        // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current runs.
+        // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current
+        // runs.
         bool unsure = misfit > DriftDiffers && Efforts.Compare(track, there, home) == Harder.Unknown;
         return Reading(PieceShape.RoundTrips, pairs, legs, "one way, where the pieces go out and back") with
         {
             Against = AgainstPairs(there, home),
             DriftMisfit = misfit,
             Unsure = unsure
-                ? $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were the pieces out and back, both ways at one effort?"
+                ? $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were " +
+                    $"the pieces out and back, both ways at one effort?"
                 : null,
         };
     }
@@ -139,11 +145,13 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         if (work.Count < 2)
             return null;
         Heading course = Course(work.MaxBy(l => l.Seconds));
-        List<Stretch> there = work.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine), home = work.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine);
+        List<Stretch> there = work.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine),
+            home = work.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine);
         if (there.Count == 0 || home.Count == 0)
             return null;
         (List<Stretch> hard, string? against) = HarderWay(there, home, course);
-        PieceReading reading = Reading(PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "the way back: the pieces go the other way");
+        PieceReading reading = Reading(
+            PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "the way back: the pieces go the other way");
         return reading with { Against = against, DriftMisfit = EasyMisfit(hard, hard == there ? home : there) };
     }
 
@@ -190,7 +198,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         HashSet<Stretch> used = [.. groups.SelectMany(g => g)], work = [.. Work(legs)];
         List<Stretch> rest = legs.FindAll(leg => !used.Contains(leg) && !work.Contains(leg));
         easy.AddRange(LegPairs.Join(track, rest));
-        List<IReadOnlyList<Stretch>> other = [.. legs.Where(leg => !used.Contains(leg) && work.Contains(leg)).Select(l => (IReadOnlyList<Stretch>)[l])];
+        List<IReadOnlyList<Stretch>> other = [
+            .. legs.Where(leg => !used.Contains(leg) && work.Contains(leg)).Select(l => (IReadOnlyList<Stretch>)[l])];
         return new PieceReading(shape, Proposals(kept, [.. easy, .. other], _ => null, group => other.Contains(group) ? whyNot : null));
     }
 
@@ -201,7 +210,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         HashSet<IReadOnlyList<Stretch>> counts = [.. kept];
         return Outward.Named(track,
         [
-            .. kept.Concat(easy).OrderBy(g => g[0].First).Select(g => PieceMeasures.Measure(track, g, counts.Contains(g) ? null : Why(g)) with { StepName = name(g) }),
+            .. kept.Concat(easy).OrderBy(g => g[0].First)
+                .Select(g => PieceMeasures.Measure(track, g, counts.Contains(g) ? null : Why(g)) with { StepName = name(g) }),
         ]);
 
         string Why(IReadOnlyList<Stretch> group) =>
@@ -233,15 +243,19 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
 
         return joined;
 
-        bool Fits(Stretch stretch) => track.Along[stretch.Last] - track.Along[stretch.First] is >= 1 and var way && card.Fits(Distance.FromMetres(way));
+        bool Fits(Stretch stretch) => track.Along[stretch.Last] - track.Along[stretch.First] is >= 1 and var way
+            && card.Fits(Distance.FromMetres(way));
     }
 
     private bool IsSeam(Stretch before, Stretch after) =>
         after.First - before.Last <= LongestSeam && track.Unbroken(before.First, after.Last)
         && Course(before).Cosine(Course(after)) >= Directions.SameWayCosine
-        && track.Along[after.First] - track.Along[before.Last] >= SeamShare * Math.Min(Speed(before), Speed(after)) * (track.Seconds[after.First] - track.Seconds[before.Last]);
+        && track.Along[after.First] - track.Along[before.Last] >= SeamShare * Math.Min(Speed(before), Speed(after)) * (
+            track.Seconds[after.First] - track.Seconds[before.Last]);
 
-    /// <summary>The legs between two points, from the one to the other: those found, else out and back by the farthest point, else one.</summary>
+    /// <summary>
+    /// The legs between two points, from the one to the other: those found, else out and back by the farthest point, else one.
+    /// </summary>
     public List<Stretch> Between(Stretch frame) => Between(frame, found);
 
     private List<Stretch> Between(Stretch frame, List<Stretch> all)
@@ -261,7 +275,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
             return null;
         int turn = Enumerable.Range(frame.First, frame.Seconds + 1).MaxBy(i => track.Between(frame.First, i).Length);
         List<Stretch> legs = [new(frame.First, turn - HalfTurn), new(turn + HalfTurn, frame.Last)];
-        return legs.TrueForAll(l => l.Seconds >= RecordedOuting.ShortestLeg.TotalSeconds) && Course(legs[0]).Cosine(Course(legs[1])) <= -Directions.SameWayCosine ? legs : null;
+        return legs.TrueForAll(l => l.Seconds >= RecordedOuting.ShortestLeg.TotalSeconds)
+            && Course(legs[0]).Cosine(Course(legs[1])) <= -Directions.SameWayCosine ? legs : null;
     }
 
     private static List<Stretch> Inside(List<Stretch> legs, Stretch frame) =>

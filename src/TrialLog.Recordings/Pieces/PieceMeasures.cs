@@ -162,7 +162,8 @@ internal static class PieceMeasures
                 yield return $"The watch's own speed is {100 * (device / own - 1):+0.0;-0.0} % from that of its positions.";
         }
 
-        double bridged = track.Gaps.Sum(gap => legs.Sum(l => Math.Max(0, Math.Min(gap.End, l.End.TotalSeconds) - Math.Max(gap.Start, l.Start.TotalSeconds))));
+        double bridged = track.Gaps.Sum(
+            gap => legs.Sum(l => Math.Max(0, Math.Min(gap.End, l.End.TotalSeconds) - Math.Max(gap.Start, l.Start.TotalSeconds))));
         if (bridged > LongestSilentBridge)
             yield return $"The watch lost its position for {bridged:0} s of it; the straight way was taken.";
 

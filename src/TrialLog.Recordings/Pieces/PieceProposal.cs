@@ -15,13 +15,20 @@ public sealed record PieceProposal
     /// <summary>Distance over ground, all legs.</summary>
     public required Distance Distance { get; init; }
 
-    /// <summary>The distance over <see cref="MetresPerSecond"/>, which for a round trip is the mean of the speeds of the legs out and back.</summary>
+    /// <summary>
+    /// The distance over <see cref="MetresPerSecond"/>, which for a round trip is the mean of the speeds of the legs out and back.
+    /// </summary>
     public required PieceTime Time { get; init; }
 
-    /// <summary>Speed in m/s; for a round trip the mean of the speeds over ground out and back, in which a steady current cancels.</summary>
+    /// <summary>
+    /// Speed in m/s; for a round trip the mean of the speeds over ground out and back, in which a steady current cancels.
+    /// </summary>
     public required double MetresPerSecond { get; init; }
 
-    /// <summary>One standard deviation of <see cref="MetresPerSecond"/> as measured, percent: from the recording's noise, the piece's time, dropouts and legs.</summary>
+    /// <summary>
+    /// One standard deviation of <see cref="MetresPerSecond"/> as measured, percent: from the recording's noise, the piece's time, dropouts
+    /// and legs.
+    /// </summary>
     public required double SpeedErrorPercent { get; init; }
 
     /// <summary>Current along the course in m/s, positive with the first leg; null where there is no leg back to tell it from.</summary>

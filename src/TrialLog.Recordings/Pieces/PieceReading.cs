@@ -25,7 +25,9 @@ public enum PieceShape
 /// <param name="Unsure">What is to be asked even where the card fits, a sentence; null where nothing is.</param>
 public sealed record PieceReading(PieceShape Shape, IReadOnlyList<PieceProposal> Proposals, string? Against = null, string? Unsure = null)
 {
-    /// <summary>How far the drift of the canoe at rest is from the current that this reading means, m/s; NaN where it tells nothing.</summary>
+    /// <summary>
+    /// How far the drift of the canoe at rest is from the current that this reading means, m/s; NaN where it tells nothing.
+    /// </summary>
     internal double DriftMisfit { get; init; } = double.NaN;
 
     /// <summary>The pieces that count.</summary>
@@ -37,5 +39,6 @@ public sealed record PieceReading(PieceShape Shape, IReadOnlyList<PieceProposal>
     /// <summary>Whether the same stretches count in the same groups.</summary>
     internal bool IsSame(PieceReading other) =>
         Kept is var mine && other.Kept is var theirs && mine.Count == theirs.Count
-        && mine.Zip(theirs).All(p => p.First.Start == p.Second.Start && p.First.End == p.Second.End && p.First.Legs.Count == p.Second.Legs.Count);
+        && mine.Zip(theirs)
+            .All(p => p.First.Start == p.Second.Start && p.First.End == p.Second.End && p.First.Legs.Count == p.Second.Legs.Count);
 }

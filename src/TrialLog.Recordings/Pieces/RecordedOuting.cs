@@ -79,7 +79,9 @@ public sealed partial record RecordedOuting
     /// <summary>The pieces that count, in order.</summary>
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
 
-    /// <summary>The current along the course of each round trip that counts, m/s, positive with the first leg of the first; in order.</summary>
+    /// <summary>
+    /// The current along the course of each round trip that counts, m/s, positive with the first leg of the first; in order.
+    /// </summary>
     public IReadOnlyList<double> Currents
     {
         get

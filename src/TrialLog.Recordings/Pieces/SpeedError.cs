@@ -6,16 +6,16 @@ namespace TrialLog.Recordings.Pieces;
 /// <summary>How sure the speed of a piece is, from the noise of its recording.</summary>
 internal static class SpeedError
 {
-    // The noise that smoothing leaves of a fix, metres, and the share of the slow noise that is as quick; and how unsteady paddling is at the ends that are left out, as a share of speed over
-    // so many seconds. No sources: chosen.
+    // The noise that smoothing leaves of a fix, metres, and the share of the slow noise that is as quick; and how unsteady paddling is at
+    // the ends that are left out, as a share of speed over so many seconds. No sources: chosen.
     private const double Fine = 0.1, FineShare = 0.1, Unsteady = 0.012, UnsteadySeconds = 10;
     // For what is not known of the noise itself.
     private const double Doubt = 1.12;
     private const double Least = 0.05, Most = 20;
 
     /// <summary>
-    /// One standard deviation of the mean speed, percent. A leg's speed is the way between two positions over the time between them; the errors of
-    /// positions near in time are alike, so that the end of a leg out and the start of the leg back err together.
+    /// One standard deviation of the mean speed, percent. A leg's speed is the way between two positions over the time between them; the
+    /// errors of positions near in time are alike, so that the end of a leg out and the start of the leg back err together.
     /// </summary>
     /// <param name="track">The track.</param>
     /// <param name="legs">The piece's legs, with whether each returns.</param>

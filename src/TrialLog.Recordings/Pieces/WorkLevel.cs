@@ -8,13 +8,16 @@ internal static class WorkLevel
     // Speeds within this share of one another are one level. No source: a tenth of speed is about a third of power (P ∝ v³).
     private const double SameLevel = 0.07;
 
-    // Faster paddling is meant more: with this power of speed, ten minutes of pieces outweigh fifty of warm-up at four fifths of their speed.
+    // Faster paddling is meant more: with this power of speed, ten minutes of pieces outweigh fifty of warm-up at four fifths of their
+    // speed.
     private const double Weight = 8;
 
     /// <summary>Slower than this share of the level is not a piece.</summary>
     public const double Slowest = 0.92;
 
-    /// <summary>The speed at which most of the work was done: the level with the most time, faster time counting more. NaN for none.</summary>
+    /// <summary>
+    /// The speed at which most of the work was done: the level with the most time, faster time counting more. NaN for none.
+    /// </summary>
     public static double Of(IEnumerable<(double Speed, double Seconds)> stretches)
     {
         (double Speed, double Seconds)[] sorted = [.. stretches.OrderBy(s => s.Speed)];

@@ -21,7 +21,8 @@ internal static class FixNoise
         for (int i = 3; i < fixes.Length; i++)
         {
             double step = fixes[i].Time - fixes[i - 1].Time;
-            if (step > LongestStep || !IsNear(fixes[i - 1].Time - fixes[i - 2].Time, step) || !IsNear(fixes[i - 2].Time - fixes[i - 3].Time, step))
+            if (step > LongestStep || !IsNear(fixes[i - 1].Time - fixes[i - 2].Time, step)
+                || !IsNear(fixes[i - 2].Time - fixes[i - 3].Time, step))
                 continue;
             Point3 difference = fixes[i].Position - fixes[i - 3].Position - 3 * (fixes[i - 1].Position - fixes[i - 2].Position);
             squares.Add(difference.Dot(difference));

@@ -9,7 +9,9 @@ internal static class Jumps
     /// <summary>m/s; half as fast again as the fastest piece that is believed.</summary>
     public const double Fastest = 12;
 
-    /// <summary>Metres by which two good positions may disagree at once. No source: chosen, well above a watch's noise on open water.</summary>
+    /// <summary>
+    /// Metres by which two good positions may disagree at once. No source: chosen, well above a watch's noise on open water.
+    /// </summary>
     public const double Slack = 20;
 
     private const int FewestTogether = 5;

@@ -23,7 +23,9 @@ internal readonly record struct PositionNoise(double Metres, double Seconds)
     /// <summary>The correlation over so many seconds.</summary>
     public double Correlation(double seconds) => Math.Exp(-Math.Abs(seconds) / Seconds);
 
-    /// <summary>The noise of a track, by the way of its middle points off the line between points so many seconds before and after.</summary>
+    /// <summary>
+    /// The noise of a track, by the way of its middle points off the line between points so many seconds before and after.
+    /// </summary>
     public static PositionNoise Of(Track track)
     {
         var measured = new List<(int Lag, double Variance, double Count)>();
@@ -49,7 +51,8 @@ internal readonly record struct PositionNoise(double Metres, double Seconds)
         {
             for (double seconds = 15; seconds < 400; seconds *= 1.15)
             {
-                double cost = Square(Math.Log(metres / UsualMetres) / MetresSpread) + Square(Math.Log(seconds / UsualSeconds) / SecondsSpread);
+                double cost = Square(Math.Log(metres / UsualMetres) / MetresSpread)
+                    + Square(Math.Log(seconds / UsualSeconds) / SecondsSpread);
                 foreach ((int lag, double variance, double count) in measured)
                 {
                     double near = Math.Exp(-lag / seconds), far = Math.Exp(-2 * lag / seconds);

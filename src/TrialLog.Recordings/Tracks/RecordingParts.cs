@@ -44,7 +44,9 @@ internal static class RecordingParts
         return outings.Count < 2 ? [recording] : [.. outings.Take(Most).Select(samples => recording with
         {
             Samples = samples,
-            Laps = [.. recording.Laps.Where(lap => !double.IsFinite(lap.Start) || (lap.Start >= samples[0].Time - 60 && lap.Start <= samples[^1].Time))],
+            Laps = [
+                .. recording.Laps.Where(
+                lap => !double.IsFinite(lap.Start) || (lap.Start >= samples[0].Time - 60 && lap.Start <= samples[^1].Time))],
         })];
     }
 }

@@ -12,8 +12,8 @@ internal sealed class Track
     public required double Blur { get; init; }
 
     /// <summary>
-    /// How fast noise carries the positions away from the course, m²/s on one axis: the variance of the way across the course in ten seconds
-    /// at paddling speed, over these ten seconds.
+    /// How fast noise carries the positions away from the course, m²/s on one axis: the variance of the way across the course in ten
+    /// seconds at paddling speed, over these ten seconds.
     /// </summary>
     public double Wander { get; private set; }
 

@@ -21,7 +21,8 @@ internal sealed class TrackGrid
     public TrackGrid(Fix first, double duration, double blur)
     {
         if (duration > TrackMaker.MostHours * 3600)
-            throw new RecordingException($"the track lasts longer than {TrackMaker.MostHours} hours; cut it to one outing, or check the watch's clock.");
+            throw new RecordingException(
+                $"the track lasts longer than {TrackMaker.MostHours} hours; cut it to one outing, or check the watch's clock.");
         int room = (int)duration + 64;
         this.first = first;
         this.blur = blur;
@@ -76,7 +77,9 @@ internal sealed class TrackGrid
         }
     }
 
-    /// <summary>The finished track, with heart rate, stroke rate and device speed held from the last sample for up to ten seconds.</summary>
+    /// <summary>
+    /// The finished track, with heart rate, stroke rate and device speed held from the last sample for up to ten seconds.
+    /// </summary>
     public Track ToTrack(List<RecordedSample> samples, IReadOnlyList<(double Start, double End)> gaps)
     {
         int n = seconds.Count;

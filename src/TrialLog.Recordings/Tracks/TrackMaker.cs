@@ -22,13 +22,16 @@ internal static class TrackMaker
     public static (Track Track, double Start, double Latitude, double Longitude, Mended Mended) Make(Recording recording)
     {
         if (recording.Samples.Count == 0)
-            throw new RecordingException("the recording holds no track points; check that it is a recorded outing and not a planned course.");
+            throw new RecordingException(
+                "the recording holds no track points; check that it is a recorded outing and not a planned course.");
         var timed = recording.Samples.Where(s => s.HasTime).ToList();
         if (timed.Count == 0)
-            throw new RecordingException("the track has no times, so no speed can be told from it; export the recorded outing, with times.");
+            throw new RecordingException(
+                "the track has no times, so no speed can be told from it; export the recorded outing, with times.");
         (List<RecordedSample> samples, int duplicates, int backward) = IncreasingTimes.Of(timed);
         List<RecordedSample> placed = samples.FindAll(s => s.HasPosition);
-        List<Fix> fixes = Jumps.Without(placed.ConvertAll(s => new Fix(s.Time, Ellipsoid.ToCartesian(s.Latitude, s.Longitude))), out int jumps);
+        List<Fix> fixes = Jumps.Without(
+            placed.ConvertAll(s => new Fix(s.Time, Ellipsoid.ToCartesian(s.Latitude, s.Longitude))), out int jumps);
         List<(int Start, int End)> parts = Parts(fixes);
         if (parts.Count == 0)
             throw TooFewPositions();

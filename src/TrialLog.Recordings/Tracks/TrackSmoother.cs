@@ -12,7 +12,9 @@ internal readonly record struct SmoothedFix(double Time, Point3 Position, Point3
 /// </summary>
 internal static class TrackSmoother
 {
-    /// <summary>Density of the craft's acceleration, m²/s³. No source: chosen so that noise of 0.4 m a second is averaged over about a second.</summary>
+    /// <summary>
+    /// Density of the craft's acceleration, m²/s³. No source: chosen so that noise of 0.4 m a second is averaged over about a second.
+    /// </summary>
     public const double AccelerationDensity = 0.16;
 
     private const double HuberLimit = 3;
@@ -31,7 +33,9 @@ internal static class TrackSmoother
         return smooth;
     }
 
-    /// <summary>Seconds over which noise is averaged, for fixes so many seconds apart: (noise variance × interval / acceleration density)^¼.</summary>
+    /// <summary>
+    /// Seconds over which noise is averaged, for fixes so many seconds apart: (noise variance × interval / acceleration density)^¼.
+    /// </summary>
     public static double Blur(double noise, double interval) => Math.Sqrt(Math.Sqrt(noise * noise * interval / AccelerationDensity));
 
     private static bool Reweight(ReadOnlySpan<Fix> fixes, SmoothedFix[] smooth, double[] weights)

@@ -11,7 +11,10 @@ namespace TrialLog.Reports.Calendars;
 /// <param name="Change">The logbook's change number: the newer the log, the newer the entry.</param>
 public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? Day, long Change)
 {
-    /// <summary>Whether there is nothing to paddle in that week: sore, done, or not in the plan. Then no entry is made, and one that stands there is called off.</summary>
+    /// <summary>
+    /// Whether there is nothing to paddle in that week: sore, done, or not in the plan. Then no entry is made, and one that stands there is
+    /// called off.
+    /// </summary>
     public bool CalledOff { get; init; }
 
     /// <summary>Whether this is a later outing of a plan, whose lengths follow from the outings before it.</summary>

@@ -63,7 +63,8 @@ public static class CardCalendar
             if (CalendarCollection.Load(existing) is [var only])
                 return only;
         }
-        catch (Exception problem) when (problem is SerializationException or ArgumentException or FormatException or InvalidOperationException or NotSupportedException)
+        catch (Exception problem) when (
+            problem is SerializationException or ArgumentException or FormatException or InvalidOperationException or NotSupportedException)
         {
             throw new InvalidValueException("The file is there already and is not a calendar (iCalendar, RFC 5545); name another file.");
         }
@@ -77,11 +78,14 @@ public static class CardCalendar
         CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
         if (card.CalledOff)
             return entry is not null && CallOff(entry, card, now);
-        string lengths = card.LengthsFollow ? $"with {PlainText.Line(card.Analysis.Paddle.Name)}" : Say.Order(card.Analysis.Card.Lengths, unit);
-        string title = PlainText.Permitted($"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {lengths}");
+        string lengths = card.LengthsFollow ? $"with {PlainText.Line(card.Analysis.Paddle.Name)}"
+            : Say.Order(card.Analysis.Card.Lengths, unit);
+        string title = PlainText.Permitted(
+            $"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {lengths}");
         string text = Text(card, unit);
         var day = new CalDateTime(card.Day ?? card.Today);
-        if (entry is not null && entry.Summary == title && entry.Description == text && entry.Status != EventStatus.Cancelled && (card.Day is null || day.Equals(entry.Start)))
+        if (entry is not null && entry.Summary == title && entry.Description == text && entry.Status != EventStatus.Cancelled
+            && (card.Day is null || day.Equals(entry.Start)))
             return false;
 
         int sequence = (int)Math.Min(int.MaxValue - 1, Math.Max(0, card.Change));
@@ -110,7 +114,8 @@ public static class CardCalendar
         if (entry.Status == EventStatus.Cancelled)
             return false;
         entry.Status = EventStatus.Cancelled;
-        entry.Summary = PlainText.Permitted($"Called off: paddle trial, {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}");
+        entry.Summary = PlainText.Permitted(
+            $"Called off: paddle trial, {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}");
         entry.Description = PlainText.Permitted(PlainText.Line(Verdict.ToDo(card.Analysis)));
         Stamp(entry, (int)Math.Min(int.MaxValue - 1, Math.Max(card.Change, entry.Sequence + 1L)), now);
         return true;
@@ -127,7 +132,8 @@ public static class CardCalendar
     {
         TrialCard trial = card.Analysis.Card;
         if (card.LengthsFollow)
-            return PlainText.Permitted(string.Join('\n', ["The lengths follow from the outings before this one.", .. CautionsSection.For(card.Analysis)]));
+            return PlainText.Permitted(
+                string.Join('\n', ["The lengths follow from the outings before this one.", .. CautionsSection.For(card.Analysis)]));
         List<string> lines =
         [
             PlainText.Line(Verdict.Of(card.Analysis)),

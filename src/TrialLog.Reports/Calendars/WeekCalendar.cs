@@ -17,7 +17,9 @@ internal static class WeekCalendar
     public static void Put(Workspace workspace, IEnumerable<Analysis> analyses, string file, DateOnly? day)
     {
         long change = workspace.Logbook.LastChange;
-        Put(workspace, [.. analyses.Select(analysis => new CalendarCard(analysis, workspace.Today, day, change) { CalledOff = !SquadRow.CanTest(analysis) })], file);
+        Put(workspace,
+            [.. analyses.Select(
+            analysis => new CalendarCard(analysis, workspace.Today, day, change) { CalledOff = !SquadRow.CanTest(analysis) })], file);
     }
 
     /// <summary>Puts these entries there.</summary>

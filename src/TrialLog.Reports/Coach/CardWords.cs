@@ -10,5 +10,6 @@ namespace TrialLog.Reports.Coach;
 internal static class CardWords
 {
     public static CardToFill ToFill(string heading, Analysis analysis, string? caution) =>
-        new(heading, Answer.Plan(analysis.Card), [.. analysis.Card.Lengths.Select(length => Say.Length(length, analysis.Paddler.Unit))], PlainText.Line(CardReason.Of(analysis)), caution);
+        new(heading, Answer.Plan(analysis.Card), [.. analysis.Card.Lengths.Select(length => Say.Length(length, analysis.Paddler.Unit))],
+            PlainText.Line(CardReason.Of(analysis)), caution);
 }

@@ -25,9 +25,13 @@ internal static class ClassicalSection
                 new("Between outings", Say.Percent(fit.OutingSd), "standard deviation"),
                 new("Between pieces of an outing", Say.Percent(fit.PieceSd), "standard deviation"),
             ]));
-            blocks.Add(new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; {Say.Count(fit.Pieces, "piece")} in {Say.Count(fit.Outings, "outing")}",
+            blocks.Add(
+                new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; " +
+                $"{Say.Count(fit.Pieces, "piece")} in {Say.Count(fit.Outings, "outing")}",
                 [new("Effect"), new("Estimate", true), new("Standard error", true)],
-                [.. fit.Coefficients.Select(effect => (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
+                [.. fit.Coefficients.Select(
+                    effect =>
+                    (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
         }
 
         return new("The classical view", [.. blocks]);
@@ -36,8 +40,10 @@ internal static class ClassicalSection
     private static string Interval(FiellerInterval? interval, LengthUnit unit) => interval?.Shape switch
     {
         null => "no interval",
-        FiellerShape.Bounded => $"{Say.Chance(interval.Level)} interval (Fieller): {Say.Quarter(interval.Low, unit)} to {Say.Quarter(interval.High, unit)}",
-        FiellerShape.Outside => $"{Say.Chance(interval.Level)} set (Fieller), open-ended: below {Say.Quarter(interval.Low, unit)} or above {Say.Quarter(interval.High, unit)}",
+        FiellerShape.Bounded =>
+            $"{Say.Chance(interval.Level)} interval (Fieller): {Say.Quarter(interval.Low, unit)} to {Say.Quarter(interval.High, unit)}",
+        FiellerShape.Outside => $"{Say.Chance(interval.Level)} set (Fieller), open-ended: below {Say.Quarter(interval.Low, unit)} or " +
+            $"above {Say.Quarter(interval.High, unit)}",
         _ => $"{Say.Chance(interval.Level)} set (Fieller): any length at all",
     };
 

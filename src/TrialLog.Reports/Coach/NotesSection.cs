@@ -15,7 +15,8 @@ internal static class NotesSection
         if (contents.Notes.Count == 0)
             return null;
         return new("Coach's notes", [.. contents.Notes.OrderBy(note => note.WrittenAt).ThenBy(note => note.Id).Select(note =>
-            new Quotation($"{PlainText.Line(note.Author)}, {note.WrittenAt.UtcDateTime:yyyy-MM-dd HH:mm} UTC, on {Subject(note, contents, names)}", PlainText.Lines(note.Text)))]);
+            new Quotation($"{PlainText.Line(note.Author)}, {note.WrittenAt.UtcDateTime:yyyy-MM-dd HH:mm} UTC, on " +
+                $"{Subject(note, contents, names)}", PlainText.Lines(note.Text)))]);
     }
 
     private static string Subject(CoachNote note, ReportContents contents, Names names) => note.About switch

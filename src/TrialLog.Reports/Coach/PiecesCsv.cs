@@ -24,8 +24,10 @@ internal static class PiecesCsv
     public static string Write(ReportContents contents)
     {
         var names = new Names(contents);
-        Dictionary<Guid, Advice> followed = AdviceHistory.Of(contents.Cards, contents.Outings).Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
-        Dictionary<Guid, AdjustedPiece> adjusted = contents.Analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
+        Dictionary<Guid, Advice> followed = AdviceHistory.Of(contents.Cards, contents.Outings).Where(given => given.Paddled is not null)
+            .ToDictionary(given => given.Paddled!.Id);
+        Dictionary<Guid, AdjustedPiece> adjusted = contents.Analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId)
+            .ToDictionary(piece => piece.PieceId);
         Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
             .DistinctBy(point => point.OutingId).ToDictionary(point => point.OutingId!.Value);
 
@@ -41,7 +43,8 @@ internal static class PiecesCsv
                 {
                     AdjustedPiece? found = adjusted.GetValueOrDefault(piece.Id);
                     Row(csv,
-                        Say.Day(outing.Date), Typed(outing.Label), Typed(names.Hull(outing.HullId)), Typed(names.Paddle(piece.PaddleId)), $"{piece.Order}",
+                        Say.Day(outing.Date), Typed(outing.Label), Typed(names.Hull(outing.HullId)), Typed(names.Paddle(piece.PaddleId)),
+                            $"{piece.Order}",
                         piece.Order >= 1 && piece.Order <= suggested.Count ? suggested[piece.Order - 1].ToDecimalInches() : "",
                         piece.Length.ToDecimalInches(), piece.Distance.ToDecimalMetres(), piece.Time.Seconds.ToString("0.###"),
                         piece.Effort?.ToString() ?? "", piece.Soreness?.ToString() ?? "",

@@ -20,7 +20,8 @@ internal static class ReportDocument
         + "outing, and each outing has its own level. One model explains every piece at once: the hull's level, the outing, "
         + "the order in the outing, effort, distance, season and wind, and a curve that loses speed with the square of the "
         + "distance from the best length. Lengths in other hulls and with other blades count through the seat-height rule and "
-        + "the exposed-shaft rule. What was known beforehand (body measures) enters as a prior and gives way as pieces come in. Pieces far off "
+        + "the exposed-shaft rule. What was known beforehand (body measures) enters as a prior and gives way as pieces come "
+        + "in. Pieces far off "
         + "the rest count for less. The best length is the setting with the least expected loss of speed; the likely range "
         + "holds it 9 times in 10; the next card is the one expected to win the most.";
 
@@ -38,18 +39,22 @@ internal static class ReportDocument
             ? [TheAnswer(analysis, voice), Decided(contents, unit), CautionsSection.Of(CautionsSection.For(analysis, voice))]
             :
             [
-                TheAnswer(analysis, voice), NextOuting(analysis), CurveAndProgress(contents, unit), Decided(contents, unit), Checks(analysis),
+                TheAnswer(analysis, voice), NextOuting(analysis), CurveAndProgress(contents, unit), Decided(contents, unit),
+                    Checks(analysis),
                 CautionsSection.Of(CautionsSection.For(analysis, voice)),
             ];
         List<Section?> appendices =
         [
-            TrialsSection.Outings(contents, advice, names, unit), TrialsSection.Pieces(contents, names, unit), sore ? null : Settings(analysis, unit),
-            sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit), NotesSection.Of(contents, names),
+            TrialsSection.Outings(contents, advice, names, unit), TrialsSection.Pieces(contents, names, unit),
+                sore ? null : Settings(analysis, unit),
+            sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit),
+                NotesSection.Of(contents, names),
             new("Method", new Paragraph(Method)),
         ];
         return new Document(
             $"Paddle length of {PlainText.Line(analysis.Paddler.Name)}",
-            $"In {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. {Say.Count(analysis.Outings, "outing")}, {Say.Count(analysis.Pieces, "piece")} that count.",
+            $"In {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. " +
+                $"{Say.Count(analysis.Outings, "outing")}, {Say.Count(analysis.Pieces, "piece")} that count.",
             [.. first.OfType<Section>()],
             $"TrialLog {PlainText.Line(contents.Version)}, {Say.Day(contents.Date)}.")
         {
@@ -62,7 +67,8 @@ internal static class ReportDocument
         new Facts([.. Answer.Figures(analysis, voice).Select(figure => new Fact(figure.Label, figure.Value))]));
 
     private static Section? NextOuting(Analysis analysis) => SquadRow.CanTest(analysis)
-        ? new("Next outing", new Cards([CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis, null)]))
+        ? new("Next outing", new Cards(
+            [CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis, null)]))
         : null;
 
     private static Section CurveAndProgress(ReportContents contents, LengthUnit unit)
@@ -79,7 +85,9 @@ internal static class ReportDocument
     }
 
     private static Section? Decided(ReportContents contents, LengthUnit unit) => contents.Decisions.Count == 0 ? null : new("Decided",
-        new Bullets([.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id).Select(decision => DecisionWords.Sentence(decision, unit))]));
+        new Bullets(
+            [.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id)
+            .Select(decision => DecisionWords.Sentence(decision, unit))]));
 
     private static Section? Checks(Analysis analysis) => analysis.Checks.Count == 0 ? null : new("Warnings",
         new Bullets([.. Warnings.Of(analysis).Select(PlainText.Line)]));
@@ -87,15 +95,20 @@ internal static class ReportDocument
     private static Section Settings(Analysis analysis, LengthUnit unit) => new("How likely each setting is",
         new Figure(ProbabilityPicture.Of(analysis, unit)),
         new Paragraph($"{Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit)} of the true best length. "
-            + $"Curvature: {Say.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull, likely {Say.Percent(analysis.Curvature.Low)} to {Say.Percent(analysis.Curvature.High)}."));
+            + $"Curvature: {Say.Percent(analysis.Curvature.Median)} of speed per inch squared for a paddler alone in the hull, likely "
+            + $"{Say.Percent(analysis.Curvature.Low)} to {Say.Percent(analysis.Curvature.High)}."));
 
-    private static Section? Carried(ReportContents contents, LengthUnit unit) => contents.Carried.Count == 0 ? null : new("Hulls and paddles",
+    private static Section? Carried(ReportContents contents, LengthUnit unit) =>
+        contents.Carried.Count == 0 ? null : new("Hulls and paddles",
         new Table("The same search carried over by the seat-height rule and the exposed-shaft rule (common practice, no published source)",
-            [new("Hull"), new("Paddle"), new("Blade", true), new("Best length", true), new("Likely range", true), new("Within a quarter inch", true), new("Pieces in it", true), new("Remarks")],
+            [new("Hull"), new("Paddle"), new("Blade", true), new("Best length", true), new("Likely range", true),
+                new("Within a quarter inch", true), new("Pieces in it", true), new("Remarks")],
             [.. contents.Carried.Select(carried => (IReadOnlyList<string>)
             [
-                PlainText.Line(carried.Hull.Name), PlainText.Line(carried.Paddle.Name), Say.Length(carried.Paddle.Blade, unit), Say.Length(carried.Ideal.Length, unit),
-                Say.Range(carried.Best.LikelyLow, carried.Best.LikelyHigh, unit), Say.Chance(carried.Ideal.WithinQuarterInch), $"{carried.PiecesInHull}", Remarks(carried),
+                PlainText.Line(carried.Hull.Name), PlainText.Line(carried.Paddle.Name), Say.Length(carried.Paddle.Blade, unit),
+                    Say.Length(carried.Ideal.Length, unit),
+                Say.Range(carried.Best.LikelyLow, carried.Best.LikelyHigh, unit), Say.Chance(carried.Ideal.WithinQuarterInch),
+                    $"{carried.PiecesInHull}", Remarks(carried),
             ])]));
 
     private static string Remarks(Assessment carried)

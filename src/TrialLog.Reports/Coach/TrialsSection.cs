@@ -31,10 +31,12 @@ internal static class TrialsSection
     public static Section? Pieces(ReportContents contents, Names names, LengthUnit unit) =>
         InOrder(contents) is { Count: > 0 } outings ? new("Pieces", PieceRows(contents.Analysis, outings, names, unit)) : null;
 
-    private static List<Outing> InOrder(ReportContents contents) => [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
+    private static List<Outing> InOrder(ReportContents contents) =>
+        [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
         .ThenBy(outing => outing.Label, StringComparer.Ordinal).ThenBy(outing => outing.Id)];
 
-    private static Table OutingRows(ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
+    private static Table OutingRows(
+        ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
         Dictionary<Guid, Advice> followed = advice.Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
         Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
@@ -46,7 +48,8 @@ internal static class TrialsSection
                 Names.OnTwoLines(outing), names.Hull(outing.HullId), Conditions(outing),
                 followed.TryGetValue(outing.Id, out Advice? given) ? Say.Order(given.Card.Card.Lengths, unit) : Say.Nothing,
                 Paddled(outing, given, unit),
-                after.TryGetValue(outing.Id, out ProgressPoint? point) ? $"{Say.Length(point.Best, unit)}\n({Say.Range(point.LikelyLow, point.LikelyHigh, unit)})" : Say.Nothing,
+                after.TryGetValue(outing.Id, out ProgressPoint? point)
+                    ? $"{Say.Length(point.Best, unit)}\n({Say.Range(point.LikelyLow, point.LikelyHigh, unit)})" : Say.Nothing,
             ])]);
     }
 
@@ -72,22 +75,28 @@ internal static class TrialsSection
         [new("Given (UTC)"), new("Hull"), new("Paddle"), new("Lengths"), new("Best length then", true)],
         [.. open.Select(given => (IReadOnlyList<string>)
         [
-            Say.Day(DateOnly.FromDateTime(given.Card.GivenAt.UtcDateTime)), names.Hull(given.Card.HullId), names.Paddle(given.Card.PaddleId),
+            Say.Day(DateOnly.FromDateTime(given.Card.GivenAt.UtcDateTime)), names.Hull(given.Card.HullId),
+                names.Paddle(given.Card.PaddleId),
             Say.Order(given.Card.Card.Lengths, unit), Say.Length(given.Card.Best, unit),
         ])]);
 
     private static Table PieceRows(Analysis analysis, List<Outing> outings, Names names, LengthUnit unit)
     {
-        Dictionary<Guid, AdjustedPiece> adjusted = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
-        return new Table("Every piece. Adjusted: speed against the best length, all but length taken out, where the piece is on the curve above",
-            [new("Outing"), new("Piece", true), new("Paddle"), new("Length", true), new("Distance", true), new("Time", true), new("Pace", true), new("Effort", true), new("Sore", true), new("Adjusted", true), new("Counts")],
+        Dictionary<Guid, AdjustedPiece> adjusted = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId)
+            .ToDictionary(piece => piece.PieceId);
+        return new Table(
+            "Every piece. Adjusted: speed against the best length, all but length taken out, where the piece is on the curve above",
+            [new("Outing"), new("Piece", true), new("Paddle"), new("Length", true), new("Distance", true), new("Time", true),
+                new("Pace", true), new("Effort", true), new("Sore", true), new("Adjusted", true), new("Counts")],
             [.. from outing in outings
                 from piece in outing.Pieces.OrderBy(piece => piece.Order)
                 let found = adjusted.GetValueOrDefault(piece.Id)
                 select (IReadOnlyList<string>)
                 [
-                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit), piece.Distance.ToString(),
-                    piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing, piece.Soreness?.ToString() ?? Say.Nothing,
+                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit),
+                        piece.Distance.ToString(),
+                    piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing,
+                        piece.Soreness?.ToString() ?? Say.Nothing,
                     found is null ? Say.Nothing : Say.Difference(found.Percent) + "%", Counts(piece, found),
                 ]]);
     }

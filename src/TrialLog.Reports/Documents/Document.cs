@@ -54,7 +54,8 @@ internal sealed record Bullets(IReadOnlyList<string> Items, bool Warn = false) :
 /// <param name="Columns">The columns.</param>
 /// <param name="Rows">The rows, a cell a column.</param>
 /// <param name="Stacks">Whether on a phone each row becomes a block of labelled lines instead of running off to the right.</param>
-internal sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, bool Stacks = false) : Block;
+internal sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, bool Stacks = false)
+    : Block;
 
 /// <summary>A column: its name and whether it holds numbers, which align to the right.</summary>
 internal sealed record Column(string Name, bool Number = false);

@@ -27,7 +27,8 @@ internal static partial class Html
     {
         var page = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         Append(page, new XElement("meta", new XAttribute("http-equiv", "Content-Security-Policy"), new XAttribute("content", Policy)));
-        Append(page, new XElement("meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")));
+        Append(page,
+            new XElement("meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")));
         Append(page, new XElement("title", PlainText.Permitted(document.Title)));
         page.Append("<style>\n").Append(Style).Append("</style>\n</head>\n<body>\n");
         Append(page, new XElement("header", Text("h1", document.Title), Text("p", document.Subtitle)));
@@ -69,7 +70,9 @@ internal static partial class Html
     {
         Append(page, new XElement("nav", Class("contents"), new XAttribute("aria-labelledby", "contents"),
             Text("h2", "Contents", new XAttribute("id", "contents")),
-            new XElement("ol", appendices.Select((section, at) => new XElement("li", Text("a", section.Heading, new XAttribute("href", $"#appendix-{at + 1}")))))));
+            new XElement(
+                "ol", appendices.Select(
+                (section, at) => new XElement("li", Text("a", section.Heading, new XAttribute("href", $"#appendix-{at + 1}")))))));
         for (int i = 0; i < appendices.Count; i++)
         {
             string name = $"appendix-{i + 1}";
@@ -104,7 +107,10 @@ internal static partial class Html
         Subheading subheading => Text("h3", subheading.Text),
         Facts facts => new XElement("table", Class("facts"),
             Text("caption", "In figures", Class("unseen")),
-            new XElement("tbody", facts.Items.Select(fact => new XElement("tr", Text("th", fact.Label, new XAttribute("scope", "row")), Text("td", fact.Value, Class("figure")),
+            new XElement(
+                "tbody",
+                facts.Items.Select(
+                fact => new XElement("tr", Text("th", fact.Label, new XAttribute("scope", "row")), Text("td", fact.Value, Class("figure")),
                 facts.Items.All(one => one.Meaning is null) ? null : Text("td", fact.Meaning ?? "", Class("meaning")))))),
         Bullets bullets => new XElement("ul", bullets.Warn ? Class("warn") : null, bullets.Items.Select(item => Text("li", item))),
         Table rows => Of(rows, name),
@@ -118,7 +124,8 @@ internal static partial class Html
     };
 
     // A table wider than a phone scrolls in its own region, which the keyboard can reach; one that stacks needs no scrolling there.
-    private static XElement Of(Table table, string name) => new("div", Class(table.Stacks ? "scroll stacks" : "scroll"), new XAttribute("role", "region"),
+    private static XElement Of(Table table, string name) =>
+        new("div", Class(table.Stacks ? "scroll stacks" : "scroll"), new XAttribute("role", "region"),
         new XAttribute("aria-labelledby", name), new XAttribute("tabindex", "0"),
         new XElement("table",
             Text("caption", table.Caption, new XAttribute("id", name)),
@@ -126,7 +133,8 @@ internal static partial class Html
                 Text("th", column.Name, new XAttribute("scope", "col"), column.Number ? Class("number") : null)))),
             new XElement("tbody", table.Rows.Select(row => new XElement("tr", row.Select((cell, at) => at == 0
                 ? Text("th", cell, new XAttribute("scope", "row"), CellClass(cell, table.Columns[at]))
-                : Text("td", cell, CellClass(cell, table.Columns[at]), table.Stacks ? new XAttribute("data-of", table.Columns[at].Name) : null)))))));
+                : Text("td", cell, CellClass(cell, table.Columns[at]),
+                    table.Stacks ? new XAttribute("data-of", table.Columns[at].Name) : null)))))));
 
     // Numbers and short words never break, so that what is long gives way.
     private static XAttribute? CellClass(string cell, Column column) =>
@@ -138,9 +146,13 @@ internal static partial class Html
         Text("p", card.Plan),
         new XElement("table",
             Text("caption", "Fill in afloat or ashore", Class("unseen")),
-            new XElement("thead", new XElement("tr", new[] { "Piece", "Length", "Time", "Effort", "Sore" }.Select(name => Text("th", name, new XAttribute("scope", "col"))))),
+            new XElement(
+                "thead",
+                new XElement("tr", new[] { "Piece", "Length", "Time", "Effort", "Sore" }
+                .Select(name => Text("th", name, new XAttribute("scope", "col"))))),
             new XElement("tbody", card.Lengths.Select((length, at) => new XElement("tr",
-                Text("th", $"{at + 1}", new XAttribute("scope", "row")), Text("td", length, Class("length")), Text("td", ""), Text("td", ""), Text("td", ""))))),
+                Text("th", $"{at + 1}", new XAttribute("scope", "row")), Text("td", length, Class("length")), Text("td", ""),
+                    Text("td", ""), Text("td", ""))))),
         Text("p", card.Reason, Class("reason")));
 
     private static XAttribute Class(string name) => new("class", name);

@@ -30,11 +30,14 @@ internal static class Markdown
         Paragraph { Answers: true } answer => $"**{Escaped(answer.Text)}**",
         Paragraph paragraph => Escaped(paragraph.Text),
         Subheading subheading => $"### {OneLine(subheading.Text)}",
-        Facts facts => Lines(facts.Items, fact => $"- {OneLine(fact.Label)}: **{OneLine(fact.Value)}**{(fact.Meaning is { } meaning ? $" ({OneLine(meaning)})" : "")}"),
+        Facts facts =>
+            Lines(facts.Items, fact => $"- {OneLine(fact.Label)}: " +
+            $"**{OneLine(fact.Value)}**{(fact.Meaning is { } meaning ? $" ({OneLine(meaning)})" : "")}"),
         Bullets bullets => Lines(bullets.Items, item => $"- {OneLine(item)}"),
         Table table => Of(table),
         Figure figure => $"*{OneLine(figure.Picture.Title)}.* {Escaped(figure.Picture.Description)}",
-        Quotation quotation => Lines(PlainText.Permitted(quotation.Text).Split('\n'), line => $"> {Escaped(line)}  ") + $"\n> — {OneLine(quotation.By)}",
+        Quotation quotation =>
+            Lines(PlainText.Permitted(quotation.Text).Split('\n'), line => $"> {Escaped(line)}  ") + $"\n> — {OneLine(quotation.By)}",
         LargeLengths lengths => Lines(lengths.Items.Select((length, at) => $"{at + 1}. {OneLine(length)}"), line => line),
         Cards cards => string.Join("\n\n", cards.Items.Select(Of)),
         _ => throw new ArgumentException($"No Markdown for {block.GetType().Name}.", nameof(block)),

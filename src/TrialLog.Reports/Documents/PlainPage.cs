@@ -30,7 +30,9 @@ internal static class PlainPage
     {
         Paragraph paragraph => Wrapped(paragraph.Text),
         Subheading subheading => "\n" + Wrapped(subheading.Text),
-        Facts facts => string.Concat(facts.Items.Select(fact => Wrapped($"{fact.Label}: {fact.Value}{(fact.Meaning is { } meaning ? $" ({meaning})" : "")}"))),
+        Facts facts =>
+            string.Concat(
+            facts.Items.Select(fact => Wrapped($"{fact.Label}: {fact.Value}{(fact.Meaning is { } meaning ? $" ({meaning})" : "")}"))),
         Bullets bullets => string.Concat(bullets.Items.Select(item => Wrapped(item, bullets.Warn ? "! " : "- "))),
         Table table => Of(table),
         Figure figure => Wrapped($"{figure.Picture.Title}: {figure.Picture.Description}"),
@@ -77,7 +79,9 @@ internal static class PlainPage
         List<string>[] cells = [.. widths.Select((width, at) => Lines(row[at], width))];
         var text = new StringBuilder();
         for (int line = 0; line < cells.Max(cell => cell.Count); line++)
-            text.Append(string.Join("  ", cells.Select((cell, at) => Padded(line < cell.Count ? cell[line] : "", widths[at], columns[at].Number))).TrimEnd()).Append('\n');
+            text.Append(
+                string.Join("  ", cells.Select((cell, at) => Padded(line < cell.Count ? cell[line] : "", widths[at], columns[at].Number)))
+                .TrimEnd()).Append('\n');
         return text.ToString();
     }
 

@@ -32,7 +32,9 @@ internal static class ProbabilityPicture
                 StrokeThickness = 1.2,
             };
             foreach (StepProbability step in steps.Where(step => step.Length == analysis.Best.Length == best))
-                bars.Items.Add(new RectangleBarItem(Say.OnAxis(step.Length, unit) - half, 0, Say.OnAxis(step.Length, unit) + half, 100 * step.Probability));
+                bars.Items.Add(
+                    new RectangleBarItem(Say.OnAxis(step.Length, unit) - half, 0, Say.OnAxis(step.Length, unit) + half,
+                    100 * step.Probability));
             plot.Series.Add(bars);
         }
 

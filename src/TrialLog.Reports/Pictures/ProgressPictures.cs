@@ -36,10 +36,12 @@ internal static class ProgressPictures
         plot.Series.Add(best);
         AddMarks(plot, progress, point => Say.OnAxis(point.Best, unit));
         string title = "Best length by outing";
-        string description = From(progress, point => $"best length {Say.Length(point.Best, unit)}, likely range {Say.Range(point.LikelyLow, point.LikelyHigh, unit)}");
+        string description = From(progress,
+            point => $"best length {Say.Length(point.Best, unit)}, likely range {Say.Range(point.LikelyLow, point.LikelyHigh, unit)}");
         return new Picture(title, description,
             "Diamond: best length known then; filled once it was time to stop. Bar: its likely range."
-                + (progress.Any(point => point.Best < point.LikelyLow || point.Best > point.LikelyHigh) ? " A diamond off its bar: soreness or the paddle left nothing better open." : ""),
+                + (progress.Any(point => point.Best < point.LikelyLow || point.Best > point.LikelyHigh)
+                    ? " A diamond off its bar: soreness or the paddle left nothing better open." : ""),
             Drawing.Of(plot, "best-length", title, description));
     }
 
@@ -48,24 +50,32 @@ internal static class ProgressPictures
     {
         double stop = TuningSettings.Default.StopBelow;
         string title = "Chance of a worthwhile gain by outing";
-        string description = $"The chance that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more; below {Say.Chance(stop)} it is low enough to stop. "
+        string description = $"The chance that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more; below " +
+            $"{Say.Chance(stop)} it is low enough to stop. "
             + From(progress, point => $"a chance of {Say.Chance(point.ProbabilityWorthwhileLeft)}");
-        return new Picture(title, description, $"Diamond: the chance then; filled once it was time to stop. Dashed: {Say.Chance(stop)}, low enough to stop.",
-            Drawing.Of(Falling(progress, "Chance, % (log scale)", point => 100 * point.ProbabilityWorthwhileLeft, 100 * stop, 0.1, 100), "chance", title, description));
+        return new Picture(title, description,
+            $"Diamond: the chance then; filled once it was time to stop. Dashed: {Say.Chance(stop)}, low enough to stop.",
+            Drawing.Of(Falling(progress, "Chance, % (log scale)", point => 100 * point.ProbabilityWorthwhileLeft, 100 * stop, 0.1, 100),
+                "chance", title, description));
     }
 
     /// <summary>The second half: the gain left against what an outing must win to be worth it.</summary>
     public static Picture GainLeft(IReadOnlyList<ProgressPoint> progress, double pricePercent)
     {
         string title = "Gain left by outing";
-        string description = $"What the best length known then costs on average against the true best length. An outing is worth it where it should win {Say.ChosenPercent(pricePercent)} of it. "
+        string description = $"What the best length known then costs on average against the true best length. An outing is worth it " +
+            $"where it should win {Say.ChosenPercent(pricePercent)} of it. "
             + From(progress, point => $"gain left {Say.Percent(point.GainLeftPercent)}");
-        return new Picture(title, description, $"Diamond: gain left then, on average; filled once it was time to stop. Dashed: {Say.ChosenPercent(pricePercent)}, the price of an outing.",
-            Drawing.Of(Falling(progress, "Gain left, % (log scale)", point => point.GainLeftPercent, pricePercent, 0.001, 10), "gain-left", title, description));
+        return new Picture(title, description, $"Diamond: gain left then, on average; filled once it was time to stop. Dashed: " +
+            $"{Say.ChosenPercent(pricePercent)}, the price of an outing.",
+            Drawing.Of(Falling(progress, "Gain left, % (log scale)", point => point.GainLeftPercent, pricePercent, 0.001, 10), "gain-left",
+                title, description));
     }
 
-    // Both fall by the same share from outing to outing rather than by the same amount, and their lines lie near nought: hence a logarithmic scale.
-    private static PlotModel Falling(IReadOnlyList<ProgressPoint> progress, string says, Func<ProgressPoint, double> height, double line, double least, double most)
+    // Both fall by the same share from outing to outing rather than by the same amount, and their lines lie near nought: hence a
+    // logarithmic scale.
+    private static PlotModel Falling(
+        IReadOnlyList<ProgressPoint> progress, string says, Func<ProgressPoint, double> height, double line, double least, double most)
     {
         PlotModel plot = Drawing.Plot();
         double[] heights = [.. progress.Select(point => Math.Clamp(height(point), least, most))];

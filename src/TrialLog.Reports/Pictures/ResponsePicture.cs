@@ -20,11 +20,13 @@ internal static class ResponsePicture
     public static Picture Of(Analysis analysis, LengthUnit unit)
     {
         (double left, double right) = Window(analysis, unit);
-        List<CurvePoint> points = [.. analysis.Curve.Points.Where(point => Say.OnAxis(point.Length, unit) >= left && Say.OnAxis(point.Length, unit) <= right)];
+        List<CurvePoint> points = [
+            .. analysis.Curve.Points.Where(point => Say.OnAxis(point.Length, unit) >= left && Say.OnAxis(point.Length, unit) <= right)];
         List<AdjustedPiece> pieces = [.. analysis.Curve.Pieces];
         List<double> heights =
         [
-            0, -analysis.WorthwhilePercent, .. points.SelectMany(point => new[] { point.Percent, Math.Max(point.Low, -6), Math.Min(point.High, 6) }),
+            0, -analysis.WorthwhilePercent,
+                .. points.SelectMany(point => new[] { point.Percent, Math.Max(point.Low, -6), Math.Min(point.High, 6) }),
             .. pieces.Where(piece => piece.Weight >= LittleWeight).Select(piece => piece.Percent),
         ];
         double room = Math.Max(0.1, 0.06 * (heights.Max() - heights.Min()));
@@ -35,15 +37,19 @@ internal static class ResponsePicture
         plot.Axes.Add(Drawing.Axis(AxisPosition.Left, "Speed against the best length, %", bottom, top));
         plot.Series.Add(Band(points, unit));
         plot.Series.Add(Mean(points, unit));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
+        plot.Annotations.Add(
+            Drawing.Across(LineAnnotationType.Horizontal, -analysis.WorthwhilePercent, "", LineStyle.DashDot, Drawing.Quiet));
         if (analysis.Current != analysis.Best.Length)
-            plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Current, unit), " now", LineStyle.Dash, Drawing.Quiet));
-        plot.Annotations.Add(Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Best.Length, unit), " best", LineStyle.Solid, Drawing.Mark));
+            plot.Annotations.Add(
+                Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Current, unit), " now", LineStyle.Dash, Drawing.Quiet));
+        plot.Annotations.Add(
+            Drawing.Across(LineAnnotationType.Vertical, Say.OnAxis(analysis.Best.Length, unit), " best", LineStyle.Solid, Drawing.Mark));
 
         List<AdjustedPiece> beyond = [.. pieces.Where(piece => piece.Percent < bottom || piece.Percent > top)];
         List<AdjustedPiece> within = [.. pieces.Except(beyond)];
         plot.Series.Add(Marks(within.Where(piece => piece.Weight >= LittleWeight), MarkerType.Circle, Drawing.Ink, OxyColors.White, unit));
-        plot.Series.Add(Marks(within.Where(piece => piece.Weight < LittleWeight), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, unit));
+        plot.Series.Add(
+            Marks(within.Where(piece => piece.Weight < LittleWeight), MarkerType.Cross, Drawing.Mark, OxyColors.Undefined, unit));
         plot.Series.Add(Marks(beyond.Select(piece => piece with { Percent = piece.Percent < bottom ? bottom + room / 2 : top - room / 2 }),
             MarkerType.Triangle, Drawing.Mark, OxyColors.Undefined, unit));
 
@@ -89,7 +95,11 @@ internal static class ResponsePicture
 
     private static ScatterSeries Marks(IEnumerable<AdjustedPiece> pieces, MarkerType shape, OxyColor stroke, OxyColor fill, LengthUnit unit)
     {
-        var marks = new ScatterSeries { MarkerType = shape, MarkerSize = 4, MarkerStroke = stroke, MarkerStrokeThickness = 1.6, MarkerFill = fill };
+        var marks = new ScatterSeries
+        {
+            MarkerType = shape, MarkerSize = 4, MarkerStroke = stroke, MarkerStrokeThickness = 1.6,
+            MarkerFill = fill
+        };
         marks.Points.AddRange(pieces.Select(piece => new ScatterPoint(Say.OnAxis(piece.Length, unit), piece.Percent)));
         return marks;
     }
@@ -108,12 +118,15 @@ internal static class ResponsePicture
 
     private static string Description(Analysis analysis, LengthUnit unit, int beyond)
     {
-        string text = $"Speed against overall length in {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}, all else equal. "
-            + $"Best length {Say.Length(analysis.Best.Length, unit)}, likely range {Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}.";
+        string text = $"Speed against overall length in {PlainText.Line(analysis.Hull.Name)} with " +
+            $"{PlainText.Line(analysis.Paddle.Name)}, all else equal. "
+            + $"Best length {Say.Length(analysis.Best.Length, unit)}, likely range "
+            + $"{Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}.";
         foreach ((double inches, string side) in new[] { (-1.0, "shorter"), (1.0, "longer") })
         {
             if (At(analysis, inches) is { } point)
-                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Say.Percent(Math.Abs(point.Percent))} (speed there against the best: {Say.Percent(point.Low)} to {Say.Percent(point.High)} with 90 %).";
+                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Say.Percent(Math.Abs(point.Percent))} " +
+                    $"(speed there against the best: {Say.Percent(point.Low)} to {Say.Percent(point.High)} with 90 %).";
         }
 
         text += $" {Say.Count(analysis.Curve.Pieces.Count, "piece")} shown.";

@@ -12,8 +12,8 @@ using TrialLog.Tuning.Assessments;
 namespace TrialLog.Reports.Squads;
 
 /// <summary>
-/// A folder with what to hand out this week: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to send. Who does not
-/// test has none: what an earlier week left there for them is removed.
+/// A folder with what to hand out this week: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line
+/// to send. Who does not test has none: what an earlier week left there for them is removed.
 /// </summary>
 internal static class CardFolder
 {
@@ -31,7 +31,8 @@ internal static class CardFolder
             throw new RequestException($"{Quoted.Brief(folder, 200)} is no folder; name one, and it is made if it is missing.");
         Directory.CreateDirectory(folder);
         List<string> lines = [];
-        foreach ((SquadRow row, string name) in rows.OrderBy(row => row.Paddler.Id).Zip(Names(rows)).OrderBy(one => rows.ToList().IndexOf(one.First)))
+        foreach ((SquadRow row, string name) in rows.OrderBy(row => row.Paddler.Id).Zip(Names(rows))
+            .OrderBy(one => rows.ToList().IndexOf(one.First)))
         {
             string start = Path.Combine(folder, name);
             if (!row.Tests)
@@ -60,7 +61,8 @@ internal static class CardFolder
         List<string> names = [];
         foreach (SquadRow row in rows.OrderBy(row => row.Paddler.Id))
         {
-            string plain = string.Join('-', new string([.. row.Paddler.Name.Normalize(NormalizationForm.FormC).Select(c => char.IsLetterOrDigit(c) ? c : ' ')])
+            string plain = string.Join(
+                '-', new string([.. row.Paddler.Name.Normalize(NormalizationForm.FormC).Select(c => char.IsLetterOrDigit(c) ? c : ' ')])
                 .Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToLowerInvariant();
             string name = plain.Length == 0 ? "paddler" : plain;
             for (int number = 2; !taken.Add(name); number++)

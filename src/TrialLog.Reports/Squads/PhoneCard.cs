@@ -28,6 +28,7 @@ internal static class PhoneCard
 
     /// <summary>The card in a line to send: <c>Ilse: paddle in this order 49, 51¼, 51¼, 49 in, OC1 with …</c></summary>
     public static string Message(Analysis analysis) =>
-        $"{PlainText.Line(analysis.Paddler.Name)}: paddle in this order {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}, "
+        $"{PlainText.Line(analysis.Paddler.Name)}: paddle in this order {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}, " +
+            $"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}, "
         + $"{Answer.Plan(analysis.Card)}. {Cautions.Pain}";
 }

@@ -23,13 +23,16 @@ public static class PlanPage
 
     private static Document Document(SquadPlan plan) => new(
         "Testing plan",
-        $"{Say.Count(plan.Weeks, "week")} from {Say.DayInWords(plan.First)}, {Say.Count(plan.Paddles.Count, "paddle")}. By what each outing should win the squad; make it anew each week.",
+        $"{Say.Count(plan.Weeks, "week")} from {Say.DayInWords(plan.First)}, {Say.Count(plan.Paddles.Count, "paddle")}. By what each " +
+            $"outing should win the squad; make it anew each week.",
         [When(plan), Won(plan), CautionsSection.Of(CautionsSection.Common([.. plan.Outings.Select(outing => outing.Analysis)]))],
         $"TrialLog {PlainText.Line(plan.Version)}, {Say.Day(plan.First)}.");
 
     private static Section When(SquadPlan plan) => plan.Outings.Count == 0
         ? new("Who tests when", new Paragraph("Nobody: no outing with these paddles would win more than it costs."))
-        : new("Who tests when", new Table("The paddler who has each paddle, and which of their outings it is; lengths for the first, the others follow from what was paddled",
+        : new("Who tests when",
+            new Table("The paddler who has each paddle, and which of their outings it is; lengths for the first, the others follow " +
+            "from what was paddled",
             [new("Week of"), .. plan.Paddles.Select(paddle => new Column(PlainText.Line(paddle.Name)))],
             [.. Enumerable.Range(1, plan.Weeks).Select(week => (IReadOnlyList<string>)
             [
@@ -39,15 +42,18 @@ public static class PlanPage
     private static string Lent(SquadPlan plan, DateOnly day, Paddle paddle)
     {
         List<string> lent = [.. plan.Outings.Where(outing => outing.Day == day && outing.Paddle.Id == paddle.Id).Select(outing =>
-            $"{PlainText.Line(outing.Analysis.Paddler.Name)}, {(outing.Outing == 1 ? Say.Order(outing.Analysis.Card.Lengths.Distinct().Order(), outing.Analysis.Paddler.Unit) : $"outing {outing.Outing}")}")];
+            $"{PlainText.Line(outing.Analysis.Paddler.Name)}, " +
+                $"{(outing.Outing == 1 ? Say.Order(outing.Analysis.Card.Lengths.Distinct().Order(), outing.Analysis.Paddler.Unit) : $"outing {outing.Outing}")}")];
         return lent.Count == 0 ? "free" : string.Join('\n', lent);
     }
 
-    private static Section Won(SquadPlan plan) => new("What it should win", new Table("On average, over each paddler's race; last why others have no outing",
+    private static Section Won(SquadPlan plan) =>
+        new("What it should win", new Table("On average, over each paddler's race; last why others have no outing",
         [new("Paddler"), new("Outings", true), new("Should win", true), new("Why none")],
         [.. plan.Paddlers.Select(one => (IReadOnlyList<string>)
         [
-            PlainText.Line(one.Row.Paddler.Name), one.Outings == 0 ? Say.Nothing : $"{one.Outings}", one.Outings == 0 ? Say.Nothing : Say.Seconds(one.WonSeconds),
+            PlainText.Line(one.Row.Paddler.Name), one.Outings == 0 ? Say.Nothing : $"{one.Outings}",
+                one.Outings == 0 ? Say.Nothing : Say.Seconds(one.WonSeconds),
             one.WhyNone.Length == 0 ? Say.Nothing : one.WhyNone,
         ])], Stacks: true));
 }

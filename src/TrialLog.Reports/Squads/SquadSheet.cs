@@ -42,19 +42,22 @@ public static class SquadSheet
     private static Section Rows(IReadOnlyList<SquadRow> rows, DateOnly today) => rows.Count == 0
         ? new("Paddlers", new Paragraph("No paddler is in the log yet."))
         : new("Paddlers", new Table("To win: what the usual length costs on average against the true best length, over their race",
-            [new("Paddler"), new("This week"), new("Hull"), new("Now → best", true), new("Likely", true), new("To win", true), new("Last", true), new("Warnings")],
+            [new("Paddler"), new("This week"), new("Hull"), new("Now → best", true), new("Likely", true), new("To win", true),
+                new("Last", true), new("Warnings")],
             [.. rows.Select(row => Row(row, today))], Stacks: true));
 
     private static IReadOnlyList<string> Row(SquadRow row, DateOnly today) =>
     [
-        PlainText.Line(row.Paddler.Name), SquadWords.StandingAndThisWeek(row), row.Hull is { } hull ? PlainText.Line(hull.Name) : Say.Nothing,
+        PlainText.Line(row.Paddler.Name), SquadWords.StandingAndThisWeek(row),
+            row.Hull is { } hull ? PlainText.Line(hull.Name) : Say.Nothing,
         SquadWords.NowToBest(row), SquadWords.Likely(row), SquadWords.ToWin(row), SquadWords.Last(row, today),
         SquadWords.Warnings(row) is { Length: > 0 } warnings ? warnings : Say.Nothing,
     ];
 
     private static CardToFill Card(Analysis analysis, IReadOnlyList<string> common)
     {
-        string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}";
+        string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with " +
+            $"{PlainText.Line(analysis.Paddle.Name)}";
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
         return CardWords.ToFill(heading, analysis, own.Count == 0 ? null : string.Join(" ", own));
     }

@@ -6,7 +6,9 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
 
-/// <summary>What the log says about one paddler in one hull with one paddle: the assessment, and with it the curve, the next card and the forecast.</summary>
+/// <summary>
+/// What the log says about one paddler in one hull with one paddle: the assessment, and with it the curve, the next card and the forecast.
+/// </summary>
 public sealed record Analysis : Assessment
 {
     /// <summary>The paddler.</summary>
@@ -21,7 +23,10 @@ public sealed record Analysis : Assessment
     /// <summary>Pieces that count, all hulls.</summary>
     public required int Pieces { get; init; }
 
-    /// <summary>Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with this paddle, else the start length carried over.</summary>
+    /// <summary>
+    /// Where the paddler is now: the length most paddled of late in outings of one length (trials of several are not), in this hull with
+    /// this paddle, else the start length carried over.
+    /// </summary>
     public required Length Current { get; init; }
 
     /// <summary>Whether <see cref="Current"/> was paddled so; false where it is the start length carried over.</summary>
@@ -55,8 +60,8 @@ public sealed record Analysis : Assessment
     public OutingsToGo? OutingsToGoIfSwapping { get; init; }
 
     /// <summary>
-    /// The next trial; when it is time to stop, what teaches most if the paddler goes out anyway. Without any length for a fixed paddle that the log
-    /// has no adjustable one to put against.
+    /// The next trial; when it is time to stop, what teaches most if the paddler goes out anyway. Without any length for a fixed paddle
+    /// that the log has no adjustable one to put against.
     /// </summary>
     public required TrialCard Card { get; init; }
 
@@ -69,7 +74,9 @@ public sealed record Analysis : Assessment
     /// <summary>The card as it is, first, and with more pieces: minutes on the water, and what each should win.</summary>
     public IReadOnlyList<CardOption> CardOptions { get; init; } = [];
 
-    /// <summary>Once it is settled, a card a quarter inch each side of the best length, to feel the difference and not to find it; else empty.</summary>
+    /// <summary>
+    /// Once it is settled, a card a quarter inch each side of the best length, to feel the difference and not to find it; else empty.
+    /// </summary>
     public IReadOnlyList<Length> ToFeel { get; init; } = [];
 
     /// <summary>Where a fixed paddle stands against the best length; null for an adjustable one.</summary>
@@ -81,7 +88,9 @@ public sealed record Analysis : Assessment
     /// <summary>What effort, heart rate and hidden lengths did for the answer.</summary>
     public EffortView Effort { get; init; } = new(null, false, 0, null, null);
 
-    /// <summary>What other paddlers' settled logs taught about the start length; null where they taught nothing or were not asked.</summary>
+    /// <summary>
+    /// What other paddlers' settled logs taught about the start length; null where they taught nothing or were not asked.
+    /// </summary>
     public SquadPrior? LearntFromSquad { get; init; }
 
     /// <summary>The response curve for this hull and paddle.</summary>

@@ -13,7 +13,8 @@ namespace TrialLog.Tuning.Assessments;
 /// <param name="Allowed">The settings that may be paddled now.</param>
 /// <param name="Habitual">Where the paddler is, and what the body is used to.</param>
 /// <param name="Says">What it means.</param>
-internal sealed record AssessedFit(AnalysisInput Input, Fit Fit, SorenessCeiling Soreness, AllowedSettings Allowed, HabitualLength Habitual, Assessment Says)
+internal sealed record AssessedFit(
+    AnalysisInput Input, Fit Fit, SorenessCeiling Soreness, AllowedSettings Allowed, HabitualLength Habitual, Assessment Says)
 {
     private const double QuarterInch = 0.25;
 
@@ -23,7 +24,9 @@ internal sealed record AssessedFit(AnalysisInput Input, Fit Fit, SorenessCeiling
     /// <summary>With so many pieces a hull can say by itself whether length matters in it.</summary>
     private const int EnoughToSpeakForItself = 8;
 
-    /// <summary>The best length that the assessment is about, aligned: the paddle's best setting, for a fixed paddle the length to have.</summary>
+    /// <summary>
+    /// The best length that the assessment is about, aligned: the paddle's best setting, for a fixed paddle the length to have.
+    /// </summary>
     public double Sought => Align(Input.Paddle.IsFixed ? Says.Ideal.Length : Says.Best.Length);
 
     /// <summary>A length of the paddle asked for in the hull asked for, on the common scale.</summary>
@@ -52,7 +55,8 @@ internal sealed record AssessedFit(AnalysisInput Input, Fit Fit, SorenessCeiling
             Hull = input.Hull,
             Paddle = input.Paddle,
             Best = best,
-            Ideal = new(ideal, posterior.Below(idealAligned + QuarterInch) - posterior.Below(idealAligned - QuarterInch), posterior.ExpectedLoss(idealAligned)),
+            Ideal = new(ideal, posterior.Below(idealAligned + QuarterInch) - posterior.Below(idealAligned - QuarterInch),
+                posterior.ExpectedLoss(idealAligned)),
             PiecesInHull = pieces,
             GainLeftPercent = posterior.ExpectedLoss(sought),
             WorthwhilePercent = worthwhile,
@@ -73,7 +77,8 @@ internal sealed record AssessedFit(AnalysisInput Input, Fit Fit, SorenessCeiling
     }
 
     /// <summary>An odd outing in another hull must not flatten the curve of one that has spoken for itself.</summary>
-    private static Posterior ByItself(AnalysisInput input) => Fit.Of(input with { Outings = [.. input.Outings.Where(outing => outing.HullId == input.Hull.Id)] }).Posterior;
+    private static Posterior ByItself(AnalysisInput input) =>
+        Fit.Of(input with { Outings = [.. input.Outings.Where(outing => outing.HullId == input.Hull.Id)] }).Posterior;
 
     private static int PiecesIn(PieceTable table, Guid hull)
     {

@@ -16,14 +16,14 @@ public record Assessment
     public required Paddle Paddle { get; init; }
 
     /// <summary>
-    /// Of the paddle's settings that may be paddled now, the one with the least expected loss, and how sure the best length is. While sore it is
-    /// the length for now; a fixed paddle has but one.
+    /// Of the paddle's settings that may be paddled now, the one with the least expected loss, and how sure the best length is. While sore
+    /// it is the length for now; a fixed paddle has but one.
     /// </summary>
     public required BestLength Best { get; init; }
 
     /// <summary>
-    /// The length to have with this blade in this hull, wherever the shaft's range ends and whatever is sore: <see cref="Best"/> where the paddle
-    /// reaches it and nothing hurts.
+    /// The length to have with this blade in this hull, wherever the shaft's range ends and whatever is sore: <see cref="Best"/> where the
+    /// paddle reaches it and nothing hurts.
     /// </summary>
     public required IdealLength Ideal { get; init; }
 
@@ -33,7 +33,9 @@ public record Assessment
     /// <summary>Pieces in this hull that count, with any paddle; 0 means carried over by rule alone.</summary>
     public required int PiecesInHull { get; init; }
 
-    /// <summary>Expected loss of speed at the best length, percent: what more testing could win on average if it found the true best length.</summary>
+    /// <summary>
+    /// Expected loss of speed at the best length, percent: what more testing could win on average if it found the true best length.
+    /// </summary>
     public required double GainLeftPercent { get; init; }
 
     /// <summary>The smallest change of speed that matters, percent.</summary>

@@ -35,16 +35,21 @@ internal static class BestSetting
     private static Length Cheapest(AnalysisInput question, Fit fit, AllowedSettings reach)
     {
         double bottom = fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade);
-        Length shorter = reach.Settings.LastOrDefault(setting => setting.Inches <= bottom, reach.Shortest), longer = reach.Settings.FirstOrDefault(setting => setting.Inches > bottom, reach.Longest);
+        Length shorter = reach.Settings.LastOrDefault(setting => setting.Inches <= bottom, reach.Shortest),
+            longer = reach.Settings.FirstOrDefault(setting => setting.Inches > bottom, reach.Longest);
         return Loss(longer) < Loss(shorter) - 1e-12 ? longer : shorter;
 
         double Loss(Length length) => fit.Posterior.ExpectedLoss(fit.Alignment.Align(length, question.Hull, question.Paddle.Blade));
     }
 
-    /// <summary>The length to have with that blade in that hull wherever the shaft ends: a setting where the paddle reaches so far, else a quarter inch.</summary>
+    /// <summary>
+    /// The length to have with that blade in that hull wherever the shaft ends: a setting where the paddle reaches so far, else a quarter
+    /// inch.
+    /// </summary>
     public static Length Ideal(AnalysisInput question, Fit fit)
     {
-        double inches = Math.Clamp(fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade), 0, MostInches);
+        double inches = Math.Clamp(fit.Alignment.LengthInches(fit.Posterior.LeastLoss, question.Hull, question.Paddle.Blade), 0,
+            MostInches);
         Paddle paddle = question.Paddle;
         double slack = paddle.Step.Inches / 2;
         return !paddle.IsFixed && inches >= paddle.Shortest.Inches - slack && inches <= paddle.Longest.Inches + slack
@@ -66,7 +71,8 @@ internal static class BestSetting
             double upTo = 1;
             if (k + 1 < settings.Count)
             {
-                double middle = 0.5 * (settings[k].InchesMoreThan(fit.Alignment.Start) + settings[k + 1].InchesMoreThan(fit.Alignment.Start));
+                double middle = 0.5 * (
+                    settings[k].InchesMoreThan(fit.Alignment.Start) + settings[k + 1].InchesMoreThan(fit.Alignment.Start));
                 upTo = fit.Posterior.Below(middle + fit.Alignment.Align(settings[k], question.Hull, question.Paddle.Blade)
                     - settings[k].InchesMoreThan(fit.Alignment.Start));
             }

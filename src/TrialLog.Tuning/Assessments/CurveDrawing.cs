@@ -25,7 +25,8 @@ internal static class CurveDrawing
         return new(points, Adjusted(question, fit, bestAligned));
     }
 
-    private static double Difference(Posterior posterior, double aligned, double best) => posterior.ExpectedLoss(best) - posterior.ExpectedLoss(aligned);
+    private static double Difference(Posterior posterior, double aligned, double best) =>
+        posterior.ExpectedLoss(best) - posterior.ExpectedLoss(aligned);
 
     private static List<Length> Places(Paddle paddle, Length best)
     {
@@ -56,7 +57,8 @@ internal static class CurveDrawing
             for (int i = fit.Table.OutingStart[j]; i < fit.Table.OutingStart[j + 1]; i++)
             {
                 double aligned = fit.Table.Aligned[i], inches = fit.Alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade);
-                adjusted.Add(new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
+                adjusted.Add(
+                    new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
                     Difference(fit.Posterior, aligned, best) + fit.Residuals[i], Math.Min(1, fit.Weights[i] / full)));
             }
         }

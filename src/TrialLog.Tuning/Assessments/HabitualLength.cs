@@ -6,7 +6,8 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Tuning.Assessments;
 
 /// <summary>Where the paddler is now, and what the body is used to.</summary>
-/// <param name="Current">The length most paddled of late in outings of one length, in this hull with this paddle, else the start length carried over, as a setting of the paddle.</param>
+/// <param name="Current">The length most paddled of late in outings of one length, in this hull with this paddle, else the start length
+/// carried over, as a setting of the paddle.</param>
 /// <param name="Paddled">Whether it was paddled so; false where it is the start length.</param>
 /// <param name="UsedToInches">Median length of late in any hull and with any paddle, carried over, inches.</param>
 internal sealed record HabitualLength(Length Current, bool Paddled, double UsedToInches)

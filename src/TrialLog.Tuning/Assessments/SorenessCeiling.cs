@@ -27,14 +27,17 @@ internal sealed record SorenessCeiling(Length? Length, StandingSoreness? Standin
                 continue;
             foreach (Piece piece in outing.Pieces)
                 if (piece.Soreness is { } soreness && question.PaddleWith(piece.PaddleId) is { } paddle)
-                    told.Add((alignment.Align(piece.Length, hull, paddle.Blade), soreness.Points >= limit && outing.Date >= standing.Since));
+                    told.Add(
+                        (alignment.Align(piece.Length, hull, paddle.Blade), soreness.Points >= limit && outing.Date >= standing.Since));
         }
 
-        // In a hull or with a paddle that is no longer known nothing can be aligned: then only what is short for the start length is left open.
+        // In a hull or with a paddle that is no longer known nothing can be aligned: then only what is short for the start length is left
+        // open.
         double shortestSore = told.Where(static one => one.Hurt).Select(static one => one.Aligned).DefaultIfEmpty(0).Min();
         double[] painless = [.. told.Where(one => !one.Hurt && one.Aligned < shortestSore - 1e-6).Select(static one => one.Aligned)];
         bool everywhere = painless.Length == 0;
-        double inches = alignment.LengthInches(everywhere ? shortestSore - StepBelowInches : painless.Max(), question.Hull, question.Paddle.Blade);
+        double inches = alignment.LengthInches(
+            everywhere ? shortestSore - StepBelowInches : painless.Max(), question.Hull, question.Paddle.Blade);
         return new(Domain.Values.Length.FromInches(Math.Clamp(inches, 0, Domain.Values.Length.Longest.Inches)), standing, everywhere);
     }
 }

@@ -31,10 +31,15 @@ public enum StandingReason
     /// <summary>Nothing is logged yet; everything follows from the start length.</summary>
     NothingLogged,
 
-    /// <summary>Each of four outings or more has one length, though lengths could be changed on the water; two lengths within one outing would tell.</summary>
+    /// <summary>
+    /// Each of four outings or more has one length, though lengths could be changed on the water; two lengths within one outing would tell.
+    /// </summary>
     OneLengthAnOuting,
 
-    /// <summary>Every piece was paddled in a crew of three or more, where one paddle hardly moves the hull; a few pieces in a one- or two-seat hull would tell.</summary>
+    /// <summary>
+    /// Every piece was paddled in a crew of three or more, where one paddle hardly moves the hull; a few pieces in a one- or two-seat hull
+    /// would tell.
+    /// </summary>
     LargeCrewsOnly,
 
     /// <summary>Length and order are tangled within outings; a mirrored order would part them.</summary>
@@ -67,7 +72,9 @@ public enum StandingReason
     /// <summary>More testing should win more than it costs.</summary>
     TestingPays,
 
-    /// <summary>More testing would win less than it costs, though the chance of a worthwhile gain is not low enough to call it settled.</summary>
+    /// <summary>
+    /// More testing would win less than it costs, though the chance of a worthwhile gain is not low enough to call it settled.
+    /// </summary>
     CostsMoreThanItWins,
 
     /// <summary>An inch either way very probably costs less than a worthwhile change.</summary>

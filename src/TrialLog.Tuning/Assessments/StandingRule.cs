@@ -8,9 +8,9 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Tuning.Assessments;
 
 /// <summary>
-/// The one rule for where a search stands. It ends when the chance of a worthwhile gain is low and no number of further outings should win more
-/// than they cost; never while it hurts, where the log cannot tell lengths apart, on outings of one day, or before a length on each side of the
-/// best was paddled.
+/// The one rule for where a search stands. It ends when the chance of a worthwhile gain is low and no number of further outings should win
+/// more than they cost; never while it hurts, where the log cannot tell lengths apart, on outings of one day, or before a length on each
+/// side of the best was paddled.
 /// </summary>
 internal static class StandingRule
 {
@@ -20,7 +20,9 @@ internal static class StandingRule
     /// <summary>From so many outings on, one length an outing is the way of the log and not a beginning.</summary>
     private const int EnoughOutings = 4;
 
-    /// <summary>A crew's log tells next to nothing while its range is no narrower than this share of the range before any piece. Chosen.</summary>
+    /// <summary>
+    /// A crew's log tells next to nothing while its range is no narrower than this share of the range before any piece. Chosen.
+    /// </summary>
     private const double HardlyNarrower = 0.6;
 
     private static readonly int[] OutingsAhead = [1, 2, 3, 4, 6, 8, 12];
@@ -79,7 +81,9 @@ internal static class StandingRule
         return why;
     }
 
-    /// <summary>Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.</summary>
+    /// <summary>
+    /// Whether every piece was paddled in a crew of three or more, and the range is hardly narrower than without any piece.
+    /// </summary>
     private static bool HardlyTells(AssessedFit assessed)
     {
         PieceTable table = assessed.Fit.Table;

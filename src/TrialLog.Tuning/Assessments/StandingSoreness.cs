@@ -4,8 +4,9 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Assessments;
 
 /// <summary>
-/// Pain that was told and has not gone. It stands until a later day on which soreness was told and none of it reached the limit, at whatever
-/// lengths were paddled then, or until somebody cleared it. Silence clears nothing, however long. No medical rule: common sense, no source.
+/// Pain that was told and has not gone. It stands until a later day on which soreness was told and none of it reached the limit, at
+/// whatever lengths were paddled then, or until somebody cleared it. Silence clears nothing, however long. No medical rule: common sense,
+/// no source.
 /// </summary>
 /// <param name="Worst">The worst soreness that stands.</param>
 /// <param name="Since">The first day on which it was told.</param>
@@ -17,7 +18,8 @@ public sealed record StandingSoreness(Soreness Worst, DateOnly Since, DateOnly L
     /// <param name="clearances">Word that it is gone: what was told on its day or before no longer stands.</param>
     /// <param name="today">The day asked about; what is dated later is not looked at.</param>
     /// <param name="limit">Points from which soreness counts as pain; <see cref="TuningSettings.SorenessLimit"/> by default.</param>
-    public static StandingSoreness? Of(IEnumerable<Outing> outings, IEnumerable<SorenessClearance> clearances, DateOnly today, double? limit = null)
+    public static StandingSoreness? Of(
+        IEnumerable<Outing> outings, IEnumerable<SorenessClearance> clearances, DateOnly today, double? limit = null)
     {
         double from = limit ?? TuningSettings.Default.SorenessLimit;
         DateOnly cleared = DateOnly.MinValue;

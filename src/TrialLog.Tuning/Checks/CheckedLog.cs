@@ -11,11 +11,13 @@ namespace TrialLog.Tuning.Checks;
 internal sealed class CheckedLog
 {
     /// <summary>Lays out the log.</summary>
-    public CheckedLog(AnalysisInput question, IReadOnlyList<AdjustedPiece> adjusted, double bestInches, Func<Guid, double?>? bestWithoutInches)
+    public CheckedLog(AnalysisInput question,
+        IReadOnlyList<AdjustedPiece> adjusted, double bestInches, Func<Guid, double?>? bestWithoutInches)
     {
         (Question, Adjusted, BestInches, BestWithoutInches) = (question, adjusted, bestInches, bestWithoutInches);
         Dictionary<Guid, Hull> hulls = question.Hulls.Append(question.Hull).DistinctBy(hull => hull.Id).ToDictionary(hull => hull.Id);
-        Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id).ToDictionary(paddle => paddle.Id);
+        Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id)
+            .ToDictionary(paddle => paddle.Id);
         var alignment = new Alignment(StartLength.Of(question.Paddler).Length, hulls.Values);
         Counted =
         [

@@ -7,7 +7,10 @@ internal sealed class CloseLengths : ILogCheck
 {
     private const int EnoughPieces = 4;
 
-    /// <summary>Narrower than this, the speeds at the two ends of a middling curve (0.35 % per inch²) differ by about 0.1 %, a tenth of the noise of a piece.</summary>
+    /// <summary>
+    /// Narrower than this, the speeds at the two ends of a middling curve (0.35 % per inch²) differ by about 0.1 %, a tenth of the noise of
+    /// a piece.
+    /// </summary>
     private const double NarrowInches = 0.75;
 
     public HealthCheck? Look(CheckedLog log)

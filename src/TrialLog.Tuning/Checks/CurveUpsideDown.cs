@@ -35,7 +35,8 @@ internal sealed class CurveUpsideDown : ILogCheck
         {
             (double X, double Square, double Speed)[] pieces =
                 [.. outing.Select(piece => (piece.Aligned, piece.Aligned * piece.Aligned, Math.Log(piece.Piece.MetresPerSecond)))];
-            double x = pieces.Average(piece => piece.X), square = pieces.Average(piece => piece.Square), speed = pieces.Average(piece => piece.Speed);
+            double x = pieces.Average(piece => piece.X), square = pieces.Average(piece => piece.Square),
+                speed = pieces.Average(piece => piece.Speed);
             foreach ((double X, double Square, double Speed) piece in pieces)
             {
                 lengths += (piece.X - x) * (piece.X - x);

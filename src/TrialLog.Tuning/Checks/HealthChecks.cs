@@ -15,13 +15,17 @@ public static class HealthChecks
     [
         new FewLengths(), new CloseLengths(), new OneLengthOutings(), new OnePieceCarries(), new PiecesDiscounted(),
         new CurveUpsideDown(), new HullsDisagree(),
-        Confounding.Order, Confounding.Direction, Confounding.Effort, Confounding.HeartRate, Confounding.Hull, Confounding.Blade, Confounding.Calendar,
+        Confounding.Order, Confounding.Direction, Confounding.Effort, Confounding.HeartRate, Confounding.Hull, Confounding.Blade,
+            Confounding.Calendar,
         new Habituated(), new ManyExcluded(), new EffortMissing(),
     ];
 
-    private static readonly IReadOnlyList<ILogCheck> Misleading = [Confounding.Order, Confounding.Effort, new CurveUpsideDown(), new HullsDisagree()];
+    private static readonly IReadOnlyList<ILogCheck> Misleading = [
+        Confounding.Order, Confounding.Effort, new CurveUpsideDown(), new HullsDisagree()];
 
-    /// <summary>What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.</summary>
+    /// <summary>
+    /// What puts the answer itself in doubt, such as lengths tangled with something that moves the pace: nobody should stop on it.
+    /// </summary>
     internal static IReadOnlyList<HealthCheck> Doubts(AnalysisInput question)
     {
         var log = new CheckedLog(question, [], 0, null);
@@ -37,7 +41,8 @@ public static class HealthChecks
     /// </param>
     /// <param name="heartRate">How heart rate went with length where the lengths were known; null where nothing tells.</param>
     internal static IReadOnlyList<HealthCheck> Of(
-        AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null, HeartRateSlope? heartRate = null)
+        AnalysisInput question, IReadOnlyList<AdjustedPiece> pieces, double bestInches, Func<Guid, double?>? bestWithoutInches = null,
+            HeartRateSlope? heartRate = null)
     {
         var log = new CheckedLog(question, pieces, bestInches, bestWithoutInches) { HeartRate = heartRate };
         return [.. All.Select(check => check.Look(log)).OfType<HealthCheck>()];

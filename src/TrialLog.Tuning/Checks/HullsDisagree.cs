@@ -7,7 +7,10 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;
 
-/// <summary>Two hulls that, each by itself, point to lengths further apart than hulls are believed to be: joined they would seem surer than they are.</summary>
+/// <summary>
+/// Two hulls that, each by itself, point to lengths further apart than hulls are believed to be: joined they would seem surer than they
+/// are.
+/// </summary>
 internal sealed class HullsDisagree : ILogCheck
 {
     private const int EnoughPieces = 8;
@@ -38,7 +41,11 @@ internal sealed class HullsDisagree : ILogCheck
         if (from <= upTo)
             return null;
         var alignment = new Alignment(StartLength.Of(log.Question.Paddler).Length, [shorter, longer]);
-        return new("hulls-disagree") { Hull = shorter.Name, Inches = In(shorter, least), OtherHull = longer.Name, OtherInches = In(longer, most) };
+        return new("hulls-disagree")
+        {
+            Hull = shorter.Name, Inches = In(shorter, least), OtherHull = longer.Name,
+            OtherInches = In(longer, most)
+        };
 
         double In(Hull hull, double aligned) => alignment.LengthInches(aligned, hull, log.Question.Paddle.Blade);
     }

@@ -36,7 +36,11 @@ internal sealed class OnePieceCarries : ILogCheck
             .FirstOrDefault();
         if (piece is null || log.InHull.FirstOrDefault(one => one.Piece.Id == piece.PieceId) is not { } carrier)
             return null;
-        return new("one-piece-carries") { Piece = (carrier.Outing.Date, carrier.Piece.Order), Inches = Math.Abs(moved), Longer = moved > 0 };
+        return new("one-piece-carries")
+        {
+            Piece = (carrier.Outing.Date, carrier.Piece.Order), Inches = Math.Abs(moved),
+            Longer = moved > 0
+        };
     }
 
     /// <summary>
@@ -72,7 +76,8 @@ internal sealed class OnePieceCarries : ILogCheck
             Vector<double> pull = fit.InverseCrossProduct * at;
             double residual = roots[row] * pieces[row].Percent - at.DotProduct(fit.Coefficients);
             double leverage = Math.Min(at.DotProduct(pull), 1 - 1e-9);
-            return (fit.Coefficients - pull * (residual / (1 - leverage)), residual * residual * leverage / ((1 - leverage) * (1 - leverage)));
+            return (fit.Coefficients - pull * (residual / (1 - leverage)),
+                residual * residual * leverage / ((1 - leverage) * (1 - leverage)));
         }
 
         // Not a number where nothing bends down; then only the full answer can tell.

@@ -15,10 +15,15 @@ internal sealed class PiecesDiscounted : ILogCheck
     public HealthCheck? Look(CheckedLog log)
     {
         Dictionary<Guid, CheckedPiece> byId = log.InHull.DistinctBy(piece => piece.Piece.Id).ToDictionary(piece => piece.Piece.Id);
-        List<AdjustedPiece> far = [.. log.Adjusted.Where(piece => piece.Weight < Little && byId.ContainsKey(piece.PieceId)).OrderBy(piece => piece.Weight)];
+        List<AdjustedPiece> far = [
+            .. log.Adjusted.Where(piece => piece.Weight < Little && byId.ContainsKey(piece.PieceId)).OrderBy(piece => piece.Weight)];
         if (far.Count == 0)
             return null;
         CheckedPiece farthest = byId[far[0].PieceId];
-        return new("pieces-discounted") { Count = far.Count, Of = log.Adjusted.Count, Piece = (farthest.Outing.Date, farthest.Piece.Order) };
+        return new("pieces-discounted")
+        {
+            Count = far.Count, Of = log.Adjusted.Count,
+            Piece = (farthest.Outing.Date, farthest.Piece.Order)
+        };
     }
 }

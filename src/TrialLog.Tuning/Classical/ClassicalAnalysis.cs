@@ -37,7 +37,9 @@ public static class ClassicalAnalysis
         FiellerInterval fromCentre = Fieller.Of(
             -linear, 2 * bend, fit.Covariance[1, 1], 4 * fit.Covariance[2, 2], -2 * fit.Covariance[1, 2],
             StudentT.InvCDF(0, 1, degrees, 0.5 + Level / 2), Level);
-        FiellerInterval interval = fromCentre with { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
+        FiellerInterval interval = fromCentre
+            with
+        { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
         double? vertex = bend < 0 && double.IsFinite(linear / bend) ? design.CentreInches - linear / (2 * bend) : null;
         return new(
             pieces.Count, design.OutingCount,
@@ -57,7 +59,8 @@ public static class ClassicalAnalysis
         if (!design.Names.Take(3).SequenceEqual(["level", "length", "length squared"]))
             return "The lengths lie too close together for a parabola.";
         if (design.DegreesOfFreedom < 1 || design.Pieces.Count <= design.Names.Count + 1)
-            return $"{design.Pieces.Count} pieces in {design.OutingCount} outings are too few for {design.Names.Count} effects; nothing is left over to judge the error by.";
+            return $"{design.Pieces.Count} pieces in {design.OutingCount} outings are too few for {design.Names.Count} effects; nothing " +
+                $"is left over to judge the error by.";
         return design.ResidualInsideOutings() < NoResidualPercent
             ? "The pieces differ by no more than the effects explain, to the last digit, so there is no error to reckon with."
             : null;

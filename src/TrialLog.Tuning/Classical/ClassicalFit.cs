@@ -9,7 +9,8 @@ namespace TrialLog.Tuning.Classical;
 /// <param name="CentreInches">The length that stands at zero in the quadratic, inches.</param>
 /// <param name="OutingSd">Standard deviation between outings, percent.</param>
 /// <param name="PieceSd">Standard deviation of pieces within an outing, percent.</param>
-/// <param name="VertexInches">The vertex of the parabola as an overall length in inches; null where it opens upwards or nothing bends.</param>
+/// <param name="VertexInches">The vertex of the parabola as an overall length in inches; null where it opens upwards or nothing
+/// bends.</param>
 /// <param name="Vertex">Fieller's interval for the vertex.</param>
 /// <param name="Says">The result in a plain sentence, or why there is none.</param>
 public sealed record ClassicalFit(

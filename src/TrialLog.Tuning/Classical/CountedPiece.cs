@@ -16,7 +16,8 @@ internal sealed record CountedPiece(Outing Outing, Piece Piece, double LengthInc
     /// <summary>The pieces that count in the hull asked for, by date, time, label and order. Steering blades do not count.</summary>
     public static IReadOnlyList<CountedPiece> InHull(AnalysisInput question)
     {
-        Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id).ToDictionary(paddle => paddle.Id);
+        Dictionary<Guid, Paddle> paddles = question.Paddles.Append(question.Paddle).DistinctBy(paddle => paddle.Id)
+            .ToDictionary(paddle => paddle.Id);
         return
         [
             .. from outing in question.Outings
@@ -24,7 +25,8 @@ internal sealed record CountedPiece(Outing Outing, Piece Piece, double LengthInc
                orderby outing.Date, outing.Time, outing.Label, outing.Id
                from piece in outing.Pieces.OrderBy(piece => piece.Order).ThenBy(piece => piece.Id)
                where piece.ExcludedBecause is null && paddles.TryGetValue(piece.PaddleId, out Paddle? paddle) && !paddle.Steering
-               select new CountedPiece(outing, piece, piece.Length.Inches - paddles[piece.PaddleId].Blade.InchesMoreThan(question.Paddle.Blade)),
+               select new CountedPiece(
+                   outing, piece, piece.Length.Inches - paddles[piece.PaddleId].Blade.InchesMoreThan(question.Paddle.Blade)),
         ];
     }
 }

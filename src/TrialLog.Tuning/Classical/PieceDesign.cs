@@ -17,7 +17,8 @@ internal sealed class PieceDesign
         Lengths = [.. pieces.Select(piece => piece.LengthInches)];
         CentreInches = Lengths.Average();
         Speeds = [.. pieces.Select(piece => piece.LogSpeedPercent)];
-        Dictionary<Guid, int> outings = pieces.Select(piece => piece.Outing.Id).Distinct().Select((id, index) => (id, index)).ToDictionary();
+        Dictionary<Guid, int> outings = pieces.Select(piece => piece.Outing.Id).Distinct().Select((id, index) => (id, index))
+            .ToDictionary();
         OutingCount = outings.Count;
         Groups = [.. pieces.Select(piece => outings[piece.Outing.Id])];
     }

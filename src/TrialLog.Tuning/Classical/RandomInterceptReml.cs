@@ -70,7 +70,8 @@ internal sealed record RandomInterceptReml(
         public (LeastSquares Fit, double Criterion, double Slope) At(double ratio)
         {
             LeastSquares fit = LeastSquares.Fit(
-                Matrix<double>.Build.Dense(_design.RowCount, _design.ColumnCount, (row, column) => _design[row, column] - Centring(row) * _designSums[_groups[row], column]),
+                Matrix<double>.Build.Dense(_design.RowCount, _design.ColumnCount,
+                    (row, column) => _design[row, column] - Centring(row) * _designSums[_groups[row], column]),
                 Vector<double>.Build.Dense(_response.Count, row => _response[row] - Centring(row) * _responseSums[_groups[row]]));
             double logInflation = 0, slope = 0, betweenResidual = 0;
             for (int group = 0; group < _sizes.Length; group++)
@@ -83,7 +84,8 @@ internal sealed record RandomInterceptReml(
                 betweenResidual += residual * residual;
             }
             slope -= betweenResidual / fit.ResidualVariance;
-            double criterion = fit.DegreesOfFreedom * (1 + Math.Log(2 * Math.PI * fit.ResidualVariance)) + logInflation + fit.LogDeterminant;
+            double criterion = fit.DegreesOfFreedom * (1 + Math.Log(2 * Math.PI * fit.ResidualVariance)) + logInflation
+                + fit.LogDeterminant;
             return (fit, criterion, slope);
 
             // V⁻¹ of a group is (I − 11ᵀ(1 − 1/(1 + r·n))/n)/σ²; this is its square root, applied to a row.

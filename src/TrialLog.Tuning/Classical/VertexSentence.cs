@@ -20,7 +20,8 @@ internal static class VertexSentence
             FiellerShape.Bounded =>
                 $"{place}; a curve so clearly upside down points to lengths tangled with something else.",
             FiellerShape.Outside =>
-                $"{place}; the {range} confidence set is open-ended on both sides: anything below {Say(interval.Low, unit)} or above {Say(interval.High, unit)}, because the bend could as well be none.",
+                $"{place}; the {range} confidence set is open-ended on both sides: anything below {Say(interval.Low, unit)} or above " +
+                    $"{Say(interval.High, unit)}, because the bend could as well be none.",
             _ => $"{place}; the {range} confidence set is every length there is: these pieces alone say nothing about it.",
         };
     }

@@ -42,7 +42,8 @@ internal sealed class ExpectedValueOfInformation
     private readonly SkewGivenCurve _skew;
     private readonly double _baseline, _meanCurvature;
     private readonly double[] _logCurvature;
-    private readonly double[] _featureMean = new double[Features], _featureCovariance = new double[Features * Features], _withGoal = new double[Features];
+    private readonly double[] _featureMean = new double[Features], _featureCovariance = new double[Features * Features],
+        _withGoal = new double[Features];
     private readonly double[] _place, _density, _curvature, _pull, _log, _kernel = new double[Bins];
 
     public ExpectedValueOfInformation(PlanningCloud cloud, SkewGivenCurve skew)
@@ -102,8 +103,9 @@ internal sealed class ExpectedValueOfInformation
     }
 
     /// <summary>
-    /// The contrast of an outing's pieces that tells most of the goal's best length: w = V⁻¹k, where V is the covariance of the pieces and k their
-    /// covariance with the goal's best length, both under the posterior weighed by the curvature. The outing's level is unknown, and so is how it fades.
+    /// The contrast of an outing's pieces that tells most of the goal's best length: w = V⁻¹k, where V is the covariance of the pieces and
+    /// k their covariance with the goal's best length, both under the posterior weighed by the curvature. The outing's level is unknown,
+    /// and so is how it fades.
     /// </summary>
     /// <param name="aligned">The aligned length of each piece, in order.</param>
     /// <param name="pieceVariance">Variance of a piece, percent squared.</param>
@@ -135,7 +137,8 @@ internal sealed class ExpectedValueOfInformation
                 with[i] -= share * rows[i, a] * _withGoal[a];
             for (int j = 0; j <= i; j++)
             {
-                double sum = LevelVariance + FadeSpread * FadeSpread * (i - 0.5 * (count - 1)) * (j - 0.5 * (count - 1)) + lopsided * rows[i, 2] * rows[j, 2] + (i == j ? pieceVariance : 0);
+                double sum = LevelVariance + FadeSpread * FadeSpread * (i - 0.5 * (count - 1)) * (j - 0.5 * (count - 1))
+                    + lopsided * rows[i, 2] * rows[j, 2] + (i == j ? pieceVariance : 0);
                 for (int a = 0; a < Features; a++)
                     for (int b = 0; b < Features; b++)
                         sum += share * share * rows[i, a] * _featureCovariance[a * Features + b] * rows[j, b];
@@ -196,7 +199,8 @@ internal sealed class ExpectedValueOfInformation
         for (int k = 0; k < place.Length; k++)
         {
             double c = _cloud.Curvature[k], best = _cloud.Card[k];
-            double at = Math.Clamp(perUnit * (c * (squares - 2 * best * lengths) + _skew.Coefficient(c, best) * lopsided), -FarthestInSpreads, FarthestInSpreads);
+            double at = Math.Clamp(perUnit * (c * (squares - 2 * best * lengths) + _skew.Coefficient(c, best) * lopsided),
+                -FarthestInSpreads, FarthestInSpreads);
             place[k] = at;
             low = Math.Min(low, at);
             high = Math.Max(high, at);
@@ -214,7 +218,8 @@ internal sealed class ExpectedValueOfInformation
         {
             double position = (place[k] - low) / step;
             int bin = (int)position;
-            double upper = position - bin, probability = _cloud.Probability[k], weight = probability * _cloud.Curvature[k], weighted = weight * _cloud.Goal[k], logged = probability * _logCurvature[k];
+            double upper = position - bin, probability = _cloud.Probability[k], weight = probability * _cloud.Curvature[k],
+                weighted = weight * _cloud.Goal[k], logged = probability * _logCurvature[k];
             density[bin] += probability * (1 - upper);
             density[bin + 1] += probability * upper;
             curvature[bin] += weight * (1 - upper);

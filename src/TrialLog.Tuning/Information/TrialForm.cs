@@ -18,8 +18,8 @@ public enum TrialProblem
 }
 
 /// <summary>
-/// What a trial outing looks like: how many pieces, how far, how timed. As told; else from the time there is; else as the log has it, in round
-/// numbers; else six pieces for the first outings and four after that.
+/// What a trial outing looks like: how many pieces, how far, how timed. As told; else from the time there is; else as the log has it, in
+/// round numbers; else six pieces for the first outings and four after that.
 /// </summary>
 /// <param name="Pieces">Pieces of the outing, an even number from 4 to 16.</param>
 /// <param name="Distance">Of each.</param>
@@ -51,7 +51,10 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>Riegel 1981, American Scientist 69:285-90.</summary>
     private const double Riegel = 1.06;
 
-    /// <summary>Minutes that do not go into pieces: warm-up, easy paddling between pieces with so much more a kilometre, a change of setting. Chosen.</summary>
+    /// <summary>
+    /// Minutes that do not go into pieces: warm-up, easy paddling between pieces with so much more a kilometre, a change of setting.
+    /// Chosen.
+    /// </summary>
     private const double WarmUp = 10, Easy = 0.5, EasyPerKilometre = 2, Change = 1;
 
     /// <summary>Distances that a person would paddle, metres.</summary>
@@ -79,11 +82,14 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         if (told.Minutes is { } minutes && pieces is null)
         {
             double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
-            return new(Math.Clamp(Fitting(minutes, metres, pace), Fewest, MostByTime), told.Distance ?? Distance.FromMetres(metres), timedBy, Seconds(metres, pace), false);
+            return new(Math.Clamp(Fitting(minutes, metres, pace), Fewest, MostByTime), told.Distance ?? Distance.FromMetres(metres),
+                timedBy, Seconds(metres, pace), false);
         }
 
-        Distance distance = told.Distance ?? Distance.FromMetres(table.Count > 0 ? Usual(table) : GoalSeconds(input, table) <= ShortGoal ? 500 : 1000);
-        int open = comparing < OutingsOfThree && input.Paddler.SwapsOnWater ? Math.Max(ThreeLengths, input.Settings.CardPieces) : input.Settings.CardPieces;
+        Distance distance = told.Distance
+            ?? Distance.FromMetres(table.Count > 0 ? Usual(table) : GoalSeconds(input, table) <= ShortGoal ? 500 : 1000);
+        int open = comparing < OutingsOfThree && input.Paddler.SwapsOnWater ? Math.Max(ThreeLengths, input.Settings.CardPieces)
+            : input.Settings.CardPieces;
         return new(pieces ?? open, distance, timedBy, Seconds(distance.Metres, pace), pieces is null);
     }
 
@@ -101,8 +107,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     public double KnownVariance(TuningSettings settings) => KnownError.Variance(TimedBy, Distance.Metres, PieceSeconds, settings);
 
     /// <summary>
-    /// The distance that tells most in that time: the mean of what it tells if the noise of a piece is the same at every distance and if it falls
-    /// with the fourth root of the duration, since nobody knows which is true.
+    /// The distance that tells most in that time: the mean of what it tells if the noise of a piece is the same at every distance and if it
+    /// falls with the fourth root of the duration, since nobody knows which is true.
     /// </summary>
     private static double BestFor(double minutes, double pace, TimedBy timedBy, double? goalSeconds, TuningSettings settings)
     {
@@ -126,8 +132,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     }
 
     /// <summary>
-    /// What the goal asks of a piece: one far shorter than the goal leaves open how the best length moves with duration, which no number of such
-    /// pieces takes away. Chosen: 500 m up to six minutes, a kilometre up to twenty, above that the longest of which six fit.
+    /// What the goal asks of a piece: one far shorter than the goal leaves open how the best length moves with duration, which no number of
+    /// such pieces takes away. Chosen: 500 m up to six minutes, a kilometre up to twenty, above that the longest of which six fit.
     /// </summary>
     private static (double Shortest, bool LongestThatFits) ForGoal(double? seconds) => seconds switch
     {
@@ -158,7 +164,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     {
         if (table.Count == 0)
             return SecondsPerKilometre;
-        double[] paces = [.. Late(table).Select(static piece => piece.Time.Seconds * Math.Pow(1000 / piece.Distance.Metres, Riegel)).Order()];
+        double[] paces = [
+            .. Late(table).Select(static piece => piece.Time.Seconds * Math.Pow(1000 / piece.Distance.Metres, Riegel)).Order()];
         return paces[paces.Length / 2];
     }
 

@@ -26,7 +26,8 @@ internal sealed class TrialValue
     private readonly double _widest;
     private List<Pair>? _pairs;
 
-    private TrialValue(IReadOnlyList<Length> candidates, double[] aligned, SkewGivenCurve skew, PlanningCloud cloud, double variance, double pieceVariance, double widest)
+    private TrialValue(IReadOnlyList<Length> candidates, double[] aligned, SkewGivenCurve skew, PlanningCloud cloud, double variance,
+        double pieceVariance, double widest)
     {
         (Candidates, Aligned, _skew, Variance, PieceNoise, _widest) = (candidates, aligned, skew, variance, pieceVariance, widest);
         _value = new(cloud, skew);
@@ -59,8 +60,10 @@ internal sealed class TrialValue
         double[] aligned = [.. candidates.Select(length => fit.Alignment.Align(length, input.Hull, input.Paddle.Blade))];
         double piece = PieceVariance(fit.Posterior, input.Settings, form);
         // Without swaps on the water it takes two outings to make one contrast, and what differs between them comes in.
-        double variance = input.Paddler.SwapsOnWater ? 4 * piece / form.Pieces : 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + piece / form.Pieces);
-        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, form.LogDuration(input.Settings), CloudLengths), variance, piece, input.Settings.CardWidthInches);
+        double variance = input.Paddler.SwapsOnWater ? 4 * piece / form.Pieces
+            : 4 * (fit.Posterior.LogOuting.Mean(static log => Math.Exp(2 * log)) + piece / form.Pieces);
+        return new(candidates, aligned, fit.Skew, PlanningCloud.Of(fit.Posterior, form.LogDuration(input.Settings), CloudLengths), variance,
+            piece, input.Settings.CardWidthInches);
     }
 
     /// <summary>
@@ -88,7 +91,9 @@ internal sealed class TrialValue
         double most = 0;
         for (int a = 0; a < Aligned.Length; a++)
             for (int b = a + 1; b < Aligned.Length && Aligned[b] - Aligned[a] <= _widest + 1e-6; b++)
-                most = Math.Max(most, _value.AtLeast(Squares(Aligned[a], Aligned[b]), Aligned[a] - Aligned[b], Lopsided(Aligned[a], Aligned[b]), Variance / outings));
+                most = Math.Max(
+                    most, _value.AtLeast(Squares(Aligned[a], Aligned[b]), Aligned[a] - Aligned[b], Lopsided(Aligned[a], Aligned[b]),
+                    Variance / outings));
         return most;
     }
 
@@ -100,7 +105,9 @@ internal sealed class TrialValue
     public CardWorth Contrast(double length, double mean, double meanSquare, double meanSkew, double variance) =>
         _value.Of(length * length - meanSquare, length - mean, _skew.Column(length) - meanSkew, variance);
 
-    /// <summary>What an outing is worth that paddles these lengths in this order, by the one contrast of its pieces that tells most.</summary>
+    /// <summary>
+    /// What an outing is worth that paddles these lengths in this order, by the one contrast of its pieces that tells most.
+    /// </summary>
     public CardWorth Worth(ReadOnlySpan<double> aligned)
     {
         BestContrast best = _value.Best(aligned, PieceNoise);

@@ -4,14 +4,16 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// What is believed of the best aligned length in each hull before any piece: θ ~ N(0, s0) around the start length (or what a squad has taught), in each
-/// hull θ + δ with δ ~ N(0, spread between hulls), and a share of paddlers whose start length is further off. Technique
+/// What is believed of the best aligned length in each hull before any piece: θ ~ N(0, s0) around the start length (or what a squad has
+/// taught), in each hull θ + δ with δ ~ N(0, spread between hulls), and a share of paddlers whose start length is further off. Technique
 /// checks count as weak evidence.
 /// </summary>
 internal sealed class BestLengthPrior
 {
-    private BestLengthPrior(int hulls, double[] logShares, double[][] precisions, double[][] pulls, double[] squares, double[] evidencePrecision, double[] evidencePull) =>
-        (Hulls, LogShares, Precisions, Pulls, Squares, EvidencePrecision, EvidencePull) = (hulls, logShares, precisions, pulls, squares, evidencePrecision, evidencePull);
+    private BestLengthPrior(int hulls, double[] logShares, double[][] precisions, double[][] pulls, double[] squares,
+        double[] evidencePrecision, double[] evidencePull) =>
+        (Hulls, LogShares, Precisions, Pulls, Squares, EvidencePrecision, EvidencePull) = (
+            hulls, logShares, precisions, pulls, squares, evidencePrecision, evidencePull);
 
     /// <summary>Hulls.</summary>
     public int Hulls { get; }

@@ -91,9 +91,11 @@ internal sealed class Covariates
     /// <param name="outings">Their outings.</param>
     /// <param name="starts">Where each outing's pieces begin.</param>
     /// <param name="effort">Told effort by piece.</param>
-    public static IReadOnlyList<Covariate> Plain(TuningSettings settings, IReadOnlyList<Piece> pieces, IReadOnlyList<Outing> outings, int[] starts, double[] effort)
+    public static IReadOnlyList<Covariate> Plain(
+        TuningSettings settings, IReadOnlyList<Piece> pieces, IReadOnlyList<Outing> outings, int[] starts, double[] effort)
     {
-        double[] order = [.. pieces.Select(piece => piece.Order - 1.0)], distance = [.. pieces.Select(piece => Math.Log(piece.Distance.Metres / 1000))], week = new double[pieces.Count];
+        double[] order = [.. pieces.Select(piece => piece.Order - 1.0)],
+            distance = [.. pieces.Select(piece => Math.Log(piece.Distance.Metres / 1000))], week = new double[pieces.Count];
         for (int j = 0; j < outings.Count; j++)
             for (int i = starts[j]; i < starts[j + 1]; i++)
                 week[i] = (outings[j].Date.DayNumber - outings[0].Date.DayNumber) / 7.0;

@@ -15,12 +15,14 @@ internal static class CurvaturePrior
         double curved = LogNormal(Math.Log(settings.CurvatureMedian)) + Math.Log(1 - settings.FlatShare);
         if (settings.FlatShare <= 0)
             return curved;
-        double flat = LogNormal(Math.Log(settings.CurvatureMedian * settings.FlatFactor)) + Math.Log(settings.FlatShare), most = Math.Max(curved, flat);
+        double flat = LogNormal(Math.Log(settings.CurvatureMedian * settings.FlatFactor)) + Math.Log(settings.FlatShare),
+            most = Math.Max(curved, flat);
         return most + Math.Log(Math.Exp(curved - most) + Math.Exp(flat - most));
 
         double LogNormal(double mean)
         {
-            double square = (logCurvature - mean) * (logCurvature - mean) / (settings.CurvatureLogSpread * settings.CurvatureLogSpread), nu = settings.CurvatureDegreesOfFreedom;
+            double square = (logCurvature - mean) * (logCurvature - mean) / (settings.CurvatureLogSpread * settings.CurvatureLogSpread),
+                nu = settings.CurvatureDegreesOfFreedom;
             return double.IsPositiveInfinity(nu) ? -0.5 * square : -0.5 * (nu + 1) * Math.Log(1 + square / nu);
         }
     }

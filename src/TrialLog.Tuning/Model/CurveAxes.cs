@@ -2,12 +2,15 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
-/// <summary>Evenly spaced values of log curvature and duration effect, with the logarithm of what is believed of each before any piece.</summary>
+/// <summary>
+/// Evenly spaced values of log curvature and duration effect, with the logarithm of what is believed of each before any piece.
+/// </summary>
 /// <param name="LogCurvatures">ln c, rising.</param>
 /// <param name="DurationEffects">κ, rising.</param>
 /// <param name="LogCurvatureDensity">Log prior density of each ln c, up to a constant.</param>
 /// <param name="LogDurationDensity">Log prior density of each κ, up to a constant.</param>
-internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffects, double[] LogCurvatureDensity, double[] LogDurationDensity)
+internal sealed record CurveAxes(
+    double[] LogCurvatures, double[] DurationEffects, double[] LogCurvatureDensity, double[] LogDurationDensity)
 {
     private const int CurvatureNodes = 15, DurationNodes = 7, MostRounds = 8;
 
@@ -25,7 +28,8 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
     }
 
     /// <summary>Places them where the posterior has its mass, for these spreads: zooms in until the range stays.</summary>
-    public static CurveAxes Place(PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase, double credit)
+    public static CurveAxes Place(
+        PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase, double credit)
     {
         (double low, double high, double lowKappa, double highKappa) = Range(settings);
         for (int round = 0; ; round++)
@@ -42,7 +46,8 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
             (low, high, lowKappa, highKappa) = (newLow, newHigh, newLowKappa, newHighKappa);
         }
 
-        static bool Settled(double low, double high, double newLow, double newHigh) => newLow >= low && newHigh <= high && newHigh - newLow > 0.6 * (high - low);
+        static bool Settled(double low, double high, double newLow, double newHigh) =>
+            newLow >= low && newHigh <= high && newHigh - newLow > 0.6 * (high - low);
     }
 
     private static (double Low, double High, double LowKappa, double HighKappa) Range(TuningSettings settings)
@@ -84,7 +89,9 @@ internal sealed record CurveAxes(double[] LogCurvatures, double[] DurationEffect
         return (curvature, duration);
     }
 
-    /// <summary>The part of the range whose weights are worth looking at, or a wider one where the weight at an end is considerable.</summary>
+    /// <summary>
+    /// The part of the range whose weights are worth looking at, or a wider one where the weight at an end is considerable.
+    /// </summary>
     private static (double Low, double High) Range(double[] values, double[] weights, double worth)
     {
         double most = 0;

@@ -1,6 +1,8 @@
 namespace TrialLog.Tuning.Model;
 
-/// <summary>Raw moments of best length θ (at the reference duration), duration effect κ and lopsidedness g over a part of the posterior.</summary>
+/// <summary>
+/// Raw moments of best length θ (at the reference duration), duration effect κ and lopsidedness g over a part of the posterior.
+/// </summary>
 /// <param name="Weight">Its probability.</param>
 /// <param name="Curvature">c, percent per inch squared: the same all over it.</param>
 /// <param name="Best">E[θ].</param>
@@ -24,7 +26,8 @@ internal readonly record struct CurveCell(
     /// </summary>
     public PosteriorComponent At(double goal, double card, double more)
     {
-        double best = Variance(BestSquare, Best, Best) + more, duration = Variance(DurationSquare, Duration, Duration), both = Variance(BestDuration, Best, Duration);
+        double best = Variance(BestSquare, Best, Best) + more, duration = Variance(DurationSquare, Duration, Duration),
+            both = Variance(BestDuration, Best, Duration);
         double bestSkew = Variance(BestSkew, Best, Skew), durationSkew = Variance(DurationSkew, Duration, Skew);
         return new(Weight, Curvature,
             Best + goal * Duration, Math.Max(LeastVariance, best + goal * (2 * both + goal * duration)),
@@ -42,15 +45,20 @@ internal readonly record struct CurveCell(
         foreach (CurveCell cell in cells)
         {
             double weight = cell.Weight;
-            sum = new(sum.Weight + weight, cell.Curvature, sum.Best + weight * cell.Best, sum.Duration + weight * cell.Duration, sum.Skew + weight * cell.Skew,
-                sum.BestSquare + weight * cell.BestSquare, sum.DurationSquare + weight * cell.DurationSquare, sum.SkewSquare + weight * cell.SkewSquare,
-                sum.BestDuration + weight * cell.BestDuration, sum.BestSkew + weight * cell.BestSkew, sum.DurationSkew + weight * cell.DurationSkew);
+            sum = new(sum.Weight + weight, cell.Curvature, sum.Best + weight * cell.Best, sum.Duration + weight * cell.Duration,
+                sum.Skew + weight * cell.Skew,
+                sum.BestSquare + weight * cell.BestSquare, sum.DurationSquare + weight * cell.DurationSquare,
+                    sum.SkewSquare + weight * cell.SkewSquare,
+                sum.BestDuration + weight * cell.BestDuration, sum.BestSkew + weight * cell.BestSkew,
+                    sum.DurationSkew + weight * cell.DurationSkew);
         }
 
         return sum.Over(sum.Weight);
     }
 
     /// <summary>The moments divided by a weight, which stays as it is.</summary>
-    public CurveCell Over(double weight) => new(Weight, Curvature, Best / weight, Duration / weight, Skew / weight, BestSquare / weight, DurationSquare / weight, SkewSquare / weight,
+    public CurveCell Over(double weight) =>
+        new(Weight, Curvature, Best / weight, Duration / weight, Skew / weight, BestSquare / weight, DurationSquare / weight,
+        SkewSquare / weight,
         BestDuration / weight, BestSkew / weight, DurationSkew / weight);
 }

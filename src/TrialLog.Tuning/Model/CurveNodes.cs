@@ -18,9 +18,11 @@ internal sealed class CurveNodes
     /// <param name="axes">Where the nodes stand.</param>
     /// <param name="gram">The Gram matrix; null where no piece counts.</param>
     /// <param name="logBase">Log density of the spreads with all that is free of the curve.</param>
-    /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see <see cref="HeavyTails.Credit"/>.</param>
+    /// <param name="credit">How much of what the pieces say about the curve is believed, 0 to 1; see
+    /// <see cref="HeavyTails.Credit"/>.</param>
     /// <param name="moments">Whether means and variances are wanted, too, or the weights alone.</param>
-    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit, bool moments)
+    public CurveNodes(PieceTable table, BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase,
+        double credit, bool moments)
     {
         _table = table;
         LogCurvatures = axes.LogCurvatures;
@@ -67,10 +69,12 @@ internal sealed class CurveNodes
         (component * DurationEffects.Length + duration) * LogCurvatures.Length + curvature;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit, bool moments)
+    private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit,
+        bool moments)
     {
         int hulls = prior.Hulls, skew = hulls, unknowns = Unknowns, data = _table.HullsWithPieces;
-        double skewPriorSd = Math.Max(settings.SkewSpread, 1e-6), skewPrecision = 1 / (skewPriorSd * skewPriorSd), skewLimit = settings.SkewLimit;
+        double skewPriorSd = Math.Max(settings.SkewSpread, 1e-6), skewPrecision = 1 / (skewPriorSd * skewPriorSd),
+            skewLimit = settings.SkewLimit;
         Span<double> responsePlain = stackalloc double[data], responseSlope = stackalloc double[data];
         Span<double> plainSlope = stackalloc double[data], slopeSkew = stackalloc double[data];
         Span<double> slopes = new double[data * data];
@@ -82,7 +86,8 @@ internal sealed class CurveNodes
             double responses = 0, responsesPlain = 0, plains = 0, responseSkew = 0, plainSkew = 0, skews = 0;
             if (gram is not null)
             {
-                Contract(gram, DurationEffects[duration], out responses, out responsesPlain, out plains, responsePlain, responseSlope, plainSlope, slopes);
+                Contract(gram, DurationEffects[duration], out responses, out responsesPlain, out plains, responsePlain, responseSlope,
+                    plainSlope, slopes);
                 ContractSkew(gram, DurationEffects[duration], out responseSkew, out plainSkew, out skews, slopeSkew);
             }
 
@@ -97,7 +102,8 @@ internal sealed class CurveNodes
                             precision[a * unknowns + b] = priorPrecision[a * hulls + b] + (a < data ? credited * slopes[a * data + b] : 0);
                         precision[a * unknowns + a] += prior.EvidencePrecision[a];
                         precision[skew * unknowns + a] = a < data ? credited * slopeSkew[a] : 0;
-                        pull[a] = prior.Pulls[component][a] + prior.EvidencePull[a] - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
+                        pull[a] = prior.Pulls[component][a] + prior.EvidencePull[a]
+                            - (a < data ? credit * c * responseSlope[a] + credited * plainSlope[a] : 0);
                     }
 
                     precision[skew * unknowns + skew] = skewPrecision + credited * skews;
@@ -112,8 +118,10 @@ internal sealed class CurveNodes
                     int node = Node(component, duration, at);
                     // Of the inverse factor's columns g's has but its last entry.
                     double skewSpread = 1 / precision[skew * unknowns + skew];
-                    TruncatedNormal held = TruncatedNormal.Between((-skewLimit - pull[skew]) / skewSpread, (skewLimit - pull[skew]) / skewSpread);
-                    double weight = held.LogMass + logBase + prior.LogShares[component] + axes.LogCurvatureDensity[at] + axes.LogDurationDensity[duration]
+                    TruncatedNormal held = TruncatedNormal.Between(
+                        (-skewLimit - pull[skew]) / skewSpread, (skewLimit - pull[skew]) / skewSpread);
+                    double weight = held.LogMass + logBase + prior.LogShares[component] + axes.LogCurvatureDensity[at]
+                        + axes.LogDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);
                     LogWeights[node] = weight;
                     most = Math.Max(most, weight);
@@ -166,7 +174,8 @@ internal sealed class CurveNodes
                 int other = 5 * b;
                 double plainX = PlainWith(matrix, size, other, at + 2, kappa), plainT = PlainWith(matrix, size, other, at + 5, kappa);
                 withPlain += shares * (-2 * plainX + 2 * kappa * plainT);
-                plains += shares * (PlainWith(matrix, size, other, at + 1, kappa) - 2 * kappa * PlainWith(matrix, size, other, at + 3, kappa)
+                plains += shares * (
+                    PlainWith(matrix, size, other, at + 1, kappa) - 2 * kappa * PlainWith(matrix, size, other, at + 3, kappa)
                     + kappa * kappa * PlainWith(matrix, size, other, at + 4, kappa));
                 slopes[a * data + b] = shares * 4 * (matrix[(at + 2) * size + other + 2] - kappa * matrix[(at + 2) * size + other + 5]
                     - kappa * matrix[(at + 5) * size + other + 2] + kappa * kappa * matrix[(at + 5) * size + other + 5]);
@@ -177,7 +186,8 @@ internal sealed class CurveNodes
     }
 
     /// <summary>The same for the lopsided part g s c (x − top) |x − top|; its column has the share inside already.</summary>
-    private void ContractSkew(ReducedGram gram, double kappa, out double responseSkew, out double plainSkew, out double skews, Span<double> slopeSkew)
+    private void ContractSkew(ReducedGram gram, double kappa, out double responseSkew, out double plainSkew, out double skews,
+        Span<double> slopeSkew)
     {
         int size = gram.Size, last = size - 1;
         double[] matrix = gram.Matrix;
@@ -193,5 +203,6 @@ internal sealed class CurveNodes
     }
 
     private static double PlainWith(double[] matrix, int size, int hull, int column, double kappa) =>
-        matrix[(hull + 1) * size + column] - 2 * kappa * matrix[(hull + 3) * size + column] + kappa * kappa * matrix[(hull + 4) * size + column];
+        matrix[(hull + 1) * size + column] - 2 * kappa * matrix[(hull + 3) * size + column]
+            + kappa * kappa * matrix[(hull + 4) * size + column];
 }

@@ -14,7 +14,9 @@ internal static class Durations
     /// <summary>Speed assumed where no piece tells it, m/s. Chosen: a solo outrigger canoe at an easy pace.</summary>
     private const double AssumedSpeed = 3;
 
-    /// <summary>Logarithm over the reference duration of the pieces usually paddled: the median over the log, the reference if there is none.</summary>
+    /// <summary>
+    /// Logarithm over the reference duration of the pieces usually paddled: the median over the log, the reference if there is none.
+    /// </summary>
     public static double OfCard(AnalysisInput question, PieceTable table)
     {
         if (table.Count == 0)
@@ -26,7 +28,9 @@ internal static class Durations
     public static double? OfGoal(AnalysisInput question, PieceTable table) =>
         GoalSeconds(question, table) is { } seconds ? Math.Log(seconds / question.Settings.ReferenceSeconds) : null;
 
-    /// <summary>Seconds the goal event takes, as known or reckoned from the pieces in its hull, else from all; null where none is named.</summary>
+    /// <summary>
+    /// Seconds the goal event takes, as known or reckoned from the pieces in its hull, else from all; null where none is named.
+    /// </summary>
     public static double? GoalSeconds(AnalysisInput question, PieceTable table)
     {
         if (question.Paddler.Goal is not { } goal)

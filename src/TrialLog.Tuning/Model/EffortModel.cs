@@ -2,15 +2,17 @@ using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
 
-/// <summary>One way to see the pieces, to be fitted and added to the others by its evidence: what effort does to heart rate and speed is not known.</summary>
+/// <summary>
+/// One way to see the pieces, to be fitted and added to the others by its evidence: what effort does to heart rate and speed is not known.
+/// </summary>
 /// <param name="Table">The pieces with the columns that follow from it.</param>
 /// <param name="Settings">The priors that follow from it.</param>
 internal sealed record EffortVariant(PieceTable Table, TuningSettings Settings);
 
 /// <summary>
-/// Effort as a number that nobody sees: told by the paddler, shown by heart rate. Without heart rate, untold effort widens what is believed of the
-/// spread of pieces. With it, pieces that beat faster than their place and length explain are not called fast only for that; three values of
-/// ρ = b/k, what a beat more says of speed, are fitted side by side. The derivation is in docs/model.md.
+/// Effort as a number that nobody sees: told by the paddler, shown by heart rate. Without heart rate, untold effort widens what is believed
+/// of the spread of pieces. With it, pieces that beat faster than their place and length explain are not called fast only for that; three
+/// values of ρ = b/k, what a beat more says of speed, are fitted side by side. The derivation is in docs/model.md.
 /// </summary>
 internal sealed class EffortModel
 {
@@ -25,14 +27,17 @@ internal sealed class EffortModel
     {
         (_table, _settings, HeartRate) = (table, settings, heartRate);
         _thirds = heartRate is null ? [] : prior.Thirds(heartRate.Variance);
-        Variants = heartRate is null ? [WithoutHeartRate(prior)] : [.. _thirds.Select(third => With(third, third.PerBeat * third.PerBeat + third.PerBeatVariance))];
+        Variants = heartRate is null ? [WithoutHeartRate(prior)]
+            : [.. _thirds.Select(third => With(third, third.PerBeat * third.PerBeat + third.PerBeatVariance))];
         UntoldSd = heartRate is null ? null : prior.MeanUntold(heartRate.Variance);
     }
 
     /// <summary>Heart rate's own fit; null where the log has none that counts.</summary>
     public HeartRateFit? HeartRate { get; }
 
-    /// <summary>E[ω | V], the spread of effort that was not told, CR10 points; null without heart rate, since nothing else shows it.</summary>
+    /// <summary>
+    /// E[ω | V], the spread of effort that was not told, CR10 points; null without heart rate, since nothing else shows it.
+    /// </summary>
     public double? UntoldSd { get; }
 
     /// <summary>What to fit.</summary>
@@ -47,7 +52,8 @@ internal sealed class EffortModel
 
     /// <summary>The variants once more, the doubts about drift and lean counted by what a beat says of speed as fitted.</summary>
     /// <param name="perBeatSquares">E[q²] of each variant.</param>
-    public IReadOnlyList<EffortVariant> Again(IReadOnlyList<double> perBeatSquares) => [.. _thirds.Select((third, at) => With(third, perBeatSquares[at]))];
+    public IReadOnlyList<EffortVariant> Again(IReadOnlyList<double> perBeatSquares) =>
+        [.. _thirds.Select((third, at) => With(third, perBeatSquares[at]))];
 
     private EffortVariant WithoutHeartRate(EffortPrior prior)
     {
@@ -63,7 +69,9 @@ internal sealed class EffortModel
         if (!blind || !seen)
             return new(_table, settings);
         double[] lean = [.. HeartRateFit.ColumnsOf(_table)[3]];
-        return new(_table.With(Covariates.Of([.. _table.PlainCovariates, new("lean", lean, 0, settings.LeanSpread * settings.LeanSpread)]), _table.KnownVariance), settings);
+        return new(
+            _table.With(Covariates.Of([.. _table.PlainCovariates, new("lean", lean, 0, settings.LeanSpread * settings.LeanSpread)]),
+            _table.KnownVariance), settings);
     }
 
     private EffortVariant With(EffortThird third, double perBeatSquare)
@@ -93,7 +101,8 @@ internal sealed class EffortModel
                 covariances[(names[a], names[b])] = Added(a, b);
         double unread = perBeatSquare * fit.Variance;
         return new(
-            _table.With(Covariates.Of(columns, covariances), [.. _table.KnownVariance.Select((known, i) => double.IsNaN(fit.Readings[i]) ? known + unread : known)]),
+            _table.With(Covariates.Of(columns, covariances),
+                [.. _table.KnownVariance.Select((known, i) => double.IsNaN(fit.Readings[i]) ? known + unread : known)]),
             _settings with { PieceMedian = Math.Exp(third.LogSpreadMean), PieceLogSpread = third.LogSpreadSd });
     }
 }

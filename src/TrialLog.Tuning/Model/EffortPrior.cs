@@ -3,8 +3,8 @@ using MathNet.Numerics.Distributions;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// What is believed of effort that was not told (ω), of heart rate at given effort (φ), and of what a point of effort does to heart rate (k)
-/// and to speed (b): added up over a grid. A log tells only V = k²ω² + φ², never the four apart.
+/// What is believed of effort that was not told (ω), of heart rate at given effort (φ), and of what a point of effort does to heart rate
+/// (k) and to speed (b): added up over a grid. A log tells only V = k²ω² + φ², never the four apart.
 /// </summary>
 internal sealed class EffortPrior
 {
@@ -119,7 +119,8 @@ internal sealed class EffortPrior
         return [.. Enumerable.Range(0, 3).Select(third =>
         {
             double Mean(int k) => thirds[third, k] / thirds[third, 0];
-            return new EffortThird(Mean(6), Mean(1), Mean(2), Math.Max(1e-8, Mean(3) - Mean(2) * Mean(2)), Mean(4), Math.Sqrt(Math.Max(1e-6, Mean(5) - Mean(4) * Mean(4))));
+            return new EffortThird(Mean(6), Mean(1), Mean(2), Math.Max(1e-8, Mean(3) - Mean(2) * Mean(2)), Mean(4),
+                Math.Sqrt(Math.Max(1e-6, Mean(5) - Mean(4) * Mean(4))));
         })];
     }
 
@@ -136,7 +137,8 @@ internal sealed class EffortPrior
     {
         if (phi * phi >= variance)
             return null;
-        double omega = Math.Sqrt(variance - phi * phi) / k, away = (Math.Log(omega) - Math.Log(_settings.UntoldEffortMedian)) / _settings.UntoldEffortLogSpread;
+        double omega = Math.Sqrt(variance - phi * phi) / k,
+            away = (Math.Log(omega) - Math.Log(_settings.UntoldEffortMedian)) / _settings.UntoldEffortLogSpread;
         return Math.Exp(-0.5 * away * away) / (k * k * omega * omega);
     }
 
@@ -146,7 +148,9 @@ internal sealed class EffortPrior
     private static (double Value, double Weight)[] NormalNodes(double mean, double spread, double least)
     {
         double low = Math.Max(least, mean - Reach * spread), high = mean + Reach * spread;
-        return Normalised([.. Places(Nodes).Select(z => low + (z + Reach) / (2 * Reach) * (high - low)).Select(value => (value, Normal.PDF(mean, spread, value)))]);
+        return Normalised(
+            [.. Places(Nodes).Select(z => low + (z + Reach) / (2 * Reach) * (high - low))
+            .Select(value => (value, Normal.PDF(mean, spread, value)))]);
     }
 
     private static (double Value, double Weight)[] Normalised((double Value, double Weight)[] nodes)
@@ -165,4 +169,5 @@ internal sealed class EffortPrior
 /// <param name="PerBeatVariance">Its variance.</param>
 /// <param name="LogSpreadMean">Mean of ln s, s² = σ² + ρ²φ²R: the spread of pieces given heart rate.</param>
 /// <param name="LogSpreadSd">Its standard deviation.</param>
-internal sealed record EffortThird(double Rho, double Share, double PerBeat, double PerBeatVariance, double LogSpreadMean, double LogSpreadSd);
+internal sealed record EffortThird(
+    double Rho, double Share, double PerBeat, double PerBeatVariance, double LogSpreadMean, double LogSpreadSd);

@@ -8,8 +8,10 @@ namespace TrialLog.Tuning.Model;
 /// <summary>Fits the model to a question's pieces.</summary>
 internal sealed class Fit
 {
-    private Fit(PieceTable table, Alignment alignment, EffortModel? effort, double[] weights, double[] residuals, Posterior posterior, SkewGivenCurve skew, double goalLogDuration, double cardLogDuration) =>
-        (Table, Alignment, Effort, Weights, Residuals, Posterior, Skew, GoalLogDuration, CardLogDuration) = (table, alignment, effort, weights, residuals, posterior, skew, goalLogDuration, cardLogDuration);
+    private Fit(PieceTable table, Alignment alignment, EffortModel? effort, double[] weights, double[] residuals, Posterior posterior,
+        SkewGivenCurve skew, double goalLogDuration, double cardLogDuration) =>
+        (Table, Alignment, Effort, Weights, Residuals, Posterior, Skew, GoalLogDuration, CardLogDuration) = (
+            table, alignment, effort, weights, residuals, posterior, skew, goalLogDuration, cardLogDuration);
 
     /// <summary>The pieces.</summary>
     public PieceTable Table { get; }
@@ -52,7 +54,8 @@ internal sealed class Fit
 
     /// <summary>The same fit for another paddle: only its blade is further from, or nearer to, those paddled.</summary>
     public Fit For(Paddle paddle, TuningSettings settings) =>
-        new(Table, Alignment, Effort, Weights, Residuals, Posterior.Carrying(CarriedVariance(settings, Table, paddle)), Skew, GoalLogDuration, CardLogDuration);
+        new(Table, Alignment, Effort, Weights, Residuals, Posterior.Carrying(CarriedVariance(settings, Table, paddle)), Skew,
+            GoalLogDuration, CardLogDuration);
 
     private static double CarriedVariance(TuningSettings settings, PieceTable table, Paddle paddle)
     {
@@ -69,26 +72,32 @@ internal sealed class Fit
         if (table.Count == 0)
         {
             CurveAxes axes = CurveAxes.Place(table, prior, settings, null, 0, 1);
-            PosteriorSum before = new(table, axes, prior.Components, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)], goalLogDuration, cardLogDuration, 0);
+            PosteriorSum before = new(table, axes, prior.Components, [Math.Log(settings.OutingMedian)], [Math.Log(settings.PieceMedian)],
+                goalLogDuration, cardLogDuration, 0);
             before.Add(0, 0, 0, new(table, prior, settings, axes, null, 0, 1, moments: true), 0);
-            return new(table, alignment, null, [], [], before.Posterior(carried), SkewGivenCurve.Before(settings), goalLogDuration, cardLogDuration);
+            return new(table, alignment, null, [], [], before.Posterior(carried), SkewGivenCurve.Before(settings), goalLogDuration,
+                cardLogDuration);
         }
 
         EffortModel effort = EffortModel.Of(table, settings);
         Search[] ways = WaysToSee(effort, prior);
         PosteriorSum sum = Search.Integrate(ways, goalLogDuration, cardLogDuration);
         Search found = ways[ways.Length / 2];
-        return new(found.Table, alignment, effort, found.Weights, found.Tails.Residuals, sum.Posterior(carried), found.Skew, goalLogDuration, cardLogDuration);
+        return new(found.Table, alignment, effort, found.Weights, found.Tails.Residuals, sum.Posterior(carried), found.Skew,
+            goalLogDuration, cardLogDuration);
     }
 
-    /// <summary>The one way, or the three with heart rate: the middle one first, the others from there, and all once more by what they found.</summary>
+    /// <summary>
+    /// The one way, or the three with heart rate: the middle one first, the others from there, and all once more by what they found.
+    /// </summary>
     private static Search[] WaysToSee(EffortModel effort, BestLengthPrior prior)
     {
         Search middle = Search.Of(effort.Variants[effort.Variants.Count / 2], prior);
         if (effort.HeartRate is null)
             return [middle];
         Search[] first = [.. effort.Variants.Select((variant, at) => at == effort.Variants.Count / 2 ? middle : middle.With(variant))];
-        return [.. effort.Again([.. first.Select(way => way.MeanSquare(EffortModel.HeartRateColumn))]).Select((variant, at) => first[at].With(variant))];
+        return [.. effort.Again([.. first.Select(way => way.MeanSquare(EffortModel.HeartRateColumn))])
+            .Select((variant, at) => first[at].With(variant))];
     }
 
     private static Dictionary<Guid, Hull>.ValueCollection WithAsked(AnalysisInput question)

@@ -20,7 +20,8 @@ internal sealed class HeavyTails
         (_table, _settings, Residuals, _variances, _pieceVariance) = (table, settings, residuals, variances, pieceVariance);
 
     /// <summary>Before any fit: every piece has weight 1.</summary>
-    public static HeavyTails Before(PieceTable table, TuningSettings settings) => new(table, settings, new double[table.Count], new double[table.Count], 0);
+    public static HeavyTails Before(PieceTable table, TuningSettings settings) =>
+        new(table, settings, new double[table.Count], new double[table.Count], 0);
 
     /// <summary>
     /// The share of the information about the curve that is left once the weights count as unknown. Taken as known they make
@@ -35,9 +36,10 @@ internal sealed class HeavyTails
     public double[] Residuals { get; }
 
     /// <summary>
-    /// The weights at that spread of pieces, and what they add to the log density there. Without it the spread would seem better known than heavy tails let it be. It is Laplace's approximation to the integral over the
-    /// logarithms of the gamma mixing weights: ν/2 (ln w − w) at their most probable values, less half the log determinant of the
-    /// curvature there, of which the diagonal is kept. Source: Tierney and Kadane 1986, J Am Stat Assoc 81(393):82-6.
+    /// The weights at that spread of pieces, and what they add to the log density there. Without it the spread would seem better known than
+    /// heavy tails let it be. It is Laplace's approximation to the integral over the logarithms of the gamma mixing weights: ν/2 (ln w − w)
+    /// at their most probable values, less half the log determinant of the curvature there, of which the diagonal is kept. Source: Tierney
+    /// and Kadane 1986, J Am Stat Assoc 81(393):82-6.
     /// </summary>
     public PieceWeights At(double pieceSpread)
     {
@@ -72,7 +74,8 @@ internal sealed class HeavyTails
     /// <param name="outingSpread">τ.</param>
     /// <param name="pieceSpread">σ.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public (HeavyTails Tails, double Change) After(PieceTable table, ReducedGram gram, CurveNodes nodes, double[] weights, double outingSpread, double pieceSpread)
+    public (HeavyTails Tails, double Change) After(
+        PieceTable table, ReducedGram gram, CurveNodes nodes, double[] weights, double outingSpread, double pieceSpread)
     {
         const int Columns = PieceTable.ResponseColumns;
         int fixedCount = gram.FixedCount, size = gram.Size, covariates = table.Covariates.Count, width = table.Width;

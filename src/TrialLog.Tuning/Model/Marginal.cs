@@ -27,7 +27,8 @@ internal sealed record Marginal(double[] Values, double[] Probabilities)
         if (Values.Length < 5)
             return Values[Values.Length / 2];
         double floor = 1e-12 * Probabilities.Max(), step = (Values[1] - Values[0]) / Finer;
-        var logDensity = CubicSpline.InterpolateNaturalSorted(Values, [.. Probabilities.Select(probability => Math.Log(Math.Max(probability, floor)))]);
+        var logDensity = CubicSpline.InterpolateNaturalSorted(
+            Values, [.. Probabilities.Select(probability => Math.Log(Math.Max(probability, floor)))]);
         double[] below = new double[(Values.Length - 1) * Finer];
         double sum = 0;
         for (int k = 0; k < below.Length; k++)

@@ -15,7 +15,8 @@ internal readonly record struct NoiseMode(double LogOuting, double LogPiece, dou
 
     /// <summary>Where the search for it begins: at the prior.</summary>
     public static NoiseMode Before(TuningSettings settings) =>
-        new(Math.Log(settings.OutingMedian), Math.Log(settings.PieceMedian), settings.OutingLogSpread, settings.PieceLogSpread, double.PositiveInfinity);
+        new(Math.Log(settings.OutingMedian), Math.Log(settings.PieceMedian), settings.OutingLogSpread, settings.PieceLogSpread,
+            double.PositiveInfinity);
 
     /// <summary>One Newton step on that log density.</summary>
     public NoiseMode Step(Func<double, double, double> logDensity, TuningSettings settings)
@@ -40,7 +41,8 @@ internal readonly record struct NoiseMode(double LogOuting, double LogPiece, dou
         double stepOuting = Math.Clamp((bendPiece * slopeOuting - bendBoth * slopePiece) / determinant, -0.8, 0.8);
         double stepPiece = Math.Clamp((bendOuting * slopePiece - bendBoth * slopeOuting) / determinant, -0.8, 0.8);
         double outingSd = Math.Sqrt(bendPiece / determinant), pieceSd = Math.Sqrt(bendOuting / determinant);
-        return new(LogOuting + stepOuting, LogPiece + stepPiece, outingSd, pieceSd, Math.Max(Math.Abs(stepOuting) / outingSd, Math.Abs(stepPiece) / pieceSd));
+        return new(LogOuting + stepOuting, LogPiece + stepPiece, outingSd, pieceSd,
+            Math.Max(Math.Abs(stepOuting) / outingSd, Math.Abs(stepPiece) / pieceSd));
     }
 
     /// <summary>Evenly spaced values along one axis through the mode, as far as the density is worth counting.</summary>

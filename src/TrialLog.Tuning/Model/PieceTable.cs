@@ -148,11 +148,13 @@ internal sealed record PieceTable
             all.Add(question.Hull);
         }
 
-        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned], MeanOf(bladesHere, blades));
+        return Build(question.Settings, pieces, outings, [.. starts], [.. outingHull], all, withPieces.Count, asked, [.. aligned],
+            MeanOf(bladesHere, blades));
     }
 
     private static Length MeanOf(List<double> here, List<double> elsewhere) =>
-        here.Count > 0 ? Length.FromInches(here.Average()) : elsewhere.Count > 0 ? Length.FromInches(elsewhere.Average()) : ExposedShaftRule.ReferenceBlade;
+        here.Count > 0 ? Length.FromInches(here.Average()) : elsewhere.Count > 0 ? Length.FromInches(elsewhere.Average())
+            : ExposedShaftRule.ReferenceBlade;
 
     private static PieceTable Build(TuningSettings settings, List<Piece> pieces, List<Outing> outings, int[] starts, int[] outingHull,
         List<Hull> hulls, int withPieces, int asked, double[] aligned, Length meanBlade)
@@ -193,7 +195,8 @@ internal sealed record PieceTable
     /// <param name="knownVariance">Variance of each piece that is known beforehand.</param>
     public PieceTable With(Covariates covariates, double[] knownVariance)
     {
-        double[] response = Centred([.. Pieces.Select(piece => 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds))], covariates, OutingHull, OutingStart, HullsWithPieces);
+        double[] response = Centred([.. Pieces.Select(piece => 100 * Math.Log(piece.Distance.Metres / piece.Time.Seconds))], covariates,
+            OutingHull, OutingStart, HullsWithPieces);
         int width = 1 + covariates.Count + ResponseColumns;
         double[] rows = new double[Count * width];
         for (int i = 0; i < Count; i++)
@@ -230,12 +233,14 @@ internal sealed record PieceTable
                     members.Add(i);
             if (members.Count == 0)
                 break;
-            members.Sort((a, b) => pieces[a].Distance != pieces[b].Distance ? pieces[a].Distance.CompareTo(pieces[b].Distance) : a.CompareTo(b));
+            members.Sort((a, b) => pieces[a].Distance != pieces[b].Distance ? pieces[a].Distance.CompareTo(pieces[b].Distance)
+                : a.CompareTo(b));
             for (int first = 0, next; first < members.Count; first = next)
             {
                 double sum = 0;
                 for (next = first; next < members.Count
-                    && (next == first || pieces[members[next]].Distance.Metres < AboutAsFar * pieces[members[next - 1]].Distance.Metres); next++)
+                    && (next == first || pieces[members[next]].Distance.Metres < AboutAsFar * pieces[members[next - 1]].Distance.Metres);
+                        next++)
                     sum += Math.Log(pieces[members[next]].Time.Seconds / settings.ReferenceSeconds);
                 for (int k = first; k < next; k++)
                     logDuration[members[k]] = sum / (next - first);

@@ -23,7 +23,8 @@ internal sealed class Posterior
     /// <param name="goal">Logarithm of the goal's duration over the reference duration.</param>
     /// <param name="card">The same for the card's pieces.</param>
     /// <param name="carried">Variance that the best length gains on its way to the blade asked for, inches squared.</param>
-    internal Posterior(CurveCell[] cells, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece, double share, double goal, double card, double carried)
+    internal Posterior(CurveCell[] cells, Marginal logCurvature, Marginal durationEffect, Marginal logOuting, Marginal logPiece,
+        double share, double goal, double card, double carried)
     {
         _cells = cells;
         (_goal, _card) = (goal, card);
@@ -35,14 +36,16 @@ internal sealed class Posterior
         _carried = carried;
         _components = [.. cells.Select(cell => cell.At(goal, card, carried))];
         _byCurvature = ByCurvature(card);
-        _best = new([.. _components.Select(part => part.Weight)], [.. _components.Select(part => part.Goal)], [.. _components.Select(part => Math.Sqrt(part.GoalVariance))]);
+        _best = new([.. _components.Select(part => part.Weight)], [.. _components.Select(part => part.Goal)],
+            [.. _components.Select(part => Math.Sqrt(part.GoalVariance))]);
         foreach (PosteriorComponent part in _components)
             Mean += part.Weight * part.Goal;
         LeastLoss = FindLeastLoss();
     }
 
     /// <summary>The same with another variance on the way to the blade asked for, inches squared.</summary>
-    public Posterior Carrying(double variance) => variance == _carried ? this : new(_cells, LogCurvature, DurationEffect, LogOuting, LogPiece, Share, _goal, _card, variance);
+    public Posterior Carrying(double variance) =>
+        variance == _carried ? this : new(_cells, LogCurvature, DurationEffect, LogOuting, LogPiece, Share, _goal, _card, variance);
 
     /// <summary>Posterior of ln c.</summary>
     public Marginal LogCurvature { get; }
@@ -84,7 +87,8 @@ internal sealed class Posterior
     /// <summary>The same for a card whose pieces take that long.</summary>
     /// <param name="cardLogDuration">Logarithm of their duration over the reference duration.</param>
     public PosteriorComponent[] ByCurvature(double cardLogDuration) =>
-        [.. _cells.GroupBy(cell => cell.Curvature).OrderBy(cells => cells.Key).Select(cells => CurveCell.Merged(cells)).Where(cell => cell.Weight >= 1e-7).Select(cell => cell.At(_goal, cardLogDuration, _carried))];
+        [.. _cells.GroupBy(cell => cell.Curvature).OrderBy(cells => cells.Key).Select(cells => CurveCell.Merged(cells))
+            .Where(cell => cell.Weight >= 1e-7).Select(cell => cell.At(_goal, cardLogDuration, _carried))];
 
     /// <summary>Expected loss of speed at an aligned length, E[s c ((a − θ)² + g (a − θ)|a − θ|)], percent.</summary>
     public double ExpectedLoss(double aligned)
@@ -113,7 +117,8 @@ internal sealed class Posterior
             {
                 double within = worthwhile / (Share * part.Curvature), weight = part.Weight * share;
                 // A best length above makes this one too short, and the short side is 1 − g times as steep.
-                double above = Threshold(longest - aligned, within / (1 - skew)), below = Threshold(aligned - shortest, within / (1 + skew));
+                double above = Threshold(longest - aligned, within / (1 - skew)),
+                    below = Threshold(aligned - shortest, within / (1 + skew));
                 if (above < double.PositiveInfinity)
                     sum += weight * StandardNormal.Below((goal - aligned - above) / sd);
                 if (below < double.PositiveInfinity)
@@ -123,7 +128,9 @@ internal sealed class Posterior
         return Math.Clamp(sum, 0, 1);
     }
 
-    /// <summary>The central range of the difference in speed between two lengths, percent: <paramref name="aligned"/> less <paramref name="other"/>.</summary>
+    /// <summary>
+    /// The central range of the difference in speed between two lengths, percent: <paramref name="aligned"/> less <paramref name="other"/>.
+    /// </summary>
     /// <param name="aligned">A length.</param>
     /// <param name="other">Another.</param>
     /// <param name="level">Probability in the range.</param>
@@ -140,9 +147,11 @@ internal sealed class Posterior
 
         (double PerPercent, double Skew, double Goal, double Sd, double Weight)[] parts =
         [
-            .. _byCurvature.SelectMany(part => part.BySkew().Select(at => (1 / (Share * part.Curvature), at.Skew, at.Goal, at.Sd, part.Weight * at.Share))),
+            .. _byCurvature.SelectMany(
+                part => part.BySkew().Select(at => (1 / (Share * part.Curvature), at.Skew, at.Goal, at.Sd, part.Weight * at.Share))),
         ];
-        double reach = parts.Max(part => Math.Max(Math.Abs(Speed(part.Goal - 6 * part.Sd, part)), Math.Abs(Speed(part.Goal + 6 * part.Sd, part))));
+        double reach = parts.Max(
+            part => Math.Max(Math.Abs(Speed(part.Goal - 6 * part.Sd, part)), Math.Abs(Speed(part.Goal + 6 * part.Sd, part))));
         return (Quantiles.Of(Below, -reach, reach, (1 - level) / 2), Quantiles.Of(Below, -reach, reach, (1 + level) / 2));
 
         // The longer is the faster the longer the best length is, so the difference lies below a value where θ lies below a place.

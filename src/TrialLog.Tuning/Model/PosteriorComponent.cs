@@ -18,7 +18,9 @@ internal readonly record struct PosteriorComponent(
     double Weight, double Curvature, double Goal, double GoalVariance, double Card, double CardVariance, double Covariance,
     double Skew, double SkewVariance, double GoalWithSkew)
 {
-    /// <summary>Mean of (a − θ)² + g (a − θ)|a − θ| at the goal's duration: what a length <paramref name="aligned"/> loses, but for s c.</summary>
+    /// <summary>
+    /// Mean of (a − θ)² + g (a − θ)|a − θ| at the goal's duration: what a length <paramref name="aligned"/> loses, but for s c.
+    /// </summary>
     public double Away(double aligned)
     {
         double sd = Math.Sqrt(GoalVariance), away = aligned - Goal, perInch = GoalWithSkew / GoalVariance;
@@ -43,9 +45,12 @@ internal readonly record struct PosteriorComponent(
         double skewSd = Math.Sqrt(SkewVariance), perSd = skewSd > 0 ? GoalWithSkew / skewSd : 0;
         double sd = Math.Sqrt(Math.Max(GoalVariance - perSd * perSd, 1e-4 * GoalVariance));
         for (int k = -1; k <= 1; k++)
-            yield return (k == 0 ? 2.0 / 3 : 1.0 / 6, Math.Clamp(Skew + k * Math.Sqrt(3) * skewSd, -MostSkew, MostSkew), Goal + k * Math.Sqrt(3) * perSd, sd);
+            yield return (k == 0 ? 2.0 / 3 : 1.0 / 6, Math.Clamp(Skew + k * Math.Sqrt(3) * skewSd, -MostSkew, MostSkew),
+                Goal + k * Math.Sqrt(3) * perSd, sd);
     }
 
-    /// <summary>A node beyond the bounds of g, as a wide piece near a bound can have, is held below the g at which a curve has no top.</summary>
+    /// <summary>
+    /// A node beyond the bounds of g, as a wide piece near a bound can have, is held below the g at which a curve has no top.
+    /// </summary>
     private const double MostSkew = 0.9;
 }

@@ -4,8 +4,8 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
-/// Adds up the nodes over the grid of spreads. Nodes that share the way of seeing the pieces, the prior component, the curvature and the pieces' spread are
-/// merged into one normal with their mean and variance; the pieces' spread is kept apart since it makes the tails.
+/// Adds up the nodes over the grid of spreads. Nodes that share the way of seeing the pieces, the prior component, the curvature and the
+/// pieces' spread are merged into one normal with their mean and variance; the pieces' spread is kept apart since it makes the tails.
 /// </summary>
 internal sealed class PosteriorSum
 {
@@ -19,7 +19,8 @@ internal sealed class PosteriorSum
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
     private readonly double _goal, _card, _offset;
 
-    public PosteriorSum(PieceTable table, CurveAxes axes, int components, double[] outings, double[] pieces, double goal, double card, double offset)
+    public PosteriorSum(PieceTable table, CurveAxes axes, int components, double[] outings, double[] pieces, double goal, double card,
+        double offset)
     {
         _table = table;
         _axes = axes;
@@ -92,7 +93,8 @@ internal sealed class PosteriorSum
         int before = low ? MoreCells : 0;
         // A grid that has grown long is made coarser: it had been laid around a spike beside the mass.
         double step = (axis[1] - axis[0]) * (axis.Length > MostCells ? 2 : 1);
-        return [.. Enumerable.Range(-before, (int)Math.Round((axis[^1] - axis[0]) / step) + 1 + before + (high ? MoreCells : 0)).Select(k => axis[0] + k * step)];
+        return [.. Enumerable.Range(-before, (int)Math.Round((axis[^1] - axis[0]) / step) + 1 + before + (high ? MoreCells : 0))
+            .Select(k => axis[0] + k * step)];
     }
 
     private static (bool Low, bool High) Edges(double[] weights)
@@ -119,12 +121,16 @@ internal sealed class PosteriorSum
             if (!(weight > 1e-9 * total))
                 continue;
             double[] sums = _sums;
-            cells.Add(new CurveCell(weight / total, Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]), sums[at + 1], sums[at + 2], sums[at + 3], sums[at + 4], sums[at + 5],
+            cells.Add(
+                new CurveCell(weight / total, Math.Exp(_axes.LogCurvatures[at / Moments % curvatures]), sums[at + 1], sums[at + 2],
+                sums[at + 3], sums[at + 4], sums[at + 5],
                 sums[at + 6], sums[at + 7], sums[at + 8], sums[at + 9]).Over(weight));
         }
 
-        return new([.. cells], Normalised("the curvature", _axes.LogCurvatures, _curvatureWeights), Normalised("what the duration does", _axes.DurationEffects, _durationWeights),
-            Normalised("the spread between outings", _outings, _outingWeights), Normalised("the spread between pieces", _pieces, _pieceWeights),
+        return new([.. cells], Normalised("the curvature", _axes.LogCurvatures, _curvatureWeights),
+            Normalised("what the duration does", _axes.DurationEffects, _durationWeights),
+            Normalised("the spread between outings", _outings, _outingWeights),
+                Normalised("the spread between pieces", _pieces, _pieceWeights),
             _table.Share[_table.AskedHull], _goal, _card, carried);
     }
 

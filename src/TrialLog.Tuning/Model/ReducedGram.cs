@@ -165,7 +165,9 @@ internal sealed class ReducedGram
         globalOf[response + PieceTable.HullColumns + 1] = Size - 1;
     }
 
-    /// <summary>Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision over that of their prior.</summary>
+    /// <summary>
+    /// Takes hull levels (flat prior) and covariates out; returns the log determinant of their precision over that of their prior.
+    /// </summary>
     private double Reduce()
     {
         int n = FixedCount, m = Size;

@@ -12,7 +12,8 @@ namespace TrialLog.Tuning.Model;
 /// <param name="Tails">What the weights follow from.</param>
 /// <param name="Mode">The most probable spreads.</param>
 /// <param name="Axes">Where curvature and duration effect have their mass.</param>
-internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSettings Settings, HeavyTails Tails, NoiseMode Mode, CurveAxes Axes)
+internal sealed record Search(
+    PieceTable Table, BestLengthPrior Prior, TuningSettings Settings, HeavyTails Tails, NoiseMode Mode, CurveAxes Axes)
 {
     private const int MostTurns = 25, MostLonger = 8;
 
@@ -25,10 +26,12 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
 
     /// <summary>Searches until nothing moves.</summary>
     public static Search Of(EffortVariant variant, BestLengthPrior prior) =>
-        new Search(variant.Table, prior, variant.Settings, HeavyTails.Before(variant.Table, variant.Settings), NoiseMode.Before(variant.Settings), CurveAxes.Before(variant.Settings)).Settled();
+        new Search(variant.Table, prior, variant.Settings, HeavyTails.Before(variant.Table, variant.Settings),
+            NoiseMode.Before(variant.Settings), CurveAxes.Before(variant.Settings)).Settled();
 
     /// <summary>From here on, with the same pieces seen in a slightly other way.</summary>
-    public Search With(EffortVariant variant) => (this with { Table = variant.Table.WithTops(Table.Tops), Settings = variant.Settings }).Settled();
+    public Search With(EffortVariant variant) =>
+        (this with { Table = variant.Table.WithTops(Table.Tops), Settings = variant.Settings }).Settled();
 
     private Search Settled()
     {
@@ -60,7 +63,8 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
     /// <param name="card">The same for the next card's pieces.</param>
     public static PosteriorSum Integrate(IReadOnlyList<Search> ways, double goal, double card)
     {
-        double[] outings = Over(way => way.Mode.Axis(way.LogDensity, outing: true)), pieces = Over(way => way.Mode.Axis(way.LogDensity, outing: false));
+        double[] outings = Over(way => way.Mode.Axis(way.LogDensity, outing: true)),
+            pieces = Over(way => way.Mode.Axis(way.LogDensity, outing: false));
         CurveAxes axes = CurveAxes.At(ways[0].Settings, Over(way => way.Axes.LogCurvatures), Over(way => way.Axes.DurationEffects));
         double offset = ways.Max(way => way.LogDensity(way.Mode.LogOuting, way.Mode.LogPiece));
         for (int longer = 0; ; longer++)
@@ -111,17 +115,20 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         NoiseMode mode = Mode.Step(placed.LogDensity, Settings);
         Reduced atMode = At(mode.LogOuting, mode.LogPiece);
         CurveNodes nodes = placed.Nodes(atMode, 1);
-        (HeavyTails tails, double changed) = Tails.After(Table, atMode.Gram, nodes, atMode.Weights, Math.Exp(mode.LogOuting), Math.Exp(mode.LogPiece));
+        (HeavyTails tails, double changed) = Tails.After(
+            Table, atMode.Gram, nodes, atMode.Weights, Math.Exp(mode.LogOuting), Math.Exp(mode.LogPiece));
         double[] tops = CurveMoments.Tops(nodes, Table);
         double shifted = 0;
         for (int h = 0; h < tops.Length; h++)
             shifted = Math.Max(shifted, Math.Abs(tops[h] - Table.Tops[h]));
-        return (placed with { Mode = mode, Tails = tails, Table = Table.WithTops(tops) }, mode.Moved < 0.05 && changed < 0.003 && shifted < 0.01);
+        return (placed with { Mode = mode, Tails = tails, Table = Table.WithTops(tops) }, mode.Moved < 0.05 && changed < 0.003
+            && shifted < 0.01);
     }
 
     private double LogDensity(double logOuting, double logPiece) => Nodes(At(logOuting, logPiece), 1, moments: false).LogSum;
 
-    private CurveNodes Nodes(Reduced reduced, double credit, bool moments = true) => new(Table, Prior, Settings, Axes, reduced.Gram, reduced.LogDensity, credit, moments);
+    private CurveNodes Nodes(Reduced reduced, double credit, bool moments = true) =>
+        new(Table, Prior, Settings, Axes, reduced.Gram, reduced.LogDensity, credit, moments);
 
     private Reduced At(double logOuting, double logPiece)
     {
@@ -129,7 +136,8 @@ internal sealed record Search(PieceTable Table, BestLengthPrior Prior, TuningSet
         double piece = (logPiece - Math.Log(Settings.PieceMedian)) / Settings.PieceLogSpread;
         PieceWeights weights = Tails.At(Math.Exp(logPiece));
         ReducedGram gram = new(Table, Settings, Math.Exp(logOuting), Math.Exp(logPiece), weights.Weights);
-        return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece) - Math.Log(Settings.PieceLogSpread), weights.Weights);
+        return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece) - Math.Log(Settings.PieceLogSpread),
+            weights.Weights);
     }
 
     /// <summary>The log at one pair of spreads.</summary>

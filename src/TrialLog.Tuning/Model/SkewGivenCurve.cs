@@ -9,7 +9,8 @@ namespace TrialLog.Tuning.Model;
 /// <param name="Plain">With the squared lengths.</param>
 /// <param name="Slope">With what multiplies c θ.</param>
 /// <param name="Square">With itself.</param>
-internal readonly record struct SkewGivenCurve(double Top, double PriorPrecision, double Response, double Plain, double Slope, double Square)
+internal readonly record struct SkewGivenCurve(
+    double Top, double PriorPrecision, double Response, double Plain, double Slope, double Square)
 {
     /// <summary>What is believed before any piece.</summary>
     public static SkewGivenCurve Before(TuningSettings settings)
@@ -38,7 +39,8 @@ internal readonly record struct SkewGivenCurve(double Top, double PriorPrecision
     }
 
     /// <summary>Mean of c g.</summary>
-    public double Coefficient(double c, double best) => -c * c * (Response + c * (Plain + best * Slope)) / (PriorPrecision + c * c * Square);
+    public double Coefficient(double c, double best) =>
+        -c * c * (Response + c * (Plain + best * Slope)) / (PriorPrecision + c * c * Square);
 
     /// <summary>Variance of c g.</summary>
     public double Variance(double c) => c * c / (PriorPrecision + c * c * Square);

@@ -21,18 +21,23 @@ public sealed record SquadEvidence(Guid PaddlerId, StartLengthBasis Basis, doubl
     /// <param name="input">The log; its own hull and paddle do not matter, and what a squad taught it is not used.</param>
     public static SquadEvidence? Of(AnalysisInput input)
     {
-        Piece[] pieces = [.. input.Outings.SelectMany(outing => outing.Pieces).Where(piece => piece.ExcludedBecause is null && input.PaddleWith(piece.PaddleId) is { Steering: false })];
+        Piece[] pieces = [.. input.Outings.SelectMany(outing => outing.Pieces)
+            .Where(piece => piece.ExcludedBecause is null && input.PaddleWith(piece.PaddleId) is { Steering: false })];
         if (pieces.Length == 0)
             return null;
-        Guid paddleId = pieces.GroupBy(piece => piece.PaddleId).OrderByDescending(group => group.Count()).ThenBy(group => group.Key).First().Key;
-        Guid hullId = input.Outings.Where(outing => input.HullWith(outing.HullId) is not null && outing.Pieces.Any(piece => piece.ExcludedBecause is null))
-            .GroupBy(outing => outing.HullId).OrderByDescending(group => group.Sum(outing => outing.Pieces.Count)).ThenBy(group => group.Key).First().Key;
+        Guid paddleId = pieces.GroupBy(piece => piece.PaddleId).OrderByDescending(group => group.Count()).ThenBy(group => group.Key)
+            .First().Key;
+        Guid hullId = input.Outings.Where(
+            outing => input.HullWith(outing.HullId) is not null && outing.Pieces.Any(piece => piece.ExcludedBecause is null))
+            .GroupBy(outing => outing.HullId).OrderByDescending(group => group.Sum(outing => outing.Pieces.Count))
+                .ThenBy(group => group.Key).First().Key;
         Hull hull = input.HullWith(hullId)!;
         Paddle paddle = input.PaddleWith(paddleId)!;
         Posterior posterior = Fit.Of(input with { Hull = hull, Paddle = paddle, Squad = null }).Posterior;
         (double mean, double variance) = posterior.AtReference;
         StartLength start = StartLength.Of(input.Paddler);
-        double spread = input.Settings.StartSpreadInches ?? start.SpreadInches, before = spread * spread * input.Settings.StartVarianceFactor;
+        double spread = input.Settings.StartSpreadInches ?? start.SpreadInches,
+            before = spread * spread * input.Settings.StartVarianceFactor;
         if (variance > (1 - Settled) * before)
             return null;
         // What the start length itself had said is taken out again, as for normals.
@@ -42,8 +47,8 @@ public sealed record SquadEvidence(Guid PaddlerId, StartLengthBasis Basis, doubl
 }
 
 /// <summary>
-/// What the settled logs of a squad say of the start length of another of its paddlers: how far best lengths lie from start lengths that rest
-/// on the same thing, and how much they differ. It takes the place of the start length's own spread.
+/// What the settled logs of a squad say of the start length of another of its paddlers: how far best lengths lie from start lengths that
+/// rest on the same thing, and how much they differ. It takes the place of the start length's own spread.
 /// </summary>
 /// <param name="Paddlers">From how many.</param>
 /// <param name="OffsetInches">By how much best lengths lie above (below zero: below) start lengths, inches.</param>
@@ -55,8 +60,8 @@ public sealed record SquadPrior(int Paddlers, double OffsetInches, double SdInch
     private const int Fewest = 2;
 
     /// <summary>
-    /// Shares of the start length's spread (0.8 in for a measured reach): how far a rule may be off for everybody, and how paddlers differ about it.
-    /// Their squares add up to one, so that a squad that has said nothing changes nothing. Chosen.
+    /// Shares of the start length's spread (0.8 in for a measured reach): how far a rule may be off for everybody, and how paddlers differ
+    /// about it. Their squares add up to one, so that a squad that has said nothing changes nothing. Chosen.
     /// </summary>
     private const double CommonShare = 0.6, OwnShare = 0.8, OwnLogSpread = 0.35;
 
@@ -78,16 +83,19 @@ public sealed record SquadPrior(int Paddlers, double OffsetInches, double SdInch
     }
 
     /// <summary>
-    /// The offset common to all and the spread of paddlers around it, each offset known with its own variance: given the spread all is normal,
-    /// and the logarithm of the spread goes by a grid (Gelman and others 2013, Bayesian Data Analysis, section 5.4).
+    /// The offset common to all and the spread of paddlers around it, each offset known with its own variance: given the spread all is
+    /// normal, and the logarithm of the spread goes by a grid (Gelman and others 2013, Bayesian Data Analysis, section 5.4).
     /// </summary>
-    internal static (double Offset, double OffsetVariance, double OwnSquare, double LogOwn) Pooled(IReadOnlyList<SquadEvidence> others, double spread)
+    internal static (double Offset, double OffsetVariance, double OwnSquare, double LogOwn) Pooled(
+        IReadOnlyList<SquadEvidence> others, double spread)
     {
         double common = CommonShare * spread, median = OwnShare * spread * Math.Exp(-OwnLogSpread * OwnLogSpread);
-        double[] z = [.. Enumerable.Range(0, Nodes).Select(k => 5 * (2.0 * k / (Nodes - 1) - 1))], logWeights = new double[Nodes], means = new double[Nodes], variances = new double[Nodes], owns = new double[Nodes];
+        double[] z = [.. Enumerable.Range(0, Nodes).Select(k => 5 * (2.0 * k / (Nodes - 1) - 1))], logWeights = new double[Nodes],
+            means = new double[Nodes], variances = new double[Nodes], owns = new double[Nodes];
         for (int k = 0; k < Nodes; k++)
         {
-            double own = owns[k] = median * Math.Exp(z[k] * OwnLogSpread), precision = 1 / (common * common), pull = 0, log = Normal.PDFLn(0, 1, z[k]);
+            double own = owns[k] = median * Math.Exp(z[k] * OwnLogSpread), precision = 1 / (common * common), pull = 0,
+                log = Normal.PDFLn(0, 1, z[k]);
             foreach (SquadEvidence one in others)
             {
                 double total = own * own + one.Variance;

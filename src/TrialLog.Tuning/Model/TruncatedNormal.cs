@@ -14,12 +14,16 @@ internal readonly record struct TruncatedNormal(double LogMass, double Mean, dou
     /// <summary>Ends further out than this change no digit that counts.</summary>
     private const double FarOut = 8;
 
-    /// <summary>From here on the upper tail is taken by its continued fraction, since differences of probabilities would lose digits.</summary>
+    /// <summary>
+    /// From here on the upper tail is taken by its continued fraction, since differences of probabilities would lose digits.
+    /// </summary>
     private const double Tail = 4;
 
     private const int PerUnit = 64;
-    private static readonly double[] Places = [.. Enumerable.Range(0, 2 * (int)FarOut * PerUnit + 2).Select(k => k / (double)PerUnit - FarOut)];
-    private static readonly double[] Tails = [.. Places.Select(static z => 0.5 * SpecialFunctions.Erfc(z / Constants.Sqrt2))], Heights = [.. Places.Select(Density)];
+    private static readonly double[] Places = [
+        .. Enumerable.Range(0, 2 * (int)FarOut * PerUnit + 2).Select(k => k / (double)PerUnit - FarOut)];
+    private static readonly double[] Tails = [.. Places.Select(static z => 0.5 * SpecialFunctions.Erfc(z / Constants.Sqrt2))],
+        Heights = [.. Places.Select(Density)];
 
     /// <summary>Between <paramref name="low"/> and <paramref name="high"/>, low below high.</summary>
     public static TruncatedNormal Between(double low, double high)
@@ -52,7 +56,8 @@ internal readonly record struct TruncatedNormal(double LogMass, double Mean, dou
         double lost = Math.Exp(-width * (low + 0.5 * width)), kept = 1 - lost, cut = width * lost / kept, fall = 1 / hazard;
         // 1 + low·hazard − hazard² loses all its digits far out, where it is 1/low².
         double variance = low < 50 ? 1 + low * hazard - hazard * hazard : fall * fall;
-        return new(-0.5 * low * low - 0.5 * Math.Log(2 * Math.PI) - Math.Log(hazard) + Math.Log(kept), hazard - cut, Math.Max(variance - cut * (width / kept), 1e-3 * variance));
+        return new(-0.5 * low * low - 0.5 * Math.Log(2 * Math.PI) - Math.Log(hazard) + Math.Log(kept), hazard - cut,
+            Math.Max(variance - cut * (width / kept), 1e-3 * variance));
     }
 
     /// <summary>

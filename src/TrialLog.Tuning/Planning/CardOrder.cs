@@ -6,8 +6,8 @@ namespace TrialLog.Tuning.Planning;
 internal static class CardOrder
 {
     /// <summary>
-    /// Two lengths: A B B A; with two pieces more A B B A A B, which leaves a third of a piece of a straight fade and cancels a bent one; A B B A B A A B
-    /// cancels both.
+    /// Two lengths: A B B A; with two pieces more A B B A A B, which leaves a third of a piece of a straight fade and cancels a bent one; A
+    /// B B A B A A B cancels both.
     /// </summary>
     /// <param name="pieces">An even number from 4 on.</param>
     public static int[] OfTwo(int pieces)

@@ -20,9 +20,9 @@ internal sealed record PlannedLengths(IReadOnlyList<Length> Lengths, double Valu
 
 /// <summary>
 /// Chooses the lengths of the next outing by expected value of information over the shaft's settings, within a step limit
-/// from what the paddler is used to and under the soreness ceiling. The first outings compare three lengths, the best in the middle, where there is
-/// room; after that two, never further apart than the time before unless the best length has moved. Of cards that are worth nearly the same, the
-/// narrowest. The short and the long length begin by turns.
+/// from what the paddler is used to and under the soreness ceiling. The first outings compare three lengths, the best in the middle, where
+/// there is room; after that two, never further apart than the time before unless the best length has moved. Of cards that are worth nearly
+/// the same, the narrowest. The short and the long length begin by turns.
 /// </summary>
 internal static class CardPlanner
 {
@@ -52,13 +52,17 @@ internal static class CardPlanner
         if (!input.Paddler.SwapsOnWater)
             return OneLength(value, form, input, fit, assessed.Habitual);
         bool shortFirst = ShortFirst(fit.Table, comparisons, input.Hull.Id);
-        if (comparisons.Count < TrialForm.OutingsOfThree && form.Pieces >= TrialForm.ThreeLengths && Three(assessed, value, form, shortFirst) is { } three)
+        if (comparisons.Count < TrialForm.OutingsOfThree && form.Pieces >= TrialForm.ThreeLengths
+            && Three(assessed, value, form, shortFirst) is { } three)
             return three;
         // Where soreness, the shaft or what the body is used to leaves no room on one side, two lengths are enough.
-        return Two(value, form.PiecesAreOpen ? form.With(input.Settings.CardPieces) : form, input.Settings, Widest(assessed, comparisons), shortFirst);
+        return Two(value, form.PiecesAreOpen ? form.With(input.Settings.CardPieces) : form, input.Settings, Widest(assessed, comparisons),
+            shortFirst);
     }
 
-    /// <summary>Half-inch-wide question, quarter-inch answer: the settings next to the best one, to feel the difference and not to find it.</summary>
+    /// <summary>
+    /// Half-inch-wide question, quarter-inch answer: the settings next to the best one, to feel the difference and not to find it.
+    /// </summary>
     public static IReadOnlyList<Length> ToFeel(AssessedFit assessed)
     {
         double best = assessed.Says.Best.Length.Inches;
@@ -67,7 +71,9 @@ internal static class CardPlanner
         return outer.Length < 2 ? [] : [outer[0], outer[1], outer[1], outer[0]];
     }
 
-    /// <summary>Whichever end of the last comparison in this hull did not begin begins now, so that a fade that is not straight favours neither.</summary>
+    /// <summary>
+    /// Whichever end of the last comparison in this hull did not begin begins now, so that a fade that is not straight favours neither.
+    /// </summary>
     private static bool ShortFirst(PieceTable table, Comparisons comparisons, Guid hull)
     {
         if (comparisons.LatestIn(table, hull) is not { } last)
@@ -92,7 +98,8 @@ internal static class CardPlanner
         int before = table.OutingStart[last], after = table.OutingStart[last + 1];
         // The card's own note of what was best then; without one, the middle of what was paddled.
         GivenCard? card = assessed.Input.GivenCards
-            .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id && card.Outings < table.Outings.Count)
+            .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id
+                && card.Outings < table.Outings.Count)
             .MaxBy(static card => card.GivenAt);
         double then = card is not null ? assessed.Align(card.Best)
             : 0.5 * (table.Aligned.AsSpan(before..after).ToArray().Min() + table.Aligned.AsSpan(before..after).ToArray().Max());
@@ -113,10 +120,16 @@ internal static class CardPlanner
         {
             double aside = value.Aligned[middle] - value.Aligned[a];
             int c = Nearest(value.Aligned, value.Aligned[middle] + aside);
-            if (aside < LeastAside - 1e-6 || 2 * aside > assessed.Input.Settings.CardWidthInches + 1e-6 || Math.Abs(value.Aligned[c] - value.Aligned[middle] - aside) > 0.13)
+            if (aside < LeastAside - 1e-6 || 2 * aside > assessed.Input.Settings.CardWidthInches + 1e-6
+                || Math.Abs(value.Aligned[c] - value.Aligned[middle] - aside) > 0.13)
                 continue;
             for (int k = 0; k < order.Length; k++)
-                paddled[k] = order[k] switch { 1 => value.Aligned[middle], 0 => value.Aligned[shortFirst ? a : c], _ => value.Aligned[shortFirst ? c : a] };
+                paddled[k] = order[k] switch
+                {
+                    1 => value.Aligned[middle],
+                    0 => value.Aligned[shortFirst ? a : c],
+                    _ => value.Aligned[shortFirst ? c : a]
+                };
             CardWorth worth = value.Worth(paddled);
             if (chosen is null || worth.Score > most.Score)
                 (chosen, most) = ((a, c), worth);
@@ -125,7 +138,8 @@ internal static class CardPlanner
         if (chosen is not { } ends)
             return null;
         Length first = value.Candidates[shortFirst ? ends.Short : ends.Long], last = value.Candidates[shortFirst ? ends.Long : ends.Short];
-        return new([.. order.Select(at => at switch { 0 => first, 1 => value.Candidates[middle], _ => last })], most.Value, form, value.PieceNoise);
+        return new([.. order.Select(at => at switch { 0 => first, 1 => value.Candidates[middle], _ => last })], most.Value, form,
+            value.PieceNoise);
     }
 
     private static PlannedLengths Two(TrialValue value, TrialForm form, TuningSettings settings, double widest, bool shortFirst)
@@ -149,7 +163,8 @@ internal static class CardPlanner
             }
         }
 
-        Length first = value.Candidates[shortFirst ? chosen.Short : chosen.Long], second = value.Candidates[shortFirst ? chosen.Long : chosen.Short];
+        Length first = value.Candidates[shortFirst ? chosen.Short : chosen.Long],
+            second = value.Candidates[shortFirst ? chosen.Long : chosen.Short];
         return new([.. CardOrder.OfTwo(form.Pieces).Select(at => at == 0 ? first : second)], chosen.Worth.Value, form, value.PieceNoise);
     }
 
@@ -187,7 +202,9 @@ internal static class CardPlanner
         }
     }
 
-    /// <summary>Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and of the lopsided part.</summary>
+    /// <summary>
+    /// Outings so far in the hull asked for, with the mean of their aligned lengths and of the squares and of the lopsided part.
+    /// </summary>
     private static (int Outings, double Mean, double MeanSquare, double MeanSkew) Before(AnalysisInput question, Fit fit)
     {
         int outings = 0;

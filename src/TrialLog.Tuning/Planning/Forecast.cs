@@ -9,24 +9,28 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Tuning.Planning;
 
 /// <summary>
-/// How many more outings until it is time to stop. Seasons are drawn from what is believed, outliers of the start length and the doubt about the noise
-/// of a piece included, at evenly spread points (not random, so the answer does not wobble); each is paddled with cards as the planner makes them until
-/// the stop rule ends it. Given the curvature the best length stays normal, so a season costs next to nothing. Water is not as even as a simulation: how
-/// many times as long a real search takes is believed with a spread of its own, and learns from forecasts that came too short.
+/// How many more outings until it is time to stop. Seasons are drawn from what is believed, outliers of the start length and the doubt
+/// about the noise of a piece included, at evenly spread points (not random, so the answer does not wobble); each is paddled with cards as
+/// the planner makes them until the stop rule ends it. Given the curvature the best length stays normal, so a season costs next to nothing.
+/// Water is not as even as a simulation: how many times as long a real search takes is believed with a spread of its own, and learns from
+/// forecasts that came too short.
 /// </summary>
 internal sealed class Forecast
 {
     private const int Seasons = 160;
 
-    /// <summary>How many times as long as simulated a search may take, and what is believed of each beforehand. Chosen so that ranges hold in the study's worlds.</summary>
+    /// <summary>
+    /// How many times as long as simulated a search may take, and what is believed of each beforehand. Chosen so that ranges hold in the
+    /// study's worlds.
+    /// </summary>
     private static readonly (double Times, double Belief)[] Slowness = [(0.6, 0.15), (1, 0.65), (1.6, 0.13), (2.6, 0.05), (5, 0.02)];
 
     /// <summary>Forecasts of one search that follow each other are mistaken together, so each counts for half. Chosen.</summary>
     private const double EarlierCountsFor = 0.5;
 
     /// <summary>
-    /// By what the simulated value of an outing is multiplied before it is weighed against its price: a season knows its own noise, the search does not and
-    /// thinks each outing worth less. Settled in the study's main and windy worlds on seed 301.
+    /// By what the simulated value of an outing is multiplied before it is weighed against its price: a season knows its own noise, the
+    /// search does not and thinks each outing worth less. Settled in the study's main and windy worlds on seed 301.
     /// </summary>
     private const double ThoughtWorth = 0.65;
 
@@ -99,22 +103,25 @@ internal sealed class Forecast
     }
 
     /// <summary>
-    /// What earlier forecasts of this search say of its slowness: each that has been outlived makes slow ones likelier, by how likely it is under each
-    /// that the search still goes on.
+    /// What earlier forecasts of this search say of its slowness: each that has been outlived makes slow ones likelier, by how likely it is
+    /// under each that the search still goes on.
     /// </summary>
     private static (double Times, double Belief)[] Learnt(AssessedFit assessed)
     {
         int now = assessed.Fit.Table.Outings.Count;
         double[] beliefs = [.. Slowness.Select(static one => Math.Log(one.Belief))];
         IEnumerable<GivenCard> earlier = assessed.Input.GivenCards
-            .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id && card.Outings < now && card.OutingsToGo is { Median: > 0 })
+            .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id && card.Outings < now
+                && card.OutingsToGo is { Median: > 0 })
             .GroupBy(static card => card.Outings).Select(static cards => cards.MaxBy(static card => card.GivenAt)!);
         foreach (GivenCard card in earlier)
         {
             (int median, int low, int high) = card.OutingsToGo!.Value;
-            double spread = Math.Max(0.35, Math.Log((high + 0.5) / (Math.Max(1, low) - 0.5 + 1e-9)) / (2 * 1.2816)), passed = now - card.Outings;
+            double spread = Math.Max(0.35, Math.Log((high + 0.5) / (Math.Max(1, low) - 0.5 + 1e-9)) / (2 * 1.2816)),
+                passed = now - card.Outings;
             for (int k = 0; k < beliefs.Length; k++)
-                beliefs[k] += EarlierCountsFor * Math.Log(1e-6 + StandardNormal.Below((Math.Log(median * Slowness[k].Times) - Math.Log(passed + 0.5)) / Math.Min(spread, 1)));
+                beliefs[k] += EarlierCountsFor * Math.Log(
+                    1e-6 + StandardNormal.Below((Math.Log(median * Slowness[k].Times) - Math.Log(passed + 0.5)) / Math.Min(spread, 1)));
         }
 
         double most = beliefs.Max(), total = beliefs.Sum(belief => Math.Exp(belief - most));
@@ -123,8 +130,10 @@ internal sealed class Forecast
 
     private int Season(int season)
     {
-        // One low-discrepancy point a season: which curvature and prior component, where in it the best length lies, and how noisy pieces are.
-        double share = (season + 0.5) / Seasons, place = (0.5 + season * 0.7548776662466927) % 1, noise = (0.5 + season * 0.5698402909980532) % 1;
+        // One low-discrepancy point a season: which curvature and prior component, where in it the best length lies, and how noisy pieces
+        // are.
+        double share = (season + 0.5) / Seasons, place = (0.5 + season * 0.7548776662466927) % 1,
+            noise = (0.5 + season * 0.5698402909980532) % 1;
         PosteriorComponent truth = Truth(share);
         double best = truth.Card + Math.Sqrt(truth.CardVariance) * Normal.InvCDF(0, 1, Math.Clamp(place, 1e-3, 1 - 1e-3));
         // How noisy pieces are a search learns within an outing or two, so a season goes by its own noise from the start.
@@ -171,7 +180,10 @@ internal sealed class Forecast
         return _truths[^1];
     }
 
-    /// <summary>A standard normal from a low-discrepancy sequence; the plastic number's powers, Roberts 2018, "The unreasonable effectiveness of quasirandom sequences".</summary>
+    /// <summary>
+    /// A standard normal from a low-discrepancy sequence; the plastic number's powers, Roberts 2018, "The unreasonable effectiveness of
+    /// quasirandom sequences".
+    /// </summary>
     private static double Noise(int season, int outing)
     {
         double share = (0.5 + season * 0.7548776662466927 + (outing + 1) * (season + 1) * 0.5698402909980532) % 1;
@@ -187,7 +199,8 @@ internal sealed class Forecast
         for (int k = 0; k < _now.Length; k++)
         {
             Part part = _now[k];
-            double slope = perInch * part.Curvature, spread = slope * slope * part.CardVariance + believed, away = seen - slope * (part.Card - centre);
+            double slope = perInch * part.Curvature, spread = slope * slope * part.CardVariance + believed,
+                away = seen - slope * (part.Card - centre);
             double weight = part.Weight * Math.Exp(-0.5 * away * away / spread) / Math.Sqrt(spread) + 1e-15, gain = slope / spread;
             _now[k] = part with
             {
@@ -240,7 +253,8 @@ internal sealed class Forecast
         foreach (Part part in _now)
         {
             double within = Math.Sqrt(_worthwhile / (_share * part.Curvature)), sd = Math.Sqrt(part.GoalVariance);
-            left += part.Weight * (StandardNormal.Below((part.Goal - centre - within) / sd) + StandardNormal.Below((centre - part.Goal - within) / sd));
+            left += part.Weight * (
+                StandardNormal.Below((part.Goal - centre - within) / sd) + StandardNormal.Below((centre - part.Goal - within) / sd));
             curvature += part.Weight * part.Curvature;
         }
 
@@ -266,8 +280,10 @@ internal sealed class Forecast
     }
 
     /// <summary>With this curvature, the best length at the card's and at the goal's duration.</summary>
-    private readonly record struct Part(double Weight, double Curvature, double Card, double CardVariance, double Goal, double GoalVariance, double Covariance)
+    private readonly record struct Part(
+        double Weight, double Curvature, double Card, double CardVariance, double Goal, double GoalVariance, double Covariance)
     {
-        public Part(PosteriorComponent part) : this(part.Weight, part.Curvature, part.Card, part.CardVariance, part.Goal, part.GoalVariance, part.Covariance) { }
+        public Part(PosteriorComponent part)
+            : this(part.Weight, part.Curvature, part.Card, part.CardVariance, part.Goal, part.GoalVariance, part.Covariance) { }
     }
 }

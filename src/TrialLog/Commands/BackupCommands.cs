@@ -17,7 +17,11 @@ internal static class BackupCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var to = new Argument<string?>("FILE") { Description = "The file to write; else one beside the logbook, named by day and time.", Arity = ArgumentArity.ZeroOrOne };
+        var to = new Argument<string?>("FILE")
+        {
+            Description = "The file to write; else one beside the logbook, named by day and time.",
+            Arity = ArgumentArity.ZeroOrOne
+        };
         var command = new Command("backup", "Copy the logbook, whole, even while it is open elsewhere.") { to, frame.Json };
         frame.WithoutLogbook(command, parsed =>
         {
@@ -42,7 +46,8 @@ internal static class RestoreCommand
     public static Command Build(CommandFrame frame)
     {
         var from = new Argument<string>("FILE") { Description = "The backup. It stays where it is." };
-        var command = new Command("restore", "Put a backup in the logbook's place; what was there is kept beside it. Close the program elsewhere first.") { from, frame.Json };
+        var command = new Command("restore", "Put a backup in the logbook's place; what was there is kept beside it. Close the " +
+            "program elsewhere first.") { from, frame.Json };
         frame.WithoutLogbook(command, parsed =>
         {
             string backup = parsed.GetRequiredValue(from), store = Path.GetFullPath(frame.StorePath(parsed));
@@ -71,7 +76,8 @@ internal static class VerifyCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var command = new Command("verify", "Read the whole logbook and say whether it is sound, and which backups lie beside it. With --store FILE a backup is looked over alike.") { frame.Json };
+        var command = new Command("verify", "Read the whole logbook and say whether it is sound, and which backups lie beside it. With " +
+            "--store FILE a backup is looked over alike.") { frame.Json };
         frame.WithoutLogbook(command, parsed =>
         {
             using LogbookFile logbook = LogbookFile.OpenToRead(StoredLogbook.Path(frame, parsed));
@@ -83,7 +89,8 @@ internal static class VerifyCommand
             if (problems.Count > 0)
             {
                 throw new RequestException($"The logbook {logbook.Path} is not sound ({Say.Count(problems.Count, "problem")}); "
-                    + (backups.Count > 0 ? "put back a backup: triallog restore FILE" : "no backup lies beside it: put back a copy, or export what can still be read."));
+                    + (backups.Count > 0 ? "put back a backup: triallog restore FILE"
+                        : "no backup lies beside it: put back a copy, or export what can still be read."));
             }
         });
         return command;
@@ -95,7 +102,8 @@ internal static class VerifyCommand
             frame.Out.WriteLine($"The logbook {Quoted.Visible(logbook.Path)} is sound: {StoredLogbook.Contents(logbook)}.");
         foreach (string problem in problems)
             Wrapped.Write(frame.Out, Quoted.Visible(problem), frame.ConsoleHost.Width, "- ", 2);
-        frame.Out.WriteLine(backups.Count > 0 ? "Backups beside it, newest first:" : "No backup lies beside it. To make one: triallog backup");
+        frame.Out.WriteLine(
+            backups.Count > 0 ? "Backups beside it, newest first:" : "No backup lies beside it. To make one: triallog backup");
         foreach (string backup in backups)
             frame.Out.WriteLine($"- {Quoted.Visible(backup)}");
     }
@@ -117,6 +125,7 @@ file static class StoredLogbook
     public static string Contents(LogbookFile logbook)
     {
         IReadOnlyList<Domain.Log.Outing> outings = logbook.Outings();
-        return $"{Say.Count(logbook.Paddlers().Count, "paddler")}, {Say.Count(outings.Count, "outing")}, {Say.Count(outings.Sum(outing => outing.Pieces.Count), "piece")}";
+        return $"{Say.Count(logbook.Paddlers().Count, "paddler")}, {Say.Count(outings.Count, "outing")}, " +
+            $"{Say.Count(outings.Sum(outing => outing.Pieces.Count), "piece")}";
     }
 }

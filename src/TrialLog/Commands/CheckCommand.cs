@@ -17,14 +17,16 @@ internal static class CheckCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var command = new Command("check", "Warnings: what may mislead in the trials themselves, if anything.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
+        var command = new Command("check", "Warnings: what may mislead in the trials themselves, if anything.") { frame.Paddler, frame.Hull,
+            frame.Paddle, frame.Json };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
             Analysis analysis = Tuner.Analyse(workspace.Question(chosen));
             if (parsed.GetValue(frame.Json))
             {
-                JsonOutput.Write<IReadOnlyList<CheckFacts>>(frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))]);
+                JsonOutput.Write<IReadOnlyList<CheckFacts>>(
+                    frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))]);
                 return;
             }
 

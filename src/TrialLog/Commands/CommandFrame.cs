@@ -33,13 +33,17 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
 
     public Option<bool> Json { get; } = new("--json") { Description = "The same facts for programs." };
 
-    public Option<string?> Paddler { get; } = new("--paddler") { Description = "Whose; else the only paddler, or the one last worked with.", HelpName = "NAME" };
+    public Option<string?> Paddler { get; } = new(
+        "--paddler")
+    { Description = "Whose; else the only paddler, or the one last worked with.", HelpName = "NAME" };
 
     public Option<string?> Hull { get; } = new("--hull") { Description = "Which hull; else the latest outing's.", HelpName = "NAME" };
 
     public Option<string?> Paddle { get; } = new("--paddle") { Description = "Which paddle; else the latest outing's.", HelpName = "NAME" };
 
-    public Option<bool> NewName { get; } = new(Application.Setup.NewName.Option) { Description = "Take a name as new though it is close to a known one." };
+    public Option<bool> NewName { get; } = new(
+        Application.Setup.NewName.Option)
+    { Description = "Take a name as new though it is close to a known one." };
 
     /// <summary>Gives a command an action that works on the open logbook.</summary>
     public void OnDesk(Command command, Action<ParseResult, Workspace> action) => command.SetAction(parsed => Guarded(() =>
@@ -49,7 +53,8 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
     }, parsed.GetValue(Json)));
 
     /// <summary>Gives a command an action that needs no logbook.</summary>
-    public void WithoutLogbook(Command command, Action<ParseResult> action) => command.SetAction(parsed => Guarded(() => action(parsed), parsed.GetValue(Json)));
+    public void WithoutLogbook(Command command, Action<ParseResult> action) =>
+        command.SetAction(parsed => Guarded(() => action(parsed), parsed.GetValue(Json)));
 
     /// <summary>The logbook's file by option, environment or custom.</summary>
     public string StorePath(ParseResult parsed) => parsed.GetValue(Store) ?? StorePath(surroundings.Environment);
@@ -59,7 +64,8 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
     {
         if (environment("TRIALLOG_STORE") is { Length: > 0 } named)
             return named;
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+        string home = Environment.GetFolderPath(
+            Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
         string folder = Path.Combine(home.Length > 0 ? home : ".", "triallog");
         try
         {
@@ -76,7 +82,9 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
         return Path.Combine(folder, "logbook.db");
     }
 
-    /// <summary>Runs an action; a request that cannot be met is said in one sentence on the error stream, as JSON where that was asked for.</summary>
+    /// <summary>
+    /// Runs an action; a request that cannot be met is said in one sentence on the error stream, as JSON where that was asked for.
+    /// </summary>
     public int Guarded(Action action, bool json = false)
     {
         try

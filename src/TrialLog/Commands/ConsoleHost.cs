@@ -1,7 +1,8 @@
 namespace TrialLog.Commands;
 
 /// <summary>What the program runs in: its streams, terminal, environment and clock. Tests give their own.</summary>
-[System.Diagnostics.CodeAnalysis.SuppressMessage("Design", "CA1001", Justification = "The streams belong to the process, or to the test that gave them.")]
+[System.Diagnostics.CodeAnalysis.SuppressMessage(
+    "Design", "CA1001", Justification = "The streams belong to the process, or to the test that gave them.")]
 internal sealed class ConsoleHost
 {
     public required TextReader In { get; init; }

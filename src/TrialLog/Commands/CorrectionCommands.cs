@@ -15,12 +15,15 @@ internal static class ExcludeCommand
         var outing = new Argument<string>("OUTING") { Description = OutingArgument.Description };
         var piece = new Argument<int>("PIECE") { Description = "The piece's number in the outing." };
         var because = new Option<string>("--because") { Description = "Why it does not count.", HelpName = "REASON", Required = true };
-        var command = new Command("exclude", "Leave a piece out of every analysis; it stays in the log.") { outing, piece, because, frame.Paddler };
+        var command = new Command("exclude", "Leave a piece out of every analysis; it stays in the log.") { outing, piece, because,
+            frame.Paddler };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             Outing changed = CorrectOuting.Exclude(
-                workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece), parsed.GetRequiredValue(because));
-            frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} no longer counts. To take it back: triallog undo");
+                workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece),
+                    parsed.GetRequiredValue(because));
+            frame.Out.WriteLine(
+                $"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} no longer counts. To take it back: triallog undo");
         });
         return command;
     }
@@ -36,7 +39,8 @@ internal static class IncludeCommand
         var command = new Command("include", "Let a piece that was left out count again.") { outing, piece, frame.Paddler };
         frame.OnDesk(command, (parsed, workspace) =>
         {
-            Outing changed = CorrectOuting.Include(workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece));
+            Outing changed = CorrectOuting.Include(
+                workspace, OutingArgument.Find(frame, parsed, workspace, outing), parsed.GetRequiredValue(piece));
             frame.Out.WriteLine($"Piece {parsed.GetRequiredValue(piece)} of {FindOuting.NameOf(changed)} counts again.");
         });
         return command;
@@ -58,7 +62,9 @@ internal static class DeleteCommand
                 CorrectOuting.DeletePiece(workspace, found, order);
             else
                 CorrectOuting.Delete(workspace, found);
-            frame.Out.WriteLine($"Deleted {(parsed.GetValue(piece) is { } number ? $"piece {number} of " : "the outing ")}{FindOuting.NameOf(found)}. To take it back: triallog undo");
+            frame.Out.WriteLine(
+                $"Deleted {(parsed.GetValue(piece) is { } number ? $"piece {number} of " : "the outing ")}{FindOuting.NameOf(found)}. To " +
+                $"take it back: triallog undo");
         });
         return command;
     }
@@ -93,7 +99,8 @@ internal static class RedoCommand
 /// <summary>The argument that names an outing.</summary>
 internal static class OutingArgument
 {
-    public const string Description = "The outing's date, with its label where the day has several: 2026-05-03 or 2026-05-03:evening; or last.";
+    public const string Description = "The outing's date, with its label where the day has several: 2026-05-03 or " +
+        "2026-05-03:evening; or last.";
 
     public static Outing Find(CommandFrame frame, ParseResult parsed, Workspace workspace, Argument<string> name) =>
         FindOuting.Of(workspace, workspace.PaddlerNamed(parsed.GetValue(frame.Paddler)), parsed.GetRequiredValue(name));

@@ -48,7 +48,8 @@ internal static class CurveCommand
     private static void Write(TextWriter to, Analysis analysis, ClassicalFit? fit, int width, Strokes strokes)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
+        to.WriteLine(
+            $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
         to.WriteLine();
         Wrapped.Write(to, Verdict.Of(analysis), width);
         to.WriteLine();
@@ -60,8 +61,12 @@ internal static class CurveCommand
         foreach (CurvePoint point in analysis.Curve.Points.Where(point => Told(analysis, point.Length)))
         {
             double chance = analysis.Best.Probabilities.FirstOrDefault(step => step.Length == point.Length)?.Probability ?? 0;
-            string marks = (point.Length == analysis.Best.Length ? "  best" : "") + (point.Length == analysis.Current ? analysis.CurrentIsUsual ? "  usual" : "  start" : "");
-            to.WriteLine($"  {Say.Length(point.Length, unit),-10}  {Say.Difference(point.Percent),9}          {$"{Say.Difference(point.Low)} and {Say.Difference(point.High)}",-17}  {(chance < 0.005 ? "" : Say.Chance(chance)),6}{marks}".TrimEnd());
+            string marks = (point.Length == analysis.Best.Length ? "  best" : "")
+                + (point.Length == analysis.Current ? analysis.CurrentIsUsual ? "  usual" : "  start" : "");
+            to.WriteLine(
+                $"  {Say.Length(point.Length, unit),-10}  {Say.Difference(point.Percent),9}          " +
+                $"{$"{Say.Difference(point.Low)} and {Say.Difference(point.High)}",-17}  " +
+                $"{(chance < 0.005 ? "" : Say.Chance(chance)),6}{marks}".TrimEnd());
         }
 
         if (fit is null)

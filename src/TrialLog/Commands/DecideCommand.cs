@@ -29,7 +29,9 @@ internal static class DecideCommand
         Option<string?> on = PaddlerCommand.Text("--on", "When; today at first.", "DATE");
         Option<string?> by = PaddlerCommand.Text("--by", "Who decided.", "WHO");
         Option<string?> because = PaddlerCommand.Text("--because", "Why.", "TEXT");
-        var command = new Command("decide", "Take down what was decided about a length; raced from now on, unless said otherwise.") { length, frame.Paddler, frame.Hull, frame.Paddle };
+        var command = new Command(
+            "decide", "Take down what was decided about a length; raced from now on, unless said otherwise.") { length, frame.Paddler,
+            frame.Hull, frame.Paddle };
         foreach (Option option in kinds.Select(one => (Option)one.Option).Concat([on, by, because, frame.Json]))
             command.Options.Add(option);
         command.Validators.Add(result =>
@@ -47,12 +49,18 @@ internal static class DecideCommand
 
             Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
             Decision decision = Decide.On(
-                workspace, chosen, TextForms.Length(chosen.Paddler.Unit).Read(text), kinds.FirstOrDefault(one => parsed.GetValue(one.Option)).Option is { } said ? kinds.First(one => one.Option == said).Kind : DecisionKind.Raced,
-                TextForms.Date(workspace.Today).ReadIfAny(parsed.GetValue(on)) ?? workspace.Today, parsed.GetValue(by), parsed.GetValue(because));
+                workspace, chosen, TextForms.Length(chosen.Paddler.Unit).Read(text),
+                    kinds.FirstOrDefault(one => parsed.GetValue(one.Option)).Option is { } said
+                    ? kinds.First(one => one.Option == said).Kind : DecisionKind.Raced,
+                TextForms.Date(workspace.Today).ReadIfAny(parsed.GetValue(on)) ?? workspace.Today, parsed.GetValue(by),
+                    parsed.GetValue(because));
             if (parsed.GetValue(frame.Json))
-                JsonOutput.Write<IReadOnlyList<DecisionFacts>>(frame.Out, [DecisionFacts.Of(decision, chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name)]);
+                JsonOutput.Write<IReadOnlyList<DecisionFacts>>(
+                    frame.Out, [DecisionFacts.Of(decision, chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name)]);
             else
-                frame.Out.WriteLine($"{Quoted.Visible(chosen.Paddler.Name)}, {Quoted.Visible(chosen.Hull.Name)}, {Quoted.Visible(chosen.Paddle.Name)}: {DecisionWords.Sentence(decision, chosen.Paddler.Unit)} To undo: triallog undo");
+                frame.Out.WriteLine($"{Quoted.Visible(chosen.Paddler.Name)}, {Quoted.Visible(chosen.Hull.Name)}, " +
+                    $"{Quoted.Visible(chosen.Paddle.Name)}: {DecisionWords.Sentence(decision, chosen.Paddler.Unit)} To " +
+                    $"undo: triallog undo");
         });
         return command;
     }
@@ -65,13 +73,15 @@ internal static class DecideCommand
         IReadOnlyList<Decision> all = Decide.All(workspace, paddler);
         if (parsed.GetValue(frame.Json))
         {
-            JsonOutput.Write<IReadOnlyList<DecisionFacts>>(frame.Out, [.. all.Select(one => DecisionFacts.Of(one, paddler.Name, hulls[one.HullId], paddles[one.PaddleId]))]);
+            JsonOutput.Write<IReadOnlyList<DecisionFacts>>(
+                frame.Out, [.. all.Select(one => DecisionFacts.Of(one, paddler.Name, hulls[one.HullId], paddles[one.PaddleId]))]);
             return;
         }
 
         if (all.Count == 0)
             frame.Out.WriteLine($"Nothing was decided for {Quoted.Visible(paddler.Name)} yet.");
         foreach (Decision decision in all)
-            Wrapped.Write(frame.Out, $"{Quoted.Visible(hulls[decision.HullId])}, {Quoted.Visible(paddles[decision.PaddleId])}: {DecisionWords.Sentence(decision, paddler.Unit)}", frame.ConsoleHost.Width, "- ", 2);
+            Wrapped.Write(frame.Out, $"{Quoted.Visible(hulls[decision.HullId])}, {Quoted.Visible(paddles[decision.PaddleId])}: " +
+                $"{DecisionWords.Sentence(decision, paddler.Unit)}", frame.ConsoleHost.Width, "- ", 2);
     }
 }

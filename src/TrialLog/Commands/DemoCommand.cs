@@ -38,7 +38,8 @@ internal static class DemoCommand
     {
         TextWriter to = frame.Out;
         int width = frame.ConsoleHost.Width;
-        using (Stream sample = typeof(DemoCommand).Assembly.GetManifestResourceStream(Sample) ?? throw new InvalidOperationException(Sample))
+        using (Stream sample = typeof(DemoCommand).Assembly.GetManifestResourceStream(Sample)
+            ?? throw new InvalidOperationException(Sample))
             ImportCsv.From(workspace, sample, Sample, new CsvReadOptions { Today = workspace.Today });
         Chosen chosen = workspace.Choose(null, null, null);
         Paddler paddler = chosen.Paddler;
@@ -47,13 +48,16 @@ internal static class DemoCommand
 
         to.WriteLine("1. Where to start");
         StartLength start = StartLength.Of(paddler);
-        Tell(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of {chosen.Paddle.Name} can be set from {Say.Lengths(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
+        Tell(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of " +
+            $"{chosen.Paddle.Name} can be set from {Say.Lengths(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is " +
+            $"told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
         to.WriteLine();
 
         to.WriteLine("2. The first trial card, before any outing");
         Analysis first = Tuner.Analyse(whole with { Outings = [] });
         NextText.WriteCard(to, first.Card, CardReason.Of(first), paddler.Unit, width, "Next outing");
-        Tell(frame, "Each length is paddled early and late, so tiredness affects both alike; one outing's wind and water are the same for all its pieces.");
+        Tell(frame, "Each length is paddled early and late, so tiredness affects both alike; one outing's wind and water are the same " +
+            "for all its pieces.");
         to.WriteLine();
 
         to.WriteLine("3. The first outing, as logged");
@@ -62,7 +66,8 @@ internal static class DemoCommand
         to.WriteLine();
 
         to.WriteLine("4. What the log said after each outing");
-        Tell(frame, "The likely range holds your true best length 9 times in 10. Gain left is what testing could still gain on average, if it found that length.");
+        Tell(frame, "The likely range holds your true best length 9 times in 10. Gain left is what testing could still gain on average, " +
+            "if it found that length.");
         ProgressText.Write(to, Tuner.Progress(whole), first.WorthwhilePercent, paddler.Unit, width);
         to.WriteLine();
 

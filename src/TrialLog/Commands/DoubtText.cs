@@ -15,6 +15,7 @@ internal static class DoubtText
         foreach (string doubt in doubts)
             Wrapped.Write(frame.ConsoleHost.Error, doubt, frame.ConsoleHost.Width);
         if (doubts.Count > 0)
-            Wrapped.Write(frame.ConsoleHost.Error, $"Saved as typed. To change it: triallog edit {FindOuting.NameOf(outing)} PIECE --time T (or --distance D); to undo: triallog undo", frame.ConsoleHost.Width);
+            Wrapped.Write(frame.ConsoleHost.Error, $"Saved as typed. To change it: triallog edit {FindOuting.NameOf(outing)} PIECE " +
+                $"--time T (or --distance D); to undo: triallog undo", frame.ConsoleHost.Width);
     }
 }

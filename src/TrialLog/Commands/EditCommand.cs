@@ -19,7 +19,12 @@ internal static class EditCommand
     public static Command Build(CommandFrame frame)
     {
         var name = new Argument<string>("OUTING") { Description = OutingArgument.Description };
-        var order = new Argument<int?>("PIECE") { Description = "The piece to change; without it the outing itself is changed, and soreness and course of all its pieces.", Arity = ArgumentArity.ZeroOrOne };
+        var order = new Argument<int?>(
+            "PIECE")
+        {
+            Description = "The piece to change; without it the outing itself is changed, and soreness and " +
+            "course of all its pieces.", Arity = ArgumentArity.ZeroOrOne
+        };
         Option<string?> date = PaddlerCommand.Text("--date", "The outing's date.", "DATE");
         Option<string?> label = PaddlerCommand.Text("--label", "The outing's label.", "TEXT");
         Option<string?> place = PaddlerCommand.Text("--place", "The outing's place.", "TEXT");
@@ -37,7 +42,8 @@ internal static class EditCommand
         Option<string?> move = PaddlerCommand.Text("--to", "Move the outing to this paddler.", "NAME");
         var command = new Command("edit", "Change what was logged, or clear it with none; undo takes it back.")
         {
-            name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort, soreness, course, timed, blind, move,
+            name, order, frame.Paddler, frame.Hull, frame.Paddle, date, label, place, wind, water, notes, length, distance, time, effort,
+                soreness, course, timed, blind, move,
         };
         frame.OnDesk(command, (parsed, workspace) =>
         {
@@ -71,7 +77,8 @@ internal static class EditCommand
                     Water = Spelling.Changed(Given(water), outing.Water),
                     Notes = Spelling.Changed(Given(notes), outing.Notes),
                     Blind = TextForms.YesOrNo.ReadIfAny(Given(blind)) ?? outing.Blind,
-                    Pieces = Given(soreness) is null && Given(course) is null && Given(timed) is null ? outing.Pieces : [.. outing.Pieces.Select(Throughout)],
+                    Pieces = Given(soreness) is null && Given(course) is null && Given(timed) is null ? outing.Pieces
+                        : [.. outing.Pieces.Select(Throughout)],
                 }
                 : With(outing, FindOuting.Piece(outing, number), piece => Timed(Throughout(piece) with
                 {
@@ -82,13 +89,19 @@ internal static class EditCommand
                     Notes = Spelling.Changed(Given(notes), piece.Notes),
                 }));
             Piece Timed(Piece piece) => Given(time) is not { } took ? piece
-                : piece with { Time = TimeText.Read(took, piece.Distance, UsualSpeed.Of(workspace.Logbook.Outings(paddler.Id), outing.HullId).Fits) };
+                : piece
+                    with
+                {
+                    Time = TimeText.Read(took, piece.Distance,
+                    UsualSpeed.Of(workspace.Logbook.Outings(paddler.Id), outing.HullId).Fits)
+                };
             if (Given(move) is { } newOwner)
                 changed = changed with { PaddlerId = workspace.PaddlerNamed(newOwner).Id };
             if (changed == outing)
                 throw new RequestException("Nothing to change was given; see: triallog edit --help");
             changed = CorrectOuting.Replace(workspace, changed);
-            HistoryText.Write(frame.Out, changed, workspace.Logbook.Hulls().First(hull => hull.Id == changed.HullId), workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
+            HistoryText.Write(frame.Out, changed, workspace.Logbook.Hulls().First(hull => hull.Id == changed.HullId),
+                workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), paddler.Unit);
             DoubtText.Write(frame, workspace, changed, outing);
         });
         return command;
@@ -97,6 +110,7 @@ internal static class EditCommand
     private static Outing With(Outing outing, Piece piece, Func<Piece, Piece> change)
     {
         Piece changed = change(piece);
-        return changed == piece ? outing : outing with { Pieces = [.. outing.Pieces.Select(other => other.Id == piece.Id ? changed : other)] };
+        return changed == piece ? outing
+            : outing with { Pieces = [.. outing.Pieces.Select(other => other.Id == piece.Id ? changed : other)] };
     }
 }

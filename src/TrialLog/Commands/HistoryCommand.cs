@@ -41,7 +41,8 @@ internal static class HistoryCommand
             Dictionary<Guid, Paddle> paddles = workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
             List<Outing> shown = [.. outings];
             if (parsed.GetValue(frame.Json))
-                JsonOutput.Write<IReadOnlyList<OutingFacts>>(frame.Out, [.. shown.Select(outing => OutingFacts.Of(outing, paddler, hulls[outing.HullId], paddles))]);
+                JsonOutput.Write<IReadOnlyList<OutingFacts>>(
+                    frame.Out, [.. shown.Select(outing => OutingFacts.Of(outing, paddler, hulls[outing.HullId], paddles))]);
             else if (shown.Count == 0)
                 frame.Out.WriteLine($"No outing of {Quoted.Visible(paddler.Name)} to show.");
             else

@@ -14,7 +14,8 @@ namespace TrialLog.Commands;
 /// <summary>An outing and its pieces as text.</summary>
 internal static class HistoryText
 {
-    public static void Write(TextWriter to, Outing outing, Hull hull, IReadOnlyDictionary<Guid, Paddle> paddles, LengthUnit unit, int width = 80)
+    public static void Write(TextWriter to, Outing outing, Hull hull, IReadOnlyDictionary<Guid, Paddle> paddles, LengthUnit unit,
+        int width = 80)
     {
         string paddle = string.Join(", ", outing.Pieces.Select(piece => piece.PaddleId).Distinct().Select(id => paddles[id].Name));
         to.WriteLine($"{Quoted.Visible(FindOuting.NameOf(outing))}  {Quoted.Visible(hull.Name)}  {Quoted.Visible(paddle)}"
@@ -23,8 +24,10 @@ internal static class HistoryText
             Wrapped.Write(to, Quoted.Visible(notes), width, "    ", 4);
         foreach (Piece piece in outing.Pieces)
         {
-            to.WriteLine($"  {piece.Order,2}.  {Say.Length(piece.Length, unit),-10}  {Say.Distance(piece.Distance),-8}  {Say.Time(piece.Time),-8}  {Say.Pace(piece),-9}"
-                + (piece.Effort is { } effort ? $"  effort {effort}" : "") + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
+            to.WriteLine($"  {piece.Order,2}.  {Say.Length(piece.Length, unit),-10}  {Say.Distance(piece.Distance),-8}  " +
+                $"{Say.Time(piece.Time),-8}  {Say.Pace(piece),-9}"
+                + (piece.Effort is { } effort ? $"  effort {effort}" : "")
+                    + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
                 + (piece.Course == Course.RoundTrip ? "" : $"  {TextForms.Course.Write(piece.Course)}")
                 + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : ""));
             if (piece.Notes is { Length: > 0 } pieceNotes)

@@ -33,7 +33,10 @@ internal static class HullCommand
         Option<string?> seat = SeatHeight();
         var command = new Command("add", "Add a hull.") { name, crew, seat, frame.NewName };
         frame.OnDesk(command, (parsed, workspace) =>
-            SayAndAsk(frame, workspace, SetUpHull.Add(workspace, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew), Measure(workspace, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
+            SayAndAsk(
+                frame, workspace,
+                SetUpHull.Add(workspace, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew),
+                Measure(workspace, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
         return command;
     }
 
@@ -46,7 +49,8 @@ internal static class HullCommand
         var command = new Command("set", "Change a hull; none clears the seat height.") { name, crew, seat, rename, frame.NewName };
         frame.OnDesk(command, (parsed, workspace) =>
             SayAndAsk(frame, workspace, SetUpHull.Change(
-                workspace, parsed.GetRequiredValue(name), parsed.GetValue(crew), Spelling.IsNone(parsed.GetValue(seat)) ? null : Measure(workspace, parsed.GetValue(seat)),
+                workspace, parsed.GetRequiredValue(name), parsed.GetValue(crew),
+                    Spelling.IsNone(parsed.GetValue(seat)) ? null : Measure(workspace, parsed.GetValue(seat)),
                 parsed.GetValue(rename), Spelling.IsNone(parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
         return command;
     }
@@ -72,7 +76,9 @@ internal static class HullCommand
     {
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a hull that no outing uses.") { name };
-        frame.OnDesk(command, (parsed, workspace) => frame.Out.WriteLine($"Removed the hull {SetUpHull.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
+        frame.OnDesk(
+            command, (parsed, workspace) =>
+            frame.Out.WriteLine($"Removed the hull {SetUpHull.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
         return command;
     }
 
@@ -86,5 +92,6 @@ internal static class HullCommand
     }
 
     private static void Tell(CommandFrame frame, Hull hull, LengthUnit unit) => frame.Out.WriteLine(
-        $"{Quoted.Visible(hull.Name)}: crew {hull.Crew}, seat height {(hull.SeatHeight is { } height ? height.ToText(unit) : "by the rule")}");
+        $"{Quoted.Visible(hull.Name)}: crew {hull.Crew}, seat height " +
+            $"{(hull.SeatHeight is { } height ? height.ToText(unit) : "by the rule")}");
 }

@@ -19,10 +19,16 @@ internal static class ImportCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var files = new Argument<string[]>("FILE") { Description = "CSV, or a recording (GPX, TCX, FIT, also gzipped), told apart by content.", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>(
+            "FILE")
+        {
+            Description = "CSV, or a recording (GPX, TCX, FIT, also gzipped), told apart by content.",
+            Arity = ArgumentArity.OneOrMore
+        };
         var skipBad = new Option<bool>("--skip-bad") { Description = "Import the good rows of a CSV and list what is left out." };
         RecordingOptions recording = new();
-        var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler, frame.Hull, frame.Paddle, skipBad, frame.NewName, frame.Json };
+        var command = new Command("import", "Import a CSV or a recording; the same file twice adds nothing.") { files, frame.Paddler,
+            frame.Hull, frame.Paddle, skipBad, frame.NewName, frame.Json };
         foreach (Option option in recording.All)
             command.Options.Add(option);
         frame.OnDesk(command, (parsed, workspace) =>
@@ -50,7 +56,8 @@ internal static class ImportCommand
         return command;
     }
 
-    private static ImportFacts Csv(CommandFrame frame, Workspace workspace, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)
+    private static ImportFacts Csv(
+        CommandFrame frame, Workspace workspace, FileStream stream, string name, CsvReadOptions options, bool again, bool quiet)
     {
         CsvAdditions additions = ImportCsv.From(workspace, stream, name, options, again);
         if (!quiet)
@@ -64,6 +71,7 @@ internal static class ImportCommand
 
         return new ImportFacts(
             name, additions.PiecesAdded, additions.PiecesAlreadyThere, additions.RefusedRows,
-            [.. additions.Problems.Select(problem => new RefusedRowFacts(problem.Line, problem.Column, problem.Reason))], additions.Warnings);
+            [.. additions.Problems.Select(problem => new RefusedRowFacts(problem.Line, problem.Column, problem.Reason))],
+                additions.Warnings);
     }
 }

@@ -28,7 +28,8 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
     /// <exception cref="RequestException">Something is not settled; nothing of that outing was saved.</exception>
     public ImportFacts Run(Stream stream, string name)
     {
-        IReadOnlyList<RecordedOuting> outings = ImportRecording.ReadAll(workspace, stream, name, parsed.GetValue(options.Again), parsed.GetValue(options.EvenIfCutOff));
+        IReadOnlyList<RecordedOuting> outings = ImportRecording.ReadAll(
+            workspace, stream, name, parsed.GetValue(options.Again), parsed.GetValue(options.EvenIfCutOff));
         int added = 0;
         var warnings = new List<string>();
         foreach (RecordedOuting recording in Wanted(outings))
@@ -57,9 +58,11 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
 
         if (string.Equals(which?.Trim(), "all", StringComparison.OrdinalIgnoreCase))
             return outings;
-        return int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= outings.Count
+        return int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1
+            && number <= outings.Count
             ? [outings[number - 1]]
-            : throw new RequestException($"{outings[0].FileName} holds {outings.Count} outings; take each or one with --outing N or --outing all:{Environment.NewLine}{ImportRecording.Listed(outings)}");
+            : throw new RequestException($"{outings[0].FileName} holds {outings.Count} outings; take each or one with --outing N or " +
+                $"--outing all:{Environment.NewLine}{ImportRecording.Listed(outings)}");
     }
 
     private Outing? One(RecordedOuting recording)
@@ -70,10 +73,12 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
             recording = recording.StartingAt(DateTime.TryParse(start, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local)
                 ? local
                 : throw new InvalidValueException($"“{Quoted.Brief(start)}” is no time such as 2026-05-09 10:00."));
-        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text ? [.. text.Split(',').Select(one => Length.Parse(one, unit))] : null;
+        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text
+            ? [.. text.Split(',').Select(one => Length.Parse(one, unit))] : null;
         TrialCard? card = ImportRecording.Card(workspace, chosen, recording.Date);
         recording = ImportRecording.HeldAgainst(recording, typed, card);
-        if (typed is null && card is not null && ImportRecording.LengthsBySteps(recording, card, unit) is { } bySteps && !bySteps.SequenceEqual(card.Lengths))
+        if (typed is null && card is not null && ImportRecording.LengthsBySteps(recording, card, unit) is { } bySteps
+            && !bySteps.SequenceEqual(card.Lengths))
             recording = ImportRecording.HeldAgainst(recording, typed = bySteps, null);
         if (parsed.GetValue(options.As) is { } shape)
             recording = recording.As(RecordingWords.Shape(shape));
@@ -111,8 +116,10 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
         if (parsed.GetValue(options.Over))
             return Done(recording, answers, ImportRecording.LayOver(workspace, recording, TheOneOfThatTime(recording, chosen)));
         if (!parsed.GetValue(options.Beside) && ImportRecording.SameTime(workspace, chosen, recording) is [var other, ..])
-            throw Unsettled(recording, answers, $"{recording.FileName}: the log has an outing of that time, {FindOuting.NameOf(other)} with {other.Pieces.Count} pieces. "
-                + "Lay the recording over it, so that its times stay and heart rate and the rest come in, with --over; save it as another outing with --beside.");
+            throw Unsettled(recording, answers,
+                $"{recording.FileName}: the log has an outing of that time, {FindOuting.NameOf(other)} with {other.Pieces.Count} pieces. "
+                + "Lay the recording over it, so that its times stay and heart rate and the rest come in, with --over; save it as "
+                + "another outing with --beside.");
         if (frame.ConsoleHost.Interactive && !quiet)
         {
             if (new RecordingQuestions(frame.ConsoleHost, chosen.Paddler.Unit).Ask(recording, answers) is not { } settled)
@@ -121,11 +128,13 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
         }
         else if (lengths is null)
         {
-            throw Unsettled(recording, answers, $"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
+            throw Unsettled(recording, answers, $"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} " +
+                $"on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
         }
         else if (recording.Questions is [var question, ..])
         {
-            throw Unsettled(recording, answers, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown" : question.Says);
+            throw Unsettled(recording, answers, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown"
+                : question.Says);
         }
 
         return Done(recording, answers, ImportRecording.Save(workspace, recording, answers));
@@ -137,7 +146,8 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
         if (!quiet)
         {
             frame.Out.WriteLine("Logged:");
-            HistoryText.Write(frame.Out, outing, answers.Chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), answers.Chosen.Paddler.Unit);
+            HistoryText.Write(frame.Out, outing, answers.Chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id),
+                answers.Chosen.Paddler.Unit);
             DoubtText.Write(frame, workspace, outing);
         }
 
@@ -146,13 +156,15 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
 
     private Outing TheOneOfThatTime(RecordedOuting recording, Chosen chosen) =>
         ImportRecording.SameTime(workspace, chosen, recording) is [var only] ? only
-        : throw new RequestException($"There is not just one outing of that time in the log, {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, to lay {recording.FileName} over.");
+        : throw new RequestException($"There is not just one outing of that time in the log, {recording.Date:yyyy-MM-dd} " +
+            $"{recording.Time:HH:mm}, to lay {recording.FileName} over.");
 
     // A program gets what was found, so that it can settle what is asked.
     private RequestException Unsettled(RecordedOuting recording, RecordingAnswers answers, string question)
     {
         if (quiet)
-            JsonOutput.Write<IReadOnlyList<RecordingFacts>>(frame.Out, [.. facts, RecordingFacts.Of(recording, answers.Lengths, saved: false)]);
+            JsonOutput.Write<IReadOnlyList<RecordingFacts>>(
+                frame.Out, [.. facts, RecordingFacts.Of(recording, answers.Lengths, saved: false)]);
         return new RequestException(question);
     }
 }

@@ -20,7 +20,9 @@ internal static class LogCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var pieces = new Argument<string[]>("PIECE") { Description = "Each piece: " + PieceText.Form + ".", Arity = ArgumentArity.ZeroOrMore };
+        var pieces = new Argument<string[]>(
+            "PIECE")
+        { Description = "Each piece: " + PieceText.Form + ".", Arity = ArgumentArity.ZeroOrMore };
         Option<string?> date = PaddlerCommand.Text("--date", "The day; today at first.", "DATE");
         Option<string?> at = PaddlerCommand.Text("--at", "When it began, local time.", "HH:MM");
         Option<string?> label = PaddlerCommand.Text("--label", "A label, where a day has several outings.", "TEXT");
@@ -43,7 +45,8 @@ internal static class LogCommand
             if (texts.Length == 0)
             {
                 if (!frame.ConsoleHost.Interactive)
-                    throw new RequestException($"Say what was paddled, each piece as {PieceText.Form}; on a terminal it is asked step by step.");
+                    throw new RequestException(
+                        $"Say what was paddled, each piece as {PieceText.Form}; on a terminal it is asked step by step.");
                 var questions = new LogQuestions(frame.ConsoleHost, workspace, chosen);
                 if (questions.Ask() is not { } asked)
                 {
@@ -92,10 +95,15 @@ internal static class LogCommand
         if (typed.All(piece => piece is { Length: not null, Distance: not null }))
             return [.. typed.Select(piece => Entry(piece, piece.Length!.Value, piece.Distance!.Value))];
         GivenCard card = OpenCard.Of(workspace, chosen, on)
-            ?? throw new RequestException($"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} with {chosen.Paddle.Name} on {on:yyyy-MM-dd}; ask for one with: triallog next, or give each piece as {PieceText.Form}.");
+            ?? throw new RequestException(
+                $"No card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} with {chosen.Paddle.Name} on {on:yyyy-MM-dd}; ask for " +
+                $"one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
-            throw new RequestException($"The card has {Say.Count(card.Card.Lengths.Count, "piece")}{(card.Blind ? "" : $" ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)})")}; you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
-        return [.. typed.Select((piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];
+            throw new RequestException(
+                $"The card has {Say.Count(card.Card.Lengths.Count, "piece")}{(card.Blind ? "" : $" ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)})")}; you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
+        return [
+            .. typed.Select(
+            (piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];
 
         PieceEntry Entry(PieceText piece, Length length, Distance distance) =>
             new(chosen.Paddle, length, distance, TimeText.Read(piece.Time, distance, usual.Fits)) { Effort = piece.Effort };
@@ -104,8 +112,10 @@ internal static class LogCommand
     private static void Tell(CommandFrame frame, Workspace workspace, Outing outing, Chosen chosen)
     {
         frame.Out.WriteLine("Logged:");
-        HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id), chosen.Paddler.Unit);
-        if (Cautions.OfLogged(outing.Pieces.Select(piece => piece.Soreness).MaxBy(sore => sore?.Halves ?? -1), TuningSettings.Default.SorenessLimit) is { } caution)
+        HistoryText.Write(frame.Out, outing, chosen.Hull, workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id),
+            chosen.Paddler.Unit);
+        if (Cautions.OfLogged(outing.Pieces.Select(piece => piece.Soreness).MaxBy(sore => sore?.Halves ?? -1),
+            TuningSettings.Default.SorenessLimit) is { } caution)
             Wrapped.Write(frame.Out, caution, frame.ConsoleHost.Width, "Caution: ", 9);
         DoubtText.Write(frame, workspace, outing);
         frame.Out.WriteLine("See what changed: triallog next");

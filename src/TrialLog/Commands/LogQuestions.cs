@@ -26,14 +26,19 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
         LengthUnit unit = chosen.Paddler.Unit;
         GivenCard? card = OpenCard.Of(workspace, chosen);
         OutingDraft? kept = HalfTypedOuting.Of(workspace, chosen.Paddler);
-        bool keeps = kept is null || (kept.Editing is null && kept.Hull == chosen.Hull.Id.ToString() && kept.Paddle == chosen.Paddle.Id.ToString());
+        bool keeps = kept is null
+            || (kept.Editing is null && kept.Hull == chosen.Hull.Id.ToString() && kept.Paddle == chosen.Paddle.Id.ToString());
         OutingDraft before = kept is not null && keeps ? kept
-            : new(chosen.Paddler.Id, null, $"{workspace.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "", "", "", []);
+            : new(chosen.Paddler.Id, null, $"{workspace.Today:yyyy-MM-dd}", chosen.Hull.Id.ToString(), chosen.Paddle.Id.ToString(), "", "",
+                "", "", []);
         to.WriteLine($"{chosen.Paddler.Name}, {chosen.Hull.Name}, {chosen.Paddle.Name}. An empty answer takes what stands in [brackets].");
         if (kept is not null)
-            to.WriteLine(keeps ? "An outing is half typed; what you typed is there." : "Another outing is half typed on the screens; it is left as it is.");
-        if (!Question("Date", ReadDate(before.Date, out DateOnly day, out _) ? day : workspace.Today, date => $"{date:yyyy-MM-dd}", ReadDate, out DateOnly date)
-            || !Question("Wind, Beaufort", Typed<Beaufort>(before.Wind, Beaufort.TryParse), Text, Optional<Beaufort>(Beaufort.TryParse), out Beaufort? wind))
+            to.WriteLine(keeps ? "An outing is half typed; what you typed is there."
+                : "Another outing is half typed on the screens; it is left as it is.");
+        if (!Question("Date", ReadDate(before.Date, out DateOnly day, out _) ? day : workspace.Today, date => $"{date:yyyy-MM-dd}",
+            ReadDate, out DateOnly date)
+            || !Question("Wind, Beaufort", Typed<Beaufort>(before.Wind, Beaufort.TryParse), Text, Optional<Beaufort>(Beaufort.TryParse),
+                out Beaufort? wind))
             return null;
 
         bool keepsForLater = true;
@@ -44,10 +49,14 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
             int next = pieces.Count;
             bool byCard = card is not null && next < card.Card.Lengths.Count, hidden = byCard && card!.Blind;
             PieceDraft? typed = next < before.Pieces.Count ? before.Pieces[next] : null;
-            Length? length = !hidden && typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
-            Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse) ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
+            Length? length = !hidden && typed is not null && ReadLength(typed.Length, out Length? setTo, out _) ? setTo : byCard
+                ? card!.Card.Lengths[next] : pieces.LastOrDefault()?.Length;
+            Distance? distance = Typed<Distance>(typed?.Distance, Distance.TryParse)
+                ?? (byCard ? card!.Card.Distance : pieces.LastOrDefault()?.Distance);
             to.WriteLine($"Piece {next + 1}{(byCard ? " (by the card)" : "; an empty time ends")}");
-            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text, Optional<PieceTime>((string? text, out PieceTime value, out string? problem) => TimeText.TryRead(text, distance, usual.Fits, out value, out problem)), out PieceTime? time))
+            if (!Question("  Time", Typed<PieceTime>(typed?.Time, PieceTime.TryParse), Text,
+                Optional<PieceTime>((string? text, out PieceTime value, out string? problem) =>
+                TimeText.TryRead(text, distance, usual.Fits, out value, out problem)), out PieceTime? time))
                 return null;
             if (time is null && !byCard && pieces.Count > 0)
                 break;
@@ -59,7 +68,8 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
 
             if ((!hidden && !Question("  Length", length, value => value?.ToText(unit) ?? "", ReadLength, out length))
                 || !Question("  Distance", distance, value => value?.ToString() ?? "", Optional<Distance>(Distance.TryParse), out distance)
-                || !Question("  Effort, 0 to 10", Typed<Effort>(typed?.Effort, Effort.TryParse), Text, Optional<Effort>(Effort.TryParse), out Effort? effort))
+                || !Question("  Effort, 0 to 10", Typed<Effort>(typed?.Effort, Effort.TryParse), Text, Optional<Effort>(Effort.TryParse),
+                    out Effort? effort))
                 return null;
             if (length is null || distance is null)
             {
@@ -73,12 +83,21 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
             else
                 pieces.Add(piece);
             if (keeps)
-                HalfTypedOuting.Keep(workspace, before with { Date = $"{date:yyyy-MM-dd}", Wind = $"{wind}", Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)] });
+                HalfTypedOuting.Keep(
+                    workspace,
+                    before with
+                    {
+                        Date = $"{date:yyyy-MM-dd}",
+                        Wind = $"{wind}",
+                        Pieces = [.. pieces.Select(Draft), .. Planned(card, before).Skip(pieces.Count)]
+                    });
             if (usual.Doubt(piece.Distance, piece.Time) is { } doubt)
-                to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or change it later with: triallog edit");
+                to.WriteLine($"  That is {doubt} than your other pieces. If it is wrong, answer no at the end, or change it later " +
+                    $"with: triallog edit");
         }
 
-        if (!Question("Soreness of shoulder, elbow or back, 0 to 10", Typed<Soreness>(before.Soreness, Soreness.TryParse), Text, Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
+        if (!Question("Soreness of shoulder, elbow or back, 0 to 10", Typed<Soreness>(before.Soreness, Soreness.TryParse), Text,
+            Optional<Soreness>(Soreness.TryParse), out Soreness? soreness)
             || !Question("Notes", before.Notes.Length > 0 ? before.Notes : null, value => value ?? "", ReadText, out string? notes)
             || !Question("Save? yes or no", true, YesOrNo, ReadYes, out bool save)
             || (!save && keeps && !Question("Keep it for later? yes or no", true, YesOrNo, ReadYes, out keepsForLater)))
@@ -100,10 +119,12 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
 
     // What is left of the draft or the card comes after what was typed.
     private IEnumerable<PieceDraft> Planned(GivenCard? card, OutingDraft before) => before.Pieces.Count > 0 || card is null ? before.Pieces
-        : card.Card.Lengths.Select(length => new PieceDraft(null, length.Typed(chosen.Paddler.Unit), card.Card.Distance.ToString(), "", ""));
+        : card.Card.Lengths.Select(
+            length => new PieceDraft(null, length.Typed(chosen.Paddler.Unit), card.Card.Distance.ToString(), "", ""));
 
     private PieceDraft Draft(PieceEntry piece) =>
-        new(null, piece.Length.Typed(chosen.Paddler.Unit), piece.Distance.ToString(), piece.Time.ToString(), piece.Effort?.ToString() ?? "");
+        new(null, piece.Length.Typed(chosen.Paddler.Unit), piece.Distance.ToString(), piece.Time.ToString(),
+            piece.Effort?.ToString() ?? "");
 
     private static T? Typed<T>(string? text, Parser<T> parse) where T : struct => parse(text, out T value, out _) ? value : null;
 
@@ -152,7 +173,8 @@ internal sealed class LogQuestions(ConsoleHost surroundings, Workspace workspace
 
     private bool ReadDate(string text, out DateOnly date, out string? problem)
     {
-        problem = TextForms.Date(workspace.Today).TryRead(text, out date, out string? wrong) ? Plausible.ProblemWithDate(date, workspace.Today) : wrong;
+        problem = TextForms.Date(workspace.Today).TryRead(text, out date, out string? wrong)
+            ? Plausible.ProblemWithDate(date, workspace.Today) : wrong;
         return problem is null;
     }
 

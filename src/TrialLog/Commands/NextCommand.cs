@@ -25,12 +25,15 @@ internal static class NextCommand
     public static Command Build(CommandFrame frame)
     {
         TrialOptions trial = new();
-        Option<string?> lengths = PaddlerCommand.Text("--lengths", "A coach's lengths instead of the program's; both cards are kept.", "L,L,...");
+        Option<string?> lengths = PaddlerCommand.Text(
+            "--lengths", "A coach's lengths instead of the program's; both cards are kept.", "L,L,...");
         Option<string?> by = PaddlerCommand.Text("--by", "With --lengths: whose card it is.", "WHO");
         Option<string?> because = PaddlerCommand.Text("--because", "With --lengths: why.", "TEXT");
         Option<string?> blind = PaddlerCommand.Text("--blind", "The lengths go to the partner's file, letters to the paddler.", "FILE");
-        var command = new Command("next", "The next trial card, and what the log says so far.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
-        Option<string?> watch = PaddlerCommand.Text("--watch", "Also the card as a workout for the watch: a step a piece, named by its length, rests between.", "FILE.fit");
+        var command = new Command("next", "The next trial card, and what the log says so far.") { frame.Paddler, frame.Hull, frame.Paddle,
+            frame.Json };
+        Option<string?> watch = PaddlerCommand.Text(
+            "--watch", "Also the card as a workout for the watch: a step a piece, named by its length, rests between.", "FILE.fit");
         foreach (Option option in trial.All.Concat([lengths, by, because, blind, watch]))
             command.Options.Add(option);
         var week = new Coach.WeekOptions(command);
@@ -55,7 +58,9 @@ internal static class NextCommand
             CardWish wish = new()
             {
                 ThisOuting = trial.Read(parsed),
-                Lengths = parsed.GetValue(lengths) is { } text ? [.. text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(TextForms.Length(chosen.Paddler.Unit).Read)] : [],
+                Lengths = parsed.GetValue(lengths) is { } text
+                    ? [.. text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                    .Select(TextForms.Length(chosen.Paddler.Unit).Read)] : [],
                 By = parsed.GetValue(by),
                 Because = parsed.GetValue(because),
                 // While a blind card is open nothing shows its lengths, whatever is asked.
@@ -63,7 +68,8 @@ internal static class NextCommand
             };
             (Analysis analysis, GivenCard card) = NextOuting.For(workspace, chosen, wish);
             if (partner is not null)
-                NewFile.Write(workspace, partner, BlindWords.ForThePartner(card, chosen.Paddler, chosen.Hull.Name, chosen.Paddle.Name, workspace.Today));
+                NewFile.Write(workspace, partner,
+                    BlindWords.ForThePartner(card, chosen.Paddler, chosen.Hull.Name, chosen.Paddle.Name, workspace.Today));
             if (card.Blind && parsed.GetValue(watch) is not null)
                 throw new RequestException("A workout for the watch names its lengths; a blind card goes to your partner alone.");
             week.PutIntoCalendar(parsed, workspace, card.Blind ? [] : [analysis]);
@@ -82,6 +88,8 @@ internal static class NextCommand
         return command;
     }
 
-    private static string? Decided(Workspace workspace, Chosen chosen, Analysis analysis) => Decide.Latest(workspace, chosen) is not { } decision ? null
-        : $"{DecisionWords.Sentence(decision, chosen.Paddler.Unit)} {DecisionWords.After(decision, Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id)), analysis.Ideal.Length, chosen.Paddler.Unit)}";
+    private static string? Decided(Workspace workspace, Chosen chosen, Analysis analysis) =>
+        Decide.Latest(workspace, chosen) is not { } decision ? null
+        : $"{DecisionWords.Sentence(decision, chosen.Paddler.Unit)} " +
+            $"{DecisionWords.After(decision, Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id)), analysis.Ideal.Length, chosen.Paddler.Unit)}";
 }

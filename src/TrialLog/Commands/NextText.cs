@@ -22,7 +22,8 @@ internal static class NextText
     public static void Write(TextWriter to, Analysis analysis, GivenCard given, int width, string? decided = null)
     {
         bool sore = analysis.Standing == Standing.Sore;
-        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}   {Answer.Basis(analysis)}");
+        to.WriteLine($"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · " +
+            $"{Quoted.Visible(analysis.Paddle.Name)}   {Answer.Basis(analysis)}");
         to.WriteLine();
         if (decided is not null)
         {
@@ -45,7 +46,8 @@ internal static class NextText
         else if (given.Blind)
             WriteBlind(to, given.Card, width);
         else
-            WriteCard(to, given.Card, given.Reason, unit, width, given.By is null ? Answer.CardHeading(analysis) : $"{Quoted.Visible(given.By)}'s card");
+            WriteCard(to, given.Card, given.Reason, unit, width,
+                given.By is null ? Answer.CardHeading(analysis) : $"{Quoted.Visible(given.By)}'s card");
         if (given.By is not null && !given.Blind)
             Wrapped.Write(to, $"The log itself would ask for {Say.Order(given.OwnLengths, unit)}.", width, "  ", 2);
         foreach (string option in Answer.MorePieces(analysis))

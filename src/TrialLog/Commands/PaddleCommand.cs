@@ -28,7 +28,8 @@ internal static class PaddleCommand
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Workspace, string, PaddleDetails, bool, Paddle> act)
+    private static Command AddOrSet(
+        CommandFrame frame, string verb, string description, Func<Workspace, string, PaddleDetails, bool, Paddle> act)
     {
         var name = new Argument<string>("NAME");
         Option<string?> blade = PaddlerCommand.Text("--blade", "Blade length, tip to throat.", "L");
@@ -50,7 +51,8 @@ internal static class PaddleCommand
             if (parsed.GetValue(owner) is not null && parsed.GetValue(club))
                 throw new RequestException("A paddle is somebody's (--owner) or the club's (--club), not both.");
             string? whose = parsed.GetValue(owner);
-            Length? Measure(Option<string?> option) => parsed.GetValue(option) is { } text ? TextForms.Length(workspace.Unit).Read(text) : null;
+            Length? Measure(Option<string?> option) =>
+                parsed.GetValue(option) is { } text ? TextForms.Length(workspace.Unit).Read(text) : null;
             Paddle paddle = act(workspace, parsed.GetRequiredValue(name), new PaddleDetails
             {
                 Blade = Measure(blade),
@@ -78,7 +80,8 @@ internal static class PaddleCommand
             if (parsed.GetValue(frame.Json))
             {
                 Dictionary<Guid, string> names = workspace.Logbook.Paddlers().ToDictionary(paddler => paddler.Id, paddler => paddler.Name);
-                JsonOutput.Write<IReadOnlyList<PaddleFacts>>(frame.Out, [.. workspace.Logbook.Paddles().Select(paddle => PaddleFacts.Of(paddle, names))]);
+                JsonOutput.Write<IReadOnlyList<PaddleFacts>>(
+                    frame.Out, [.. workspace.Logbook.Paddles().Select(paddle => PaddleFacts.Of(paddle, names))]);
                 return;
             }
 
@@ -92,17 +95,21 @@ internal static class PaddleCommand
     {
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a paddle that no piece uses.") { name };
-        frame.OnDesk(command, (parsed, workspace) => frame.Out.WriteLine($"Removed the paddle {SetUpPaddle.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
+        frame.OnDesk(
+            command, (parsed, workspace) =>
+            frame.Out.WriteLine($"Removed the paddle {SetUpPaddle.Remove(workspace, parsed.GetRequiredValue(name)).Name}."));
         return command;
     }
 
     private static double? Area(string? text) => text is null ? null
-        : double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double area) ? area
+        : double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double area)
+            ? area
         : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not an area in square inches.");
 
     private static Command Owners(CommandFrame frame)
     {
-        var command = new Command("owners", "Say whose the paddles are, by who used what; asked once in a logbook from before paddles had owners.");
+        var command = new Command(
+            "owners", "Say whose the paddles are, by who used what; asked once in a logbook from before paddles had owners.");
         frame.OnDesk(command, (_, workspace) =>
         {
             IReadOnlyList<OwnerQuestion> questions = PaddleOwners.Questions(workspace);
@@ -119,16 +126,21 @@ internal static class PaddleCommand
                 Wrapped.Write(frame.Out, question.Says, frame.ConsoleHost.Width);
                 if (!frame.ConsoleHost.Interactive)
                 {
-                    frame.Out.WriteLine($"  triallog paddle set \"{name}\" {(question.Suggestion is { } likely ? $"--owner \"{Quoted.Visible(likely.Name)}\"" : question.UsedBy.Count > 1 ? "--club" : "--owner PADDLER")}");
+                    frame.Out.WriteLine(
+                        $"  triallog paddle set \"{name}\" " +
+                        $"{(question.Suggestion is { } likely ? $"--owner \"{Quoted.Visible(likely.Name)}\"" : question.UsedBy.Count > 1 ? "--club" : "--owner PADDLER")}");
                     continue;
                 }
 
-                frame.Out.Write($"  A paddler's name, club, or empty for {(question.Suggestion is { } owner ? Quoted.Visible(owner.Name) : question.UsedBy.Count > 1 ? "club" : "later")}: ");
+                frame.Out.Write($"  A paddler's name, club, or empty for " +
+                    $"{(question.Suggestion is { } owner ? Quoted.Visible(owner.Name) : question.UsedBy.Count > 1 ? "club" : "later")}: ");
                 frame.Out.Flush();
                 string answer = (frame.ConsoleHost.In.ReadLine() ?? throw new RequestException("Nothing was changed.")).Trim();
                 if (answer.Length == 0 && question.Suggestion is null && question.UsedBy.Count < 2)
                     continue;
-                answers.Add((question.Paddle, answer.Length == 0 ? question.Suggestion : answer.Equals("club", StringComparison.OrdinalIgnoreCase) ? null : workspace.PaddlerNamed(answer)));
+                answers.Add(
+                    (question.Paddle, answer.Length == 0 ? question.Suggestion : answer.Equals("club", StringComparison.OrdinalIgnoreCase)
+                    ? null : workspace.PaddlerNamed(answer)));
             }
 
             PaddleOwners.Answer(workspace, answers);
@@ -140,9 +152,11 @@ internal static class PaddleCommand
     {
         LengthUnit unit = workspace.Unit;
         string whose = paddle.BelongsToClub ? ", the club's"
-            : workspace.Logbook.Paddlers().FirstOrDefault(paddler => paddler.Id == paddle.OwnerId) is { } owner ? $", {Quoted.Visible(owner.Name)}'s" : "";
+            : workspace.Logbook.Paddlers().FirstOrDefault(paddler => paddler.Id == paddle.OwnerId) is { } owner
+                ? $", {Quoted.Visible(owner.Name)}'s" : "";
         frame.Out.WriteLine($"{Quoted.Visible(paddle.Name)}: blade {paddle.Blade.ToText(unit)}, " + (paddle.IsFixed
             ? $"fixed at {paddle.Longest.ToText(unit)}"
-            : $"{paddle.Shortest.ToText(unit)} to {paddle.Longest.ToText(unit)} by {paddle.Step.ToText(unit)}") + (paddle.Steering ? ", for steering" : "") + whose);
+            : $"{paddle.Shortest.ToText(unit)} to {paddle.Longest.ToText(unit)} by {paddle.Step.ToText(unit)}")
+                + (paddle.Steering ? ", for steering" : "") + whose);
     }
 }

@@ -30,7 +30,8 @@ internal static class PaddlerCommand
         return command;
     }
 
-    private static Command AddOrSet(CommandFrame frame, string verb, string description, Func<Workspace, string, PaddlerDetails, bool, Paddler> act)
+    private static Command AddOrSet(
+        CommandFrame frame, string verb, string description, Func<Workspace, string, PaddlerDetails, bool, Paddler> act)
     {
         var name = new Argument<string>("NAME");
         BodyOptions body = new();
@@ -55,8 +56,10 @@ internal static class PaddlerCommand
             LengthUnit? chosen = TextForms.Unit.ReadIfAny(parsed.GetValue(unit));
             LengthUnit bare = chosen ?? (verb == "set" ? workspace.PaddlerNamed(parsed.GetRequiredValue(name)).Unit : workspace.Unit);
             PaddlerDetails told = body.Read(parsed, bare);
-            double? Percent(Option<string?> option) => Spelling.IsNone(parsed.GetValue(option)) ? null : PercentText(parsed.GetValue(option));
-            PaddlerFields Clears(Option<string?> option, PaddlerFields field) => Spelling.IsNone(parsed.GetValue(option)) ? field : PaddlerFields.None;
+            double? Percent(Option<string?> option) =>
+                Spelling.IsNone(parsed.GetValue(option)) ? null : PercentText(parsed.GetValue(option));
+            PaddlerFields Clears(Option<string?> option, PaddlerFields field) =>
+                Spelling.IsNone(parsed.GetValue(option)) ? field : PaddlerFields.None;
             Paddler paddler = act(workspace, parsed.GetRequiredValue(name), told with
             {
                 NewName = verb == "set" ? parsed.GetValue(rename) : null,
@@ -65,7 +68,8 @@ internal static class PaddlerCommand
                 SwapsOnWater = TextForms.YesOrNo.ReadIfAny(parsed.GetValue(swaps)),
                 WorthwhilePercent = Percent(worthwhile),
                 Trials = trials.Read(parsed) with { PricePercent = Percent(price) },
-                ClearToo = told.ClearToo | trials.Cleared(parsed) | Clears(goal, PaddlerFields.Goal) | Clears(worthwhile, PaddlerFields.Worthwhile) | Clears(price, PaddlerFields.Price),
+                ClearToo = told.ClearToo | trials.Cleared(parsed) | Clears(goal, PaddlerFields.Goal) | Clears(
+                    worthwhile, PaddlerFields.Worthwhile) | Clears(price, PaddlerFields.Price),
             }, parsed.GetValue(frame.NewName));
             frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: {StartWords.InASoloHull(StartLength.Of(paddler), paddler.Unit)}.");
             foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))
@@ -82,16 +86,20 @@ internal static class PaddlerCommand
         var into = new Argument<string>("INTO") { Description = "The record that stays." };
         var keep = new Option<bool>("--keep") { Description = "Where the two differ, keep what INTO says." };
         var take = new Option<bool>("--take") { Description = "Where the two differ, take what NAME says." };
-        var command = new Command("join", "Make one paddler of two records of one person; undo parts them again.") { from, into, keep, take };
+        var command = new Command("join", "Make one paddler of two records of one person; undo parts them again.") { from, into,
+            keep, take };
         frame.OnDesk(command, (parsed, workspace) =>
         {
-            Paddler other = workspace.PaddlerNamed(parsed.GetRequiredValue(from)), stays = workspace.PaddlerNamed(parsed.GetRequiredValue(into));
+            Paddler other = workspace.PaddlerNamed(parsed.GetRequiredValue(from)),
+                stays = workspace.PaddlerNamed(parsed.GetRequiredValue(into));
             IReadOnlyList<JoinQuestion> questions = JoinPaddlers.Questions(workspace, stays, other);
             HashSet<JoinQuestion> takes = parsed.GetValue(take) ? [.. questions] : [];
             if (questions.Count > 0 && !parsed.GetValue(keep) && !parsed.GetValue(take))
             {
                 if (!frame.ConsoleHost.Interactive)
-                    throw new RequestException($"They differ: {string.Join("; ", questions.Select(one => $"{one.Field} {one.Ours} or {one.Theirs}"))}. Keep what {stays.Name} has with --keep, or take what {other.Name} has with --take.");
+                    throw new RequestException(
+                        $"They differ: {string.Join("; ", questions.Select(one => $"{one.Field} {one.Ours} or {one.Theirs}"))}. Keep " +
+                        $"what {stays.Name} has with --keep, or take what {other.Name} has with --take.");
                 foreach (JoinQuestion question in questions)
                 {
                     if (Asks(frame, $"{question.Field}: (k)eep {question.Ours} or (t)ake {question.Theirs}? ", 'k', 't') == 't')
@@ -100,7 +108,8 @@ internal static class PaddlerCommand
             }
 
             Paddler joined = JoinPaddlers.Join(workspace, stays, other, takes.Contains);
-            frame.Out.WriteLine($"{Quoted.Visible(other.Name)} is {Quoted.Visible(joined.Name)} now: {Say.Count(workspace.Logbook.Outings(joined.Id).Count, "outing")}. To undo: triallog undo");
+            frame.Out.WriteLine($"{Quoted.Visible(other.Name)} is {Quoted.Visible(joined.Name)} now: " +
+                $"{Say.Count(workspace.Logbook.Outings(joined.Id).Count, "outing")}. To undo: triallog undo");
         });
         return command;
     }
@@ -123,7 +132,8 @@ internal static class PaddlerCommand
     /// <summary>A percentage as it is typed: <c>0.3</c>, <c>0,3 %</c>.</summary>
     /// <exception cref="InvalidValueException">It is no number.</exception>
     internal static double? PercentText(string? text) => string.IsNullOrWhiteSpace(text) ? null
-        : double.TryParse(text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.'), System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out double percent)
+        : double.TryParse(text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.'), System.Globalization.NumberStyles.AllowDecimalPoint,
+            System.Globalization.CultureInfo.InvariantCulture, out double percent)
             ? percent
             : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a percentage; write it like 0.3.");
 
@@ -155,9 +165,11 @@ internal static class PaddlerCommand
         var name = new Argument<string>("NAME");
         var command = new Command("remove", "Remove a paddler with all outings; undo brings them back.") { name };
         frame.OnDesk(command, (parsed, workspace) =>
-            frame.Out.WriteLine($"Removed {SetUpPaddler.Remove(workspace, parsed.GetRequiredValue(name)).Name} with all outings. To undo: triallog undo"));
+            frame.Out.WriteLine(
+                $"Removed {SetUpPaddler.Remove(workspace, parsed.GetRequiredValue(name)).Name} with all outings. To undo: triallog undo"));
         return command;
     }
 
-    internal static Option<string?> Text(string name, string description, string value) => new(name) { Description = description, HelpName = value };
+    internal static Option<string?> Text(string name, string description, string value) =>
+        new(name) { Description = description, HelpName = value };
 }

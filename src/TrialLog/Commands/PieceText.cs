@@ -17,7 +17,8 @@ internal sealed record PieceText(Length? Length, Distance? Distance, string Time
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         return parts.Length switch
         {
-            1 => PieceTime.TryParse(parts[0], out _, out string? problem) ? new(null, null, parts[0], null) : throw new InvalidValueException($"{problem} A piece is {Form}."),
+            1 => PieceTime.TryParse(parts[0], out _, out string? problem) ? new(null, null, parts[0], null)
+                : throw new InvalidValueException($"{problem} A piece is {Form}."),
             2 => new(null, null, parts[0], TextForms.Effort.Read(parts[1])),
             3 or 4 => new(
                 TextForms.Length(bare).Read(parts[0]), TextForms.Distance.Read(parts[1]), parts[2],

@@ -18,7 +18,8 @@ internal static class ProgressCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var command = new Command("progress", "How the best length and its range moved, outing by outing.") { frame.Paddler, frame.Hull, frame.Paddle, frame.Json };
+        var command = new Command("progress", "How the best length and its range moved, outing by outing.") { frame.Paddler, frame.Hull,
+            frame.Paddle, frame.Json };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
@@ -30,12 +31,15 @@ internal static class ProgressCommand
             }
 
             LengthUnit unit = chosen.Paddler.Unit;
-            frame.Out.WriteLine($"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}");
+            frame.Out.WriteLine(
+                $"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}");
             frame.Out.WriteLine();
             double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
             ProgressText.Write(frame.Out, points, worthwhile, unit, frame.ConsoleHost.Width);
             frame.Out.WriteLine();
-            foreach (string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.ConsoleHost.Width - 1, 100), 16, StrokesOf.Environment(frame.ConsoleHost.Environment)).Lines())
+            foreach (
+                string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.ConsoleHost.Width - 1, 100), 16,
+                StrokesOf.Environment(frame.ConsoleHost.Environment)).Lines())
                 frame.Out.WriteLine(line.TrimEnd());
         });
         return command;

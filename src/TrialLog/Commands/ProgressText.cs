@@ -17,7 +17,8 @@ internal static class ProgressText
         to.WriteLine($"  {outing,-14}  {best,-11}  {range,-18}  {gain,-11}  {chance}");
         foreach (ProgressPoint point in points)
         {
-            to.WriteLine($"  {SearchWords.After(point),-14}  {Say.Length(point.Best, unit),-11}  {Say.Range(point.LikelyLow, point.LikelyHigh, unit),-18}  "
+            to.WriteLine($"  {SearchWords.After(point),-14}  {Say.Length(point.Best, unit),-11}  " +
+                $"{Say.Range(point.LikelyLow, point.LikelyHigh, unit),-18}  "
                 + $"{Say.Percent(point.GainLeftPercent),-11}  {Say.Chance(point.ProbabilityWorthwhileLeft)}");
         }
     }

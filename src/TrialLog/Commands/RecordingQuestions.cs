@@ -16,7 +16,8 @@ namespace TrialLog.Commands;
 /// <summary>Lets a person correct the pieces found in a recording, and asks what it cannot tell.</summary>
 internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit unit)
 {
-    private const string Words = "save · drop N · keep N · merge N (with the next) · split N M:SS · move N start|end M:SS · add M:SS M:SS · undo · as out-and-back|one-way|easy-way-back|watch · yes · lengths L,L,… · effort E · soreness S · wind B · quit";
+    private const string Words = "save · drop N · keep N · merge N (with the next) · split N M:SS · move N start|end M:SS · add M:SS " +
+        "M:SS · undo · as out-and-back|one-way|easy-way-back|watch · yes · lengths L,L,… · effort E · soreness S · wind B · quit";
 
     /// <summary>The recording and the answers as settled, or null where the user quits.</summary>
     public (RecordedOuting Recording, RecordingAnswers Answers)? Ask(RecordedOuting recording, RecordingAnswers answers)
@@ -42,7 +43,8 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
                         surroundings.Out.WriteLine("Say the length of each piece first: lengths L,L,…");
                         continue;
                     case "save" or "s" when recording.Questions is [var question, ..]:
-                        Wrapped.Write(surroundings.Out, question.Says + (question.CanBeConfirmed ? " If it is right as shown: yes" : ""), surroundings.Width);
+                        Wrapped.Write(surroundings.Out, question.Says + (question.CanBeConfirmed ? " If it is right as shown: yes" : ""),
+                            surroundings.Width);
                         continue;
                     case "yes" or "y":
                         if (recording.Questions.FirstOrDefault(q => q.CanBeConfirmed) is { } answered)
@@ -63,24 +65,26 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
         }
     }
 
-    private (RecordedOuting, RecordingAnswers) Corrected(RecordedOuting recording, RecordingAnswers answers, string verb, string[] words) => verb switch
-    {
-        "drop" => (recording.Drop(MendRecording.Place(recording, words[1])), answers),
-        "keep" => (recording.Keep(MendRecording.Place(recording, words[1])), answers),
-        "merge" => (recording.Merge(MendRecording.Place(recording, words[1])), answers),
-        "split" => (recording.Split(MendRecording.Place(recording, words[1]), At(words[2])), answers),
-        "move" => (Moved(recording, MendRecording.Place(recording, words[1]), words[2], At(words[3])), answers),
-        "add" => (recording.Add(At(words[1]), At(words[2])), answers),
-        "undo" => (recording.Before ?? throw new InvalidValueException("There is nothing to undo."), answers),
-        "as" => (recording.As(RecordingWords.Shape(words[1])), answers),
-        "lengths" => WithLengths(recording, answers, [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))]),
-        "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
-        "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
-        "wind" => (recording, answers with { Wind = TextForms.Wind.Read(words[1]) }),
-        _ => throw new InvalidValueException($"“{Quoted.Brief(verb)}” is none of: {Words}"),
-    };
+    private (RecordedOuting, RecordingAnswers) Corrected(RecordedOuting recording, RecordingAnswers answers, string verb, string[] words) =>
+        verb switch
+        {
+            "drop" => (recording.Drop(MendRecording.Place(recording, words[1])), answers),
+            "keep" => (recording.Keep(MendRecording.Place(recording, words[1])), answers),
+            "merge" => (recording.Merge(MendRecording.Place(recording, words[1])), answers),
+            "split" => (recording.Split(MendRecording.Place(recording, words[1]), At(words[2])), answers),
+            "move" => (Moved(recording, MendRecording.Place(recording, words[1]), words[2], At(words[3])), answers),
+            "add" => (recording.Add(At(words[1]), At(words[2])), answers),
+            "undo" => (recording.Before ?? throw new InvalidValueException("There is nothing to undo."), answers),
+            "as" => (recording.As(RecordingWords.Shape(words[1])), answers),
+            "lengths" => WithLengths(recording, answers, [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))]),
+            "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
+            "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
+            "wind" => (recording, answers with { Wind = TextForms.Wind.Read(words[1]) }),
+            _ => throw new InvalidValueException($"“{Quoted.Brief(verb)}” is none of: {Words}"),
+        };
 
-    private static (RecordedOuting, RecordingAnswers) WithLengths(RecordedOuting recording, RecordingAnswers answers, IReadOnlyList<Length> typed) =>
+    private static (RecordedOuting, RecordingAnswers) WithLengths(
+        RecordedOuting recording, RecordingAnswers answers, IReadOnlyList<Length> typed) =>
         (ImportRecording.HeldAgainst(recording, typed, null), answers with { Lengths = typed });
 
     private static RecordedOuting Moved(RecordedOuting recording, int piece, string edge, TimeSpan to) => edge.ToLowerInvariant() switch

@@ -17,13 +17,16 @@ internal static class RecordingText
 
     public static void Write(TextWriter to, RecordedOuting recording, IReadOnlyList<Length> lengths, LengthUnit unit, int width)
     {
-        to.WriteLine($"{recording.FileName}: {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, {Clock(recording.Duration)}. {recording.ClockNote}");
+        to.WriteLine($"{recording.FileName}: {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, {Clock(recording.Duration)}. " +
+            $"{recording.ClockNote}");
         if (!recording.Mended.IsNothing)
             to.WriteLine(recording.Mended.ToString());
         to.WriteLine();
         IReadOnlyList<SpeedPoint> speeds = recording.SpeedSeries(Math.Min(width - 2, 100));
         double fastest = Math.Max(0.1, speeds.Max(point => point.MetresPerSecond ?? 0));
-        to.WriteLine("  " + string.Concat(speeds.Select(point => Bars[(int)Math.Round((point.MetresPerSecond ?? 0) / fastest * (Bars.Length - 1))])));
+        to.WriteLine(
+            "  " + string.Concat(
+            speeds.Select(point => Bars[(int)Math.Round((point.MetresPerSecond ?? 0) / fastest * (Bars.Length - 1))])));
         to.WriteLine($"  speed from start to end, up to {fastest:0.0} m/s");
         to.WriteLine();
         to.WriteLine("   #  from      to        distance  time      pace       error  course      length");
@@ -34,8 +37,10 @@ internal static class RecordingText
             string length = !piece.Kept ? $"left out: {piece.LeftOutBecause}" : next < lengths.Count ? lengths[next].ToText(unit) : "?";
             if (piece.Kept)
                 next++;
-            to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  {Say.Clock(piece.Time.Seconds),-8}  "
-                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {piece.SpeedErrorPercent,4:0.0}%  {TextForms.Course.Write(piece.Course),-10}  {length}");
+            to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  " +
+                $"{Say.Clock(piece.Time.Seconds),-8}  "
+                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {piece.SpeedErrorPercent,4:0.0}%  "
+                + $"{TextForms.Course.Write(piece.Course),-10}  {length}");
             foreach (string remark in piece.Remarks)
                 Wrapped.Write(to, remark, width, "      ", 6);
         }
@@ -47,5 +52,6 @@ internal static class RecordingText
         to.WriteLine();
     }
 
-    internal static string Clock(TimeSpan time) => time.TotalSeconds < 1 ? "0:00" : PieceTime.FromSeconds(Math.Floor(time.TotalSeconds)).ToString();
+    internal static string Clock(TimeSpan time) =>
+        time.TotalSeconds < 1 ? "0:00" : PieceTime.FromSeconds(Math.Floor(time.TotalSeconds)).ToString();
 }

@@ -24,7 +24,8 @@ internal sealed class TerminalWriter(TextWriter to) : TextWriter
 
     /// <inheritdoc/>
     public override void Write(string? value) =>
-        to.Write(value is null || !value.Any(PlainText.DrivesATerminal) ? value : string.Concat(value.Select(c => PlainText.DrivesATerminal(c) ? Replacement : c)));
+        to.Write(value is null || !value.Any(PlainText.DrivesATerminal) ? value
+            : string.Concat(value.Select(c => PlainText.DrivesATerminal(c) ? Replacement : c)));
 
     /// <inheritdoc/>
     public override void WriteLine(string? value)

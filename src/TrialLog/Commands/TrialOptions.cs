@@ -36,8 +36,10 @@ internal sealed class TrialOptions
     /// <summary>What was given as <c>none</c>.</summary>
     public PaddlerFields Cleared(ParseResult parsed)
     {
-        PaddlerFields Clears(Option<string?> option, PaddlerFields field) => Spelling.IsNone(parsed.GetValue(option)) ? field : PaddlerFields.None;
-        return Clears(_pieces, PaddlerFields.Pieces) | Clears(_distance, PaddlerFields.Distance) | Clears(_minutes, PaddlerFields.Minutes) | Clears(_timed, PaddlerFields.TimedBy);
+        PaddlerFields Clears(Option<string?> option, PaddlerFields field) =>
+            Spelling.IsNone(parsed.GetValue(option)) ? field : PaddlerFields.None;
+        return Clears(_pieces, PaddlerFields.Pieces) | Clears(_distance, PaddlerFields.Distance) | Clears(
+            _minutes, PaddlerFields.Minutes) | Clears(_timed, PaddlerFields.TimedBy);
     }
 
     private static int? Whole(string? text, string what) => text is null ? null

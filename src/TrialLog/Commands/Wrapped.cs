@@ -6,7 +6,9 @@ namespace TrialLog.Commands;
 /// <summary>Text in lines of a given width, broken between words.</summary>
 internal static class Wrapped
 {
-    /// <summary>Writes the text, each line but the first after <paramref name="hanging"/> blanks; the first after <paramref name="first"/>.</summary>
+    /// <summary>
+    /// Writes the text, each line but the first after <paramref name="hanging"/> blanks; the first after <paramref name="first"/>.
+    /// </summary>
     public static void Write(TextWriter to, string text, int width, string first = "", int hanging = 0)
     {
         // The first line's lead may differ in width from the others' blanks, so it is broken off first.

@@ -186,7 +186,8 @@ internal static class CurvePlot
         foreach (double tick in up.RoundValues(Math.Max(2, curveRows / 3)))
         {
             int row = up.Dot(tick) / 4;
-            string label = string.Create(CultureInfo.InvariantCulture, $"{(tick < -1e-9 ? "−" : tick > 1e-9 ? "+" : "")}{Math.Abs(tick):0.0#} %");
+            string label = string.Create(CultureInfo.InvariantCulture,
+                $"{(tick < -1e-9 ? "−" : tick > 1e-9 ? "+" : "")}{Math.Abs(tick):0.0#} %");
             sketch.Text(Gutter - 1 - label.Length, row, label, Ink.Label);
             sketch.Text(Gutter, row, "┤", Ink.Axis);
         }

@@ -2,7 +2,9 @@ using TrialLog.Domain.Log;
 
 namespace TrialLog.Plots;
 
-/// <summary>What a cell of a picture shows. Where it is shown, each has a colour; without colour the glyph alone tells them apart.</summary>
+/// <summary>
+/// What a cell of a picture shows. Where it is shown, each has a colour; without colour the glyph alone tells them apart.
+/// </summary>
 internal enum Ink
 {
     /// <summary>Nothing.</summary>

@@ -21,7 +21,8 @@ internal static class Legend
 
         int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
         LengthUnit unit = analysis.Paddler.Unit;
-        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? ", where you are now" : "")}", Ink.Best) + 3;
+        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? ", where you are now" : "")}",
+            Ink.Best) + 3;
         if (!same)
             column = sketch.Text(column, row, $"▲ now {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;
         if (sketch.Columns >= 96)

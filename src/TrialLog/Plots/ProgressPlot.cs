@@ -17,7 +17,8 @@ internal static class ProgressPlot
     /// <param name="columns">Width in cells.</param>
     /// <param name="rows">Height in cells.</param>
     /// <param name="strokes">The glyphs that the terminal has.</param>
-    public static Sketch Draw(IReadOnlyList<ProgressPoint> points, LengthUnit unit, double worthwhilePercent, int columns, int rows, Strokes strokes)
+    public static Sketch Draw(IReadOnlyList<ProgressPoint> points, LengthUnit unit, double worthwhilePercent, int columns, int rows,
+        Strokes strokes)
     {
         var sketch = new Sketch(Math.Max(24, columns), Math.Max(10, rows), strokes);
         if (points.Count == 0)

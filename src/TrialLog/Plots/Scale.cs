@@ -28,7 +28,9 @@ internal readonly record struct Scale(double From, double To, int FirstDot, int 
             yield return tick * step;
     }
 
-    /// <summary>The tick lengths of an axis in inches that carries one every <paramref name="dotsApart"/> dots or more, in the paddler's unit.</summary>
+    /// <summary>
+    /// The tick lengths of an axis in inches that carries one every <paramref name="dotsApart"/> dots or more, in the paddler's unit.
+    /// </summary>
     public IEnumerable<(double Inches, string Label)> Lengths(LengthUnit unit, int dotsApart)
     {
         double perUnit = unit == LengthUnit.Centimetres ? 1 / 2.54 : 1;

@@ -124,7 +124,8 @@ internal sealed class Sketch
         get
         {
             if (_marks[row, column] != 0 && _text[row, column].Ink is Ink.Blank or Ink.Axis)
-                return new(_strokes == Strokes.Fine ? Quarters[_marks[row, column]] : _markCounts[row, column] > 1 ? '8' : 'o', _markInk[row, column]);
+                return new(_strokes == Strokes.Fine ? Quarters[_marks[row, column]] : _markCounts[row, column] > 1 ? '8' : 'o',
+                    _markInk[row, column]);
             if (_text[row, column].Glyph != '\0')
                 return _text[row, column];
             return _dots[row, column] == 0 ? PlotCell.Empty : new(DotGlyph(row, column), _dotInk[row, column]);

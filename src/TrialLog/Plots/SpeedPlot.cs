@@ -20,7 +20,8 @@ internal static class SpeedPlot
     {
         var sketch = new Sketch(Math.Max(24, columns), Math.Max(5, rows), strokes);
         int axisRow = sketch.Rows - 2;
-        var across = new Scale(0, Math.Max(1, recording.Duration.TotalSeconds), (Gutter + 1) * Sketch.DotsAcross, sketch.Columns * Sketch.DotsAcross - 3);
+        var across = new Scale(0, Math.Max(1, recording.Duration.TotalSeconds), (Gutter + 1) * Sketch.DotsAcross,
+            sketch.Columns * Sketch.DotsAcross - 3);
         Speeds(sketch, recording.SpeedSeries((sketch.Columns - Gutter - 2) * Sketch.DotsAcross), across, axisRow);
         Times(sketch, recording.Duration, across, axisRow);
         Pieces(sketch, recording.Proposals, here, across, axisRow);
@@ -46,7 +47,8 @@ internal static class SpeedPlot
         for (int index = 0; index + 1 < speeds.Count; index++)
         {
             if (speeds[index].MetresPerSecond is { } speed && speeds[index + 1].MetresPerSecond is { } next)
-                sketch.Line(across.Dot(speeds[index].At.TotalSeconds), up.Dot(speed), across.Dot(speeds[index + 1].At.TotalSeconds), up.Dot(next), Ink.Curve);
+                sketch.Line(across.Dot(speeds[index].At.TotalSeconds), up.Dot(speed), across.Dot(speeds[index + 1].At.TotalSeconds),
+                    up.Dot(next), Ink.Curve);
         }
     }
 

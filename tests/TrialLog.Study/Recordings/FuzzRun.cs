@@ -25,7 +25,8 @@ internal static class FuzzRun
             }
         }
 
-        output.WriteLine($"{seed - firstSeed} files (seeds {firstSeed} to {seed - 1}): {read} read, {seed - firstSeed - read - failures} refused, {failures} failed; slowest {slowest:0.00} s.");
+        output.WriteLine($"{seed - firstSeed} files (seeds {firstSeed} to {seed - 1}): {read} read, {seed - firstSeed - read - failures} " +
+            $"refused, {failures} failed; slowest {slowest:0.00} s.");
         return failures == 0 ? 0 : 1;
     }
 }

@@ -25,7 +25,8 @@ internal static class RecordingsStudy
     /// <summary>Prints the tables; 0.</summary>
     public static int Run(TextWriter output, int outings, int seed)
     {
-        output.WriteLine("| watch | outings | all pieces found | pieces | edges within 5 s | speed within 0.3 % | the watch alone | mean speed error | sd | 95 % of current errors |");
+        output.WriteLine("| watch | outings | all pieces found | pieces | edges within 5 s | speed within 0.3 % | the watch alone | mean " +
+            "speed error | sd | 95 % of current errors |");
         output.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
         foreach ((string name, WatchFaults watch) in Watches)
         {
@@ -37,13 +38,17 @@ internal static class RecordingsStudy
         output.WriteLine("| a day at one sample a second | file, MB | seconds | allocated in all, MB | pieces found |");
         output.WriteLine("|---|---|---|---|---|");
         IReadOnlyList<RecordedPoint> day = LongDay.Points(24);
-        foreach ((string name, byte[] file) in new[] { ("FIT", FitWriter.Activity(day, [], null)), ("GPX", XmlWriting.Gpx(day, "day")), ("TCX", XmlWriting.Tcx(day, [])) })
+        foreach (
+            (string name, byte[] file) in new[] { ("FIT", FitWriter.Activity(day, [], null)), ("GPX", XmlWriting.Gpx(day, "day")),
+            ("TCX", XmlWriting.Tcx(day, [])) })
         {
             long before = GC.GetAllocatedBytesForCurrentThread();
             var clock = Stopwatch.StartNew();
             int found = RecordingReader.Read(new MemoryStream(file), "day").Kept.Count;
             double allocated = (GC.GetAllocatedBytesForCurrentThread() - before) / 1e6;
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {name} | {file.Length / 1e6:0.0} | {clock.Elapsed.TotalSeconds:0.00} | {allocated:0} | {found} |"));
+            output.WriteLine(
+                string.Create(CultureInfo.InvariantCulture,
+                $"| {name} | {file.Length / 1e6:0.0} | {clock.Elapsed.TotalSeconds:0.00} | {allocated:0} | {found} |"));
         }
 
         return 0;
@@ -59,6 +64,10 @@ internal static class RecordingsStudy
         int pieces = scores.Sum(s => s.True), right = scores.Count(s => s.Found == s.True);
         double mean = speeds.Average(), deviation = Math.Sqrt(speeds.Sum(e => (e - mean) * (e - mean)) / (speeds.Length - 1));
         return string.Create(CultureInfo.InvariantCulture,
-            $"| {name} | {scores.Count} | {100.0 * right / scores.Count:0.0} % | {pieces} | {100.0 * edges.Count(e => Math.Abs(e) <= 5) / (2 * pieces):0.0} % | {100.0 * speeds.Count(e => Math.Abs(e) <= 0.3) / pieces:0.0} % | {100.0 * scores.SelectMany(s => s.WatchErrors).Count(e => Math.Abs(e) <= 0.3) / pieces:0.0} % | {mean:+0.000;-0.000} % | {deviation:0.000} % | {currents[(int)(0.95 * (currents.Length - 1))]:0.000} m/s |");
+            $"| {name} | {scores.Count} | {100.0 * right / scores.Count:0.0} % | {pieces} | " +
+                $"{100.0 * edges.Count(e => Math.Abs(e) <= 5) / (2 * pieces):0.0} % | " +
+                $"{100.0 * speeds.Count(e => Math.Abs(e) <= 0.3) / pieces:0.0} % | " +
+                $"{100.0 * scores.SelectMany(s => s.WatchErrors).Count(e => Math.Abs(e) <= 0.3) / pieces:0.0} % | {mean:+0.000;-0.000} % " +
+                $"| {deviation:0.000} % | {currents[(int)(0.95 * (currents.Length - 1))]:0.000} m/s |");
     }
 }

@@ -10,7 +10,9 @@ using TrialLog.Reports.Coach;
 
 namespace TrialLog.Study.Samples;
 
-/// <summary><c>csv-speed</c>: how fast a long CSV is read and laid beside a logbook, and how much memory that takes. Without the store.</summary>
+/// <summary>
+/// <c>csv-speed</c>: how fast a long CSV is read and laid beside a logbook, and how much memory that takes. Without the store.
+/// </summary>
 internal static class CsvSpeedCommand
 {
     public static Command Create()
@@ -46,7 +48,9 @@ internal static class CsvSpeedCommand
             if (!additions.AddsNothing || additions.PiecesAlreadyThere != rows)
                 throw new InvalidOperationException("The file imported again added something: " + additions.Says());
 
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{rows:N0} rows, {new FileInfo(file).Length / 1e6:0.0} MB; medians of {runs} runs"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture,
+                $"{rows:N0} rows, {new FileInfo(file).Length / 1e6:0.0} MB; medians of {runs} runs"));
             Tell("read", read);
             Tell("lay beside an empty logbook", assemble);
             Tell("lay beside the same logbook", again);
@@ -67,11 +71,13 @@ internal static class CsvSpeedCommand
     {
         Random random = new(1);
         using StreamWriter text = new(file);
-        text.WriteLine("paddler,date,outing,piece,hull,paddle,length_in,distance_m,time,effort,heart_rate,stroke_rate,wind,course,soreness,notes");
+        text.WriteLine(
+            "paddler,date,outing,piece,hull,paddle,length_in,distance_m,time,effort,heart_rate,stroke_rate,wind,course,soreness,notes");
         for (int row = 0; row < rows; row++)
         {
             int outing = row / 4, paddler = outing / 1000;
-            string length = (48 + 0.25 * random.Next(17)).ToString(CultureInfo.InvariantCulture), time = PieceTime.FromSeconds(300 + random.Next(600) / 10.0).ToString();
+            string length = (48 + 0.25 * random.Next(17)).ToString(CultureInfo.InvariantCulture),
+                time = PieceTime.FromSeconds(300 + random.Next(600) / 10.0).ToString();
             string notes = row % 10 == 0 ? "\"short, with a comma\"" : "";
             text.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"Paddler {paddler},{new DateOnly(2020, 1, 1).AddDays(outing % 1000 * 2):yyyy-MM-dd},am,{row % 4 + 1},OC1,Heron,{length},1000,{time},6,{130 + random.Next(30)},{50 + random.Next(20)},{outing % 6},round-trip,0,{notes}"));

@@ -8,7 +8,9 @@ internal static class SamplesCommand
 {
     public static Command Create()
     {
-        Option<DirectoryInfo> folder = new("--out") { Description = "Folder to write to.", DefaultValueFactory = _ => new DirectoryInfo("sample-sessions") };
+        Option<DirectoryInfo> folder = new(
+            "--out")
+        { Description = "Folder to write to.", DefaultValueFactory = _ => new DirectoryInfo("sample-sessions") };
         Command command = new("samples", "Makes the sample sessions: invented logbooks as CSV.") { folder };
         command.SetAction(parsed =>
         {

@@ -20,7 +20,11 @@ internal static class InventedLog
             Longest = Length.FromInches(53),
             Step = Length.FromInches(0.25),
         };
-        var paddler = new Paddler { Id = Guid.NewGuid(), Name = "Ilse Maro", Body = new BodyMeasures { SeatedReach = Length.FromInches(50.5) } };
+        var paddler = new Paddler
+        {
+            Id = Guid.NewGuid(), Name = "Ilse Maro",
+            Body = new BodyMeasures { SeatedReach = Length.FromInches(50.5) }
+        };
         using LogbookFile logbook = LogbookFile.Open(path);
         logbook.Change("Invented a log", log =>
         {
@@ -50,7 +54,8 @@ internal static class InventedLog
                     PaddleId = paddle.Id,
                     Length = Length.FromInches(length),
                     Distance = Distance.FromMetres(1000),
-                    Time = PieceTime.FromSeconds(Math.Round(330 + conditions + index + random.NextDouble() * 6 + (length - 49.75) * (length - 49.75) * 1.4, 1)),
+                    Time = PieceTime.FromSeconds(
+                        Math.Round(330 + conditions + index + random.NextDouble() * 6 + (length - 49.75) * (length - 49.75) * 1.4, 1)),
                     Effort = Effort.FromPoints(6),
                     Soreness = Soreness.FromPoints(number % 3),
                 }),

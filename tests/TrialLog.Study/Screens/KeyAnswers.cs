@@ -26,7 +26,8 @@ internal static class KeyAnswers
         app.Init(DriverRegistry.Names.ANSI);
         app.Driver!.SetScreenSize(140, 45);
         var environment = new Dictionary<string, string> { ["LANG"] = "C.UTF-8" };
-        using ShellWindow window = ScreensProgram.Window(app, new Workspace(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
+        using ShellWindow window = ScreensProgram.Window(
+            app, new Workspace(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
         SessionToken session = app.Begin(window)!;
         app.LayoutAndDraw();
         yield return ("first look at the logbook", [Press(new Key('3'))]);

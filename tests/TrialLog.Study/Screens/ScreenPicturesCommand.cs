@@ -28,7 +28,8 @@ internal static class ScreenPicturesCommand
 
     private static readonly (string Name, Key[] Keys)[] Screens =
     [
-        ("home", [new Key('1').WithAlt]), ("enter", [new Key('2').WithAlt]), ("logbook", [new Key('3').WithAlt]), ("curve", [new Key('4').WithAlt]),
+        ("home", [new Key('1').WithAlt]), ("enter", [new Key('2').WithAlt]), ("logbook", [new Key('3').WithAlt]),
+            ("curve", [new Key('4').WithAlt]),
         ("progress", [new Key('5').WithAlt]), ("body", [new Key('6').WithAlt]), ("squad", [new Key('7').WithAlt]),
     ];
 
@@ -38,7 +39,8 @@ internal static class ScreenPicturesCommand
         Option<string> to = new("--to") { Description = "The folder for the pictures.", Required = true };
         Option<int> columns = new("--columns") { Description = "Columns of the terminal.", DefaultValueFactory = _ => 80 };
         Option<int> rows = new("--rows") { Description = "Rows of the terminal.", DefaultValueFactory = _ => 24 };
-        Command command = new("screen-pictures", "Draws the screens as SVG, from the cells of a terminal in memory.") { store, to, columns, rows };
+        Command command = new("screen-pictures", "Draws the screens as SVG, from the cells of a terminal in memory.") { store, to,
+            columns, rows };
         command.SetAction(parsed => Draw(parsed.GetValue(store)!, parsed.GetValue(to)!, parsed.GetValue(columns), parsed.GetValue(rows)));
         return command;
     }
@@ -53,7 +55,8 @@ internal static class ScreenPicturesCommand
         app.Init(DriverRegistry.Names.ANSI);
         app.Driver!.SetScreenSize(columns, rows);
         var environment = new Dictionary<string, string> { ["LANG"] = "C.UTF-8" };
-        using ShellWindow window = ScreensProgram.Window(app, new Workspace(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
+        using ShellWindow window = ScreensProgram.Window(
+            app, new Workspace(logbook, TimeProvider.System), Analyses.OfTheTuning, environment.GetValueOrDefault);
         SessionToken session = app.Begin(window)!;
         foreach ((string name, Key[] keys) in Screens)
         {
@@ -77,7 +80,8 @@ internal static class ScreenPicturesCommand
     {
         var svg = new StringBuilder();
         string width = N(columns * CellWidth), height = N(rows * CellHeight);
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" font-family=\"DejaVu Sans Mono, Menlo, Consolas, monospace\" font-size=\"14\">\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" " +
+            $"font-family=\"DejaVu Sans Mono, Menlo, Consolas, monospace\" font-size=\"14\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width}\" height=\"{height}\" fill=\"{Paper}\"/>\n");
         for (int row = 0; row < rows; row++)
         {
@@ -103,11 +107,15 @@ internal static class ScreenPicturesCommand
             return;
         string x = N(column * CellWidth), width = N(text.Length * CellWidth);
         if (reverse)
-            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{x}\" y=\"{N(row * CellHeight)}\" width=\"{width}\" height=\"{N(CellHeight)}\" fill=\"{Text}\"/>\n");
-        string style = (look.Style.HasFlag(TextStyle.Bold) ? " font-weight=\"bold\"" : "") + (look.Style.HasFlag(TextStyle.Faint) ? " fill-opacity=\"0.6\"" : "")
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<rect x=\"{x}\" y=\"{N(row * CellHeight)}\" width=\"{width}\" height=\"{N(CellHeight)}\" fill=\"{Text}\"/>\n");
+        string style = (look.Style.HasFlag(TextStyle.Bold) ? " font-weight=\"bold\"" : "")
+            + (look.Style.HasFlag(TextStyle.Faint) ? " fill-opacity=\"0.6\"" : "")
             + (underline ? " text-decoration=\"underline\"" : "");
         svg.Append(CultureInfo.InvariantCulture,
-            $"<text xml:space=\"preserve\" x=\"{x}\" y=\"{N(row * CellHeight + 13)}\" textLength=\"{width}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{(reverse ? Paper : Fill(look.Foreground))}\"{style}>{SecurityElement.Escape(text)}</text>\n");
+            $"<text xml:space=\"preserve\" x=\"{x}\" y=\"{N(row * CellHeight + 13)}\" textLength=\"{width}\" " +
+                $"lengthAdjust=\"spacingAndGlyphs\" " +
+                $"fill=\"{(reverse ? Paper : Fill(look.Foreground))}\"{style}>{SecurityElement.Escape(text)}</text>\n");
     }
 
     // Darker than a terminal's own, to be read on paper.

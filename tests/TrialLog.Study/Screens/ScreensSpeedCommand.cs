@@ -13,7 +13,8 @@ internal static class ScreensSpeedCommand
     {
         Option<string?> program = new("--program") { Description = "The program to start; else the release build in src/TrialLog." };
         Option<int> runs = new("--runs") { Description = "How often it is started.", DefaultValueFactory = _ => 9 };
-        Command command = new("screens-speed", "Time to the first screen on a logbook of 60 outings, and to answer a key on 60 and on 10,000.") { program, runs };
+        Command command = new("screens-speed",
+            "Time to the first screen on a logbook of 60 outings, and to answer a key on 60 and on 10,000.") { program, runs };
         command.SetAction(parsed =>
         {
             string folder = Directory.CreateTempSubdirectory("triallog-speed-").FullName;
@@ -58,7 +59,8 @@ internal static class ScreensSpeedCommand
     {
         string logbook = Path.Combine(folder, $"keys-{outings}.db");
         InventedLog.Write(logbook, outings);
-        Console.WriteLine($"A key on {outings} outings, pressed to drawn, without the wait for the loop of at most {1000 / TrialLog.Screens.ScreensProgram.PassesPerSecond} ms (goal: 50 ms)");
+        Console.WriteLine($"A key on {outings} outings, pressed to drawn, without the wait for the loop of at most " +
+            $"{1000 / TrialLog.Screens.ScreensProgram.PassesPerSecond} ms (goal: 50 ms)");
         foreach ((string what, IReadOnlyList<double> milliseconds) in KeyAnswers.Measure(logbook))
             Report($"  {what}, ms", milliseconds, "0.0");
     }
@@ -66,10 +68,12 @@ internal static class ScreensSpeedCommand
     private static void Report(string what, IEnumerable<double> values, string format)
     {
         double[] sorted = [.. values.Order()];
-        Console.WriteLine($"{what,-44} median {sorted[sorted.Length / 2].ToString(format)}   best {sorted[0].ToString(format)}   worst {sorted[^1].ToString(format)}");
+        Console.WriteLine($"{what,-44} median {sorted[sorted.Length / 2].ToString(format)}   best {sorted[0].ToString(format)}   worst " +
+            $"{sorted[^1].ToString(format)}");
     }
 
-    private static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Trim() + $" on {Environment.ProcessorCount} processors" : "unknown";
+    private static string Load() => File.Exists("/proc/loadavg")
+        ? File.ReadAllText("/proc/loadavg").Trim() + $" on {Environment.ProcessorCount} processors" : "unknown";
 
     private static string ReleaseBuild()
     {

@@ -59,7 +59,12 @@ internal sealed record StartUp(TimeSpan Frame, TimeSpan Card)
 
     private static string Tmux(string socket, params string[] arguments)
     {
-        using Process tmux = Process.Start(new ProcessStartInfo("tmux", ["-L", socket, "-f", "/dev/null", .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using Process tmux = Process.Start(
+            new ProcessStartInfo("tmux", ["-L", socket, "-f", "/dev/null", .. arguments])
+            {
+                RedirectStandardOutput = true,
+                RedirectStandardError = true
+            })!;
         string shown = tmux.StandardOutput.ReadToEnd();
         tmux.WaitForExit();
         return shown;

@@ -25,7 +25,8 @@ internal static class SeasonRunner
     private static double OtherHullBySeat { get; } = OffsetOf(ThisModel.Other);
 
     /// <summary>Results by paddler for one method in one world.</summary>
-    public static SeasonResult[] Run(World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads, Action<int> progress)
+    public static SeasonResult[] Run(
+        World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads, Action<int> progress)
     {
         SeasonResult[] results = new SeasonResult[paddlers];
         int done = 0;

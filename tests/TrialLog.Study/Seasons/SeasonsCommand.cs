@@ -16,15 +16,25 @@ internal static class SeasonsCommand
 {
     private const double WrongAbove = 0.3;
     private static readonly int[] Shown = [0, 1, 2, 3, 5, 8, 14];
-    private static readonly double[] ChanceBins = [0, 0.02, 0.05, 0.1, 0.2, 0.35, 0.6, 1.001], NearBins = [0, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 1.001];
+    private static readonly double[] ChanceBins = [0, 0.02, 0.05, 0.1, 0.2, 0.35, 0.6, 1.001],
+        NearBins = [0, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 1.001];
     private static readonly int[] ForecastAfter = [1, 2, 3, 5, 8];
 
     public static Command Create()
     {
-        Option<string> world = new("--world") { Description = "One or several (with commas) of " + string.Join(", ", World.All.Select(one => one.Name)) + ", or all.", DefaultValueFactory = _ => "all" };
+        Option<string> world = new(
+            "--world")
+        {
+            Description = "One or several (with commas) of " + string.Join(", ", World.All.Select(one => one.Name))
+            + ", or all.", DefaultValueFactory = _ => "all"
+        };
         Option<int> paddlers = new("--paddlers") { Description = "Paddlers a world.", DefaultValueFactory = _ => 500 };
         Option<ulong> seed = new("--seed") { Description = "Seed of all chance.", DefaultValueFactory = _ => 1 };
-        Option<int> threads = new("--threads") { Description = "Threads; the result is the same for any number.", DefaultValueFactory = _ => Environment.ProcessorCount };
+        Option<int> threads = new("--threads")
+        {
+            Description = "Threads; the result is the same for any number.",
+            DefaultValueFactory = _ => Environment.ProcessorCount
+        };
         Option<bool> own = new("--own") { Description = "Only this model, without the other methods." };
         Option<double?> startSpread = new("--start-spread") { Description = "Spread of the best length around the start length, in." };
         Option<double?> curvature = new("--curvature") { Description = "Median curvature, percent per square inch." };
@@ -34,12 +44,23 @@ internal static class SeasonsCommand
         Option<double?> trend = new("--trend") { Description = "Change of speed per week, percent." };
         Option<double?> spoiled = new("--spoiled") { Description = "Share of spoiled pieces, 0 to 1." };
         Option<double?> effort = new("--effort-noise") { Description = "Spread of effort, CR10 points." };
-        Option<string[]> setting = new("--setting") { Description = "A setting of the model, NAME=VALUE, by its name in TuningSettings; may be repeated.", AllowMultipleArgumentsPerToken = true };
-        Option<int?> pieces = new("--pieces") { Description = "Pieces an outing as told to the tool, an even number from 4 to 16; without it the tool chooses." };
-        Option<bool> brief = new("--brief") { Description = "One row a world for the tool's own figures, without reliability and forecasts." };
-        Command command = new("seasons", "Simulated seasons: mean true loss of speed (%) at the recommended length, every method side by side.")
+        Option<string[]> setting = new(
+            "--setting")
         {
-            world, paddlers, seed, threads, own, startSpread, curvature, outing, piece, fade, trend, spoiled, effort, pieces, setting, brief,
+            Description = "A setting of the model, NAME=VALUE, by its name in TuningSettings; may be repeated.",
+            AllowMultipleArgumentsPerToken = true
+        };
+        Option<int?> pieces = new(
+            "--pieces")
+        { Description = "Pieces an outing as told to the tool, an even number from 4 to 16; without it the tool chooses." };
+        Option<bool> brief = new(
+            "--brief")
+        { Description = "One row a world for the tool's own figures, without reliability and forecasts." };
+        Command command = new(
+            "seasons", "Simulated seasons: mean true loss of speed (%) at the recommended length, every method side by side.")
+        {
+            world, paddlers, seed, threads, own, startSpread, curvature, outing, piece, fade, trend, spoiled, effort, pieces,
+                setting, brief,
         };
         command.SetAction(parsed =>
         {
@@ -48,7 +69,8 @@ internal static class SeasonsCommand
             List<World> chosen = [.. World.All.Where(one => name == "all" || names.Contains(one.Name))];
             if (chosen.Count < names.Length && name != "all")
             {
-                Console.Error.WriteLine($"There is no world “{name}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}, or all.");
+                Console.Error.WriteLine(
+                    $"There is no world “{name}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}, or all.");
                 return 2;
             }
 
@@ -59,7 +81,10 @@ internal static class SeasonsCommand
             }
 
             if (parsed.GetValue(brief))
-                Console.WriteLine("| world | loss after 1, 2, 3, 5, 8, 14 outings, % | within ¼ in after 5, % | ranges held after 1, 2, 3, 5, 8, 14, % | wrong stops, % | settled, flat, % | outings to stop | forecasts held after 1, 2, 3, 5, 8, % |\n|---|---|---|---|---|---|---|---|");
+                Console.WriteLine(
+                    "| world | loss after 1, 2, 3, 5, 8, 14 outings, % | within ¼ in after 5, % | ranges held after 1, 2, 3, 5, 8, 14, % " +
+                    "| wrong stops, % | settled, flat, % | outings to stop | forecasts held after 1, 2, 3, 5, 8, % " +
+                    "|\n|---|---|---|---|---|---|---|---|");
             foreach (World one in chosen)
             {
                 World tried = one with
@@ -75,9 +100,12 @@ internal static class SeasonsCommand
                     PiecesTold = parsed.GetValue(pieces) ?? one.PiecesTold,
                 };
                 if (parsed.GetValue(brief))
-                    Brief(tried, Timed(tried, SearchMethods.Own, (world, _) => new ThisModel(world, settings), parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads)));
+                    Brief(tried,
+                        Timed(tried, SearchMethods.Own, (world, _) => new ThisModel(world, settings), parsed.GetValue(paddlers),
+                        parsed.GetValue(seed), parsed.GetValue(threads)));
                 else
-                    Report(tried, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(own), settings);
+                    Report(tried, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads),
+                        parsed.GetValue(own), settings);
             }
 
             return 0;
@@ -99,7 +127,9 @@ internal static class SeasonsCommand
             SeasonResult[] results = Timed(world, name, begin, paddlers, seed, threads);
             if (name == SearchMethods.Own)
                 ours = results;
-            Console.WriteLine($"| {name} | " + string.Join(" | ", Shown.Select(outings => Text(Estimate.Of([.. results.Select(one => one.Loss[outings])]), "0.000"))) + " |");
+            Console.WriteLine(
+                $"| {name} | " + string.Join(
+                " | ", Shown.Select(outings => Text(Estimate.Of([.. results.Select(one => one.Loss[outings])]), "0.000"))) + " |");
         }
 
         Console.WriteLine();
@@ -107,10 +137,12 @@ internal static class SeasonsCommand
         Console.WriteLine(Ranges(ours));
         Console.WriteLine(Carried(ours));
         Console.WriteLine(Forecasts(ours));
-        Reliability("chance of a worthwhile gain", ChanceBins, ours, claim => claim.WorthwhileLeft, (one, outings) => one.Loss[outings] > WrongAbove);
+        Reliability("chance of a worthwhile gain", ChanceBins, ours, claim => claim.WorthwhileLeft,
+            (one, outings) => one.Loss[outings] > WrongAbove);
         Reliability("within a quarter inch", NearBins, ours, claim => claim.WithinQuarterInch, (one, outings) => one.Near[outings]);
         Console.WriteLine($"Gain left, said and true, %: " + string.Join(", ", Shown.Where(outings => outings > 0).Select(outings =>
-            $"{ours.Average(one => one.Claims[outings].GainLeftPercent).ToString("0.000", CultureInfo.InvariantCulture)} and {ours.Average(one => one.Loss[outings]).ToString("0.000", CultureInfo.InvariantCulture)} after {outings}")) + ".");
+            $"{ours.Average(one => one.Claims[outings].GainLeftPercent).ToString("0.000", CultureInfo.InvariantCulture)} and " +
+                $"{ours.Average(one => one.Loss[outings]).ToString("0.000", CultureInfo.InvariantCulture)} after {outings}")) + ".");
         Console.WriteLine();
     }
 
@@ -119,18 +151,23 @@ internal static class SeasonsCommand
         int[] after = [1, 2, 3, 5, 8, 14];
         SeasonResult[] stopped = [.. results.Where(one => one.StoppedAfter is not null)];
         int[] stops = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
-        Console.WriteLine($"| {world.Name} | {string.Join(" ", after.Select(outings => Number(results.Average(one => one.Loss[outings]), "0.000")))} "
+        Console.WriteLine(
+            $"| {world.Name} | {string.Join(" ", after.Select(outings => Number(results.Average(one => one.Loss[outings]), "0.000")))} "
             + $"| {Number(results.Average(one => one.Near[5] ? 100.0 : 0), "0")} "
             + $"| {string.Join(" ", after.Select(outings => Number(results.Average(one => one.Covered![outings] ? 100.0 : 0), "0.0")))} "
             + $"| {(stopped.Length == 0 ? "no stop" : Number(stopped.Average(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} "
-            + $"| {Number(results.Average(one => one.StoppedAs == Standing.Settled ? 100.0 : 0), "0")}, {Number(results.Average(one => one.StoppedAs == Standing.Flat ? 100.0 : 0), "0")} "
+            + $"| {Number(results.Average(one => one.StoppedAs == Standing.Settled ? 100.0 : 0), "0")}, "
+            + $"{Number(results.Average(one => one.StoppedAs == Standing.Flat ? 100.0 : 0), "0")} "
             + $"| {Outings(stops[stops.Length / 2])} "
             + $"| {string.Join(" ", ForecastAfter.Select(outings => Held(results, outings) is { Count: > 0 } held ? $"{Number(held.Average(one => one ? 100.0 : 0), "0")} ({held.Count})" : "–"))} |");
 
         static string Number(double value, string digits) => value.ToString(digits, CultureInfo.InvariantCulture);
     }
 
-    /// <summary>For each who was told to go on: whether as many outings followed as the range said. Who never stopped within the season counts as held if the range reaches beyond it.</summary>
+    /// <summary>
+    /// For each who was told to go on: whether as many outings followed as the range said. Who never stopped within the season counts as
+    /// held if the range reaches beyond it.
+    /// </summary>
     private static List<bool> Held(SeasonResult[] results, int outings)
     {
         List<bool> held = [];
@@ -139,44 +176,61 @@ internal static class SeasonsCommand
             Claims said = one.Claims[outings];
             if (said.Stop || said.ToGo.Median == 0)
                 continue;
-            int? next = Enumerable.Range(outings + 1, SimulatedPaddler.Outings - outings).Where(later => one.Claims[later].Stop).Select(static later => (int?)later).FirstOrDefault();
-            held.Add(next is { } stop ? stop - outings >= said.ToGo.Low && stop - outings <= said.ToGo.High : said.ToGo.High > SimulatedPaddler.Outings - outings);
+            int? next = Enumerable.Range(outings + 1, SimulatedPaddler.Outings - outings).Where(later => one.Claims[later].Stop)
+                .Select(static later => (int?)later).FirstOrDefault();
+            held.Add(next is { } stop ? stop - outings >= said.ToGo.Low
+                && stop - outings <= said.ToGo.High : said.ToGo.High > SimulatedPaddler.Outings - outings);
         }
 
         return held;
     }
 
-    private static string Forecasts(SeasonResult[] results) => "The forecast's 80 % range held: " + string.Join(", ", ForecastAfter.Select(outings =>
+    private static string Forecasts(SeasonResult[] results) =>
+        "The forecast's 80 % range held: " + string.Join(", ", ForecastAfter.Select(outings =>
     {
         List<bool> held = Held(results, outings);
         return held.Count == 0 ? $"nobody to go on after {outings}"
-            : $"{Text(Estimate.Of([.. held.Select(one => one ? 100.0 : 0)]), "0")} % after {outings} ({held.Count} going on, median said {results.Where(one => !one.Claims[outings].Stop).Select(one => one.Claims[outings].ToGo.Median).Order().ElementAt(held.Count / 2)})";
+            : $"{Text(Estimate.Of([.. held.Select(one => one ? 100.0 : 0)]), "0")} % after {outings} ({held.Count} going on, median said " +
+                $"{results.Where(one => !one.Claims[outings].Stop).Select(one => one.Claims[outings].ToGo.Median).Order().ElementAt(held.Count / 2)})";
     })) + ".";
 
     private static string Carried(SeasonResult[] results)
     {
-        string Of(string where, Func<SeasonResult, IReadOnlyDictionary<int, bool>> held) => results[0] is { } first && held(first).Count == 0 ? "" :
-            $"Ranges carried {where} held: " + string.Join(", ", held(results[0]).Keys.Order().Select(outings => $"{Text(Estimate.Of([.. results.Select(one => held(one)[outings] ? 100.0 : 0)]), "0.0")} % after {outings}")) + ". ";
+        string Of(string where, Func<SeasonResult, IReadOnlyDictionary<int, bool>> held) =>
+            results[0] is { } first && held(first).Count == 0 ? "" :
+            $"Ranges carried {where} held: "
+                + string.Join(
+                ", ", held(results[0]).Keys.Order()
+                .Select(
+                outings => $"{Text(Estimate.Of([.. results.Select(one => held(one)[outings] ? 100.0 : 0)]), "0.0")} % after {outings}"))
+                + ". ";
         return Of("to another hull", static one => one.OtherHullHeld) + Of("to a goal of an hour", static one => one.GoalHeld);
     }
 
-    private static void Reliability(string what, double[] bins, SeasonResult[] results, Func<Claims, double> claim, Func<SeasonResult, int, bool> truth)
+    private static void Reliability(
+        string what, double[] bins, SeasonResult[] results, Func<Claims, double> claim, Func<SeasonResult, int, bool> truth)
     {
         Console.WriteLine();
         Console.WriteLine($"| {what}: claimed between | answers | claimed on average | true |");
         Console.WriteLine("|---|---|---|---|");
-        List<(double Claimed, bool True)> all = [.. results.SelectMany(one => Enumerable.Range(1, SimulatedPaddler.Outings).Select(outings => (claim(one.Claims[outings]), truth(one, outings))))];
+        List<(double Claimed, bool True)> all = [
+            .. results.SelectMany(
+            one => Enumerable.Range(1, SimulatedPaddler.Outings).Select(outings => (claim(one.Claims[outings]), truth(one, outings))))];
         for (int k = 0; k + 1 < bins.Length; k++)
         {
             List<(double Claimed, bool True)> here = [.. all.Where(one => one.Claimed >= bins[k] && one.Claimed < bins[k + 1])];
             if (here.Count > 0)
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {100 * bins[k]:0} and {Math.Min(100, 100 * bins[k + 1]):0} % | {here.Count} | {100 * here.Average(one => one.Claimed):0.0} % | {100 * here.Average(one => one.True ? 1.0 : 0):0.0} % |"));
+                Console.WriteLine(
+                    string.Create(CultureInfo.InvariantCulture,
+                    $"| {100 * bins[k]:0} and {Math.Min(100, 100 * bins[k + 1]):0} % | {here.Count} | " +
+                    $"{100 * here.Average(one => one.Claimed):0.0} % | {100 * here.Average(one => one.True ? 1.0 : 0):0.0} % |"));
         }
 
         Console.WriteLine();
     }
 
-    private static SeasonResult[] Timed(World world, string name, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads)
+    private static SeasonResult[] Timed(
+        World world, string name, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads)
     {
         Stopwatch watch = Stopwatch.StartNew();
         long shown = -1000;
@@ -196,19 +250,28 @@ internal static class SeasonsCommand
         List<SeasonResult> stopped = [.. results.Where(one => one.StoppedAfter is not null)];
         List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
         return $"Time to stop: said in {100.0 * stopped.Count / results.Length:0} % of seasons, "
-            + $"after a median of {Outings(after[after.Count / 2])} outings (80 %: {Outings(after[after.Count / 10])} to {Outings(after[after.Count * 9 / 10])}); "
+            + $"after a median of {Outings(after[after.Count / 2])} outings (80 %: {Outings(after[after.Count / 10])} to "
+            + $"{Outings(after[after.Count * 9 / 10])}); "
             + (stopped.Count == 0
                 ? "wrong stops: none, since it never stopped."
-                : $"wrong stops (true loss above {WrongAbove} %): {Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} % of them"
-                    + $" (settled {stopped.Count(one => one.StoppedAs == Standing.Settled && one.LossAtStop > WrongAbove)} of {stopped.Count(one => one.StoppedAs == Standing.Settled)}, flat {stopped.Count(one => one.StoppedAs == Standing.Flat && one.LossAtStop > WrongAbove)} of {stopped.Count(one => one.StoppedAs == Standing.Flat)}).");
+                : $"wrong stops (true loss above {WrongAbove} %): " +
+                    $"{Text(Estimate.Of([.. stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0)]), "0.0")} % of them"
+                    + $" (settled {stopped.Count(one => one.StoppedAs == Standing.Settled && one.LossAtStop > WrongAbove)} of "
+                    + $"{stopped.Count(one => one.StoppedAs == Standing.Settled)}, flat "
+                    + $"{stopped.Count(one => one.StoppedAs == Standing.Flat && one.LossAtStop > WrongAbove)} of "
+                    + $"{stopped.Count(one => one.StoppedAs == Standing.Flat)}).");
     }
 
     private static string Ranges(SeasonResult[] results) =>
         "90 % ranges held the true best length: " + string.Join(", ", Shown.Where(outings => outings > 0).Select(outings =>
             $"{Text(Estimate.Of([.. results.Select(one => one.Covered![outings] ? 100.0 : 0)]), "0.0")} % after {outings}"))
-        + $"; {Text(Estimate.Of([.. results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0))]), "0.0")} % over all outings.";
+        + $"; {Text(Estimate.Of([.. results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0))]), "0.0")} "
+        + $"% over all outings.";
 
-    private static string Outings(int after) => after == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : after.ToString(CultureInfo.InvariantCulture);
+    private static string Outings(int after) =>
+        after == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : after.ToString(CultureInfo.InvariantCulture);
 
-    private static string Text(Estimate estimate, string digits) => double.IsNaN(estimate.Mean) ? "none" : $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
+    private static string Text(Estimate estimate, string digits) =>
+        double.IsNaN(estimate.Mean) ? "none" : $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± " +
+        $"{estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
 }

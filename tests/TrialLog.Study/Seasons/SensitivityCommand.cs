@@ -18,7 +18,8 @@ internal static class SensitivityCommand
     /// <summary>Constants that are halved and doubled in turn.</summary>
     private static readonly string[] HalvedAndDoubled =
     [
-        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches", "HullSpreadInches",
+        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches",
+            "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
         "StopBelow", "WorthwhilePercent", "PricePercent",
     ];
@@ -38,11 +39,20 @@ internal static class SensitivityCommand
 
     public static Command Create()
     {
-        Option<string> world = new("--world") { Description = "One of " + string.Join(", ", World.All.Select(one => one.Name)) + ".", DefaultValueFactory = _ => "main" };
+        Option<string> world = new("--world")
+        {
+            Description = "One of " + string.Join(", ", World.All.Select(one => one.Name)) + ".",
+            DefaultValueFactory = _ => "main"
+        };
         Option<int> paddlers = new("--paddlers") { Description = "Paddlers for each value.", DefaultValueFactory = _ => 100 };
         Option<ulong> seed = new("--seed") { Description = "Seed of all chance.", DefaultValueFactory = _ => 1 };
-        Option<int> threads = new("--threads") { Description = "Threads; the result is the same for any number.", DefaultValueFactory = _ => Environment.ProcessorCount };
-        Command command = new("sensitivity", "What happens if a chosen constant of the model is wrong: the same simulated paddlers, one constant changed.")
+        Option<int> threads = new("--threads")
+        {
+            Description = "Threads; the result is the same for any number.",
+            DefaultValueFactory = _ => Environment.ProcessorCount
+        };
+        Command command = new(
+            "sensitivity", "What happens if a chosen constant of the model is wrong: the same simulated paddlers, one constant changed.")
         {
             world, paddlers, seed, threads,
         };
@@ -50,7 +60,8 @@ internal static class SensitivityCommand
         {
             if (World.All.FirstOrDefault(one => one.Name == parsed.GetValue(world)) is not { } chosen)
             {
-                Console.Error.WriteLine($"There is no world “{parsed.GetValue(world)}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}.");
+                Console.Error.WriteLine(
+                    $"There is no world “{parsed.GetValue(world)}”; choose one of {string.Join(", ", World.All.Select(one => one.Name))}.");
                 return 2;
             }
 
@@ -64,7 +75,8 @@ internal static class SensitivityCommand
     {
         Console.WriteLine($"World {world.Name}: {world.Says}. {paddlers} paddlers, seed {seed}; ± is the Monte Carlo error.");
         Console.WriteLine();
-        Console.WriteLine($"| constant | value | loss after {LossAfter} outings, % | change, the same paddlers | ranges held, % | stop after | wrong stops, % |");
+        Console.WriteLine($"| constant | value | loss after {LossAfter} outings, % | change, the same paddlers | ranges held, % | stop " +
+            $"after | wrong stops, % |");
         Console.WriteLine("|---|---|---|---|---|---|---|");
         SeasonResult[] usual = Run(TuningSettings.Default);
         Row("all as chosen", "", usual);
@@ -72,7 +84,8 @@ internal static class SensitivityCommand
             foreach (double value in values)
             {
                 string text = value.ToString("R", CultureInfo.InvariantCulture);
-                TuningSettings settings = SettingOverrides.Read([$"{name}={text}"], out string? problem) ?? throw new InvalidOperationException(problem);
+                TuningSettings settings = SettingOverrides.Read([$"{name}={text}"], out string? problem)
+                    ?? throw new InvalidOperationException(problem);
                 Row(name, double.IsInfinity(value) ? "∞ (normal)" : text, Run(settings));
             }
 
@@ -95,6 +108,7 @@ internal static class SensitivityCommand
     private static string Text(IEnumerable<double> values, string digits)
     {
         Estimate estimate = Estimate.Of([.. values]);
-        return $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± {estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
+        return $"{estimate.Mean.ToString(digits, CultureInfo.InvariantCulture)} ± " +
+            $"{estimate.Error.ToString(digits, CultureInfo.InvariantCulture)}";
     }
 }

@@ -22,7 +22,10 @@ internal static class SettingOverrides
                 return null;
             }
 
-            property.SetValue(settings, Convert.ChangeType(value, Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType, CultureInfo.InvariantCulture));
+            property.SetValue(
+                settings,
+                Convert.ChangeType(value, Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType,
+                CultureInfo.InvariantCulture));
         }
 
         problem = null;

@@ -43,7 +43,8 @@ internal sealed class SimulatedPaddler
             for (int i = 0; i < MostPieces; i++)
             {
                 _piece[j, i] = world.PieceSpread * Normal.Sample(random, 0, 1) + world.FadePerPiece * i;
-                double spoiled = random.NextDouble(), slowDown = Exponential.Sample(random, 1 / world.SpoiledMean), effort = Normal.Sample(random, 0, 1);
+                double spoiled = random.NextDouble(), slowDown = Exponential.Sample(random, 1 / world.SpoiledMean),
+                    effort = Normal.Sample(random, 0, 1);
                 if (spoiled < world.SpoiledShare)
                     _piece[j, i] -= slowDown;
                 _effort[j, i] = world.EffortSpread * effort;
@@ -95,7 +96,8 @@ internal sealed class SimulatedPaddler
             double percent = _outing[outing] + _piece[outing, i] + _world.EffortPerPoint * effort - Loss(inches) - Unused(inches, paddled);
             double told = _world.EffortIsTold ? Math.Clamp(Math.Round((HeldEffort + effort) * 2) / 2, 0, 10) : HeldEffort;
             double order = i - 0.5 * (lengths.Count - 1), square = order * order - (lengths.Count * lengths.Count - 1) / 12.0;
-            double beats = RestingBeats + _perPoint * effort + _drift * order + _world.HeartRateBend * square + _world.HeartRatePerInch * (inches - Start.Inches) + _heart[outing, i];
+            double beats = RestingBeats + _perPoint * effort + _drift * order + _world.HeartRateBend * square
+                + _world.HeartRatePerInch * (inches - Start.Inches) + _heart[outing, i];
             paddled.Add(inches);
             pieces.Add(new()
             {
@@ -106,7 +108,8 @@ internal sealed class SimulatedPaddler
                 Distance = Distance.FromMetres(Metres),
                 Time = PieceTime.FromSeconds(Metres / (BaseSpeed * Math.Exp(percent / 100))),
                 Effort = Effort.FromPoints(told),
-                HeartRate = _world.HeartRateError is null ? null : HeartRate.FromBeatsPerMinute(Math.Clamp((int)Math.Round(beats), 60, 220)),
+                HeartRate = _world.HeartRateError is null ? null
+                    : HeartRate.FromBeatsPerMinute(Math.Clamp((int)Math.Round(beats), 60, 220)),
             });
         }
 
@@ -130,7 +133,9 @@ internal sealed class SimulatedPaddler
 
     private static Guid Identity(int outing, int piece) => new(outing + 1, (short)piece, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
-    /// <summary>SplitMix64's finaliser, so that neighbouring numbers give unrelated seasons. Source: Steele, Lea and Flood 2014, OOPSLA.</summary>
+    /// <summary>
+    /// SplitMix64's finaliser, so that neighbouring numbers give unrelated seasons. Source: Steele, Lea and Flood 2014, OOPSLA.
+    /// </summary>
     private static int Mixed(ulong seed, ulong number)
     {
         ulong z = seed * 0x9E3779B97F4A7C15 + number * 0xD1B54A32D192ED03 + 0x632BE59BD9B4E019;

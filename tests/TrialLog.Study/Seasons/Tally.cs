@@ -28,7 +28,8 @@ internal sealed record SeasonResult(
     IReadOnlyDictionary<int, bool> OtherHullHeld, IReadOnlyDictionary<int, bool> GoalHeld)
 {
     /// <summary>Outings after which it first said stop; null if it never did.</summary>
-    public int? StoppedAfter => Enumerable.Range(0, Claims.Count).Where(outings => Claims[outings].Stop).Select(static outings => (int?)outings).FirstOrDefault();
+    public int? StoppedAfter => Enumerable.Range(0, Claims.Count).Where(outings => Claims[outings].Stop)
+        .Select(static outings => (int?)outings).FirstOrDefault();
 
     /// <summary>True loss where it first said so.</summary>
     public double LossAtStop => StoppedAfter is { } after ? Loss[after] : double.NaN;

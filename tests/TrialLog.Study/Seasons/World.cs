@@ -78,7 +78,9 @@ internal sealed record World
     /// <summary>Whether lengths can be changed on the water.</summary>
     public bool SwapsOnWater { get; init; } = true;
 
-    /// <summary>Pieces an outing as told to the tool; null leaves them to it. Methods other than the tool's own take four where it is null.</summary>
+    /// <summary>
+    /// Pieces an outing as told to the tool; null leaves them to it. Methods other than the tool's own take four where it is null.
+    /// </summary>
     public int? PiecesTold { get; init; }
 
     /// <summary>Pieces of an outing where a method does not choose.</summary>
@@ -106,16 +108,27 @@ internal sealed record World
         new() { Name = "effort", Says = "effort held only to ±1 CR10 point, told to the half point", EffortSpread = 1 },
         new() { Name = "held-heart", Says = "effort held, heart rate to 3 beats", HeartRateError = 3 },
         new() { Name = "untold", Says = "effort strays by ±1 point, the target told every time", EffortSpread = 1, EffortIsTold = false },
-        new() { Name = "untold-heart", Says = "the same with heart rate to 3 beats", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3 },
-        new() { Name = "untold-blind", Says = "effort strays by ±1 point untold, every second outing blind", EffortSpread = 1, EffortIsTold = false, EverySecondBlind = true },
-        new() { Name = "lean", Says = "0.2 points harder an inch and ±0.5 besides, the target told every time", EffortSpread = 0.5, EffortIsTold = false, EffortLean = 0.2 },
-        new() { Name = "lean-heart", Says = "the same with heart rate to 3 beats", EffortSpread = 0.5, EffortIsTold = false, EffortLean = 0.2, HeartRateError = 3 },
-        new() { Name = "lean-blind", Says = "the same with every second outing blind", EffortSpread = 0.5, EffortIsTold = false, EffortLean = 0.2, EverySecondBlind = true },
-        new() { Name = "lean-both", Says = "the same with heart rate and every second outing blind", EffortSpread = 0.5, EffortIsTold = false, EffortLean = 0.2, HeartRateError = 3, EverySecondBlind = true },
-        new() { Name = "heart-0.3", Says = "±1 point untold, heart rate; an inch costs 0.3 beats by itself", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3, HeartRatePerInch = 0.3 },
-        new() { Name = "heart-0.7", Says = "the same, 0.7 beats an inch", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3, HeartRatePerInch = 0.7 },
-        new() { Name = "heart-1.5", Says = "the same, 1.5 beats an inch", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3, HeartRatePerInch = 1.5 },
-        new() { Name = "heart-bent", Says = "±1 point untold, heart rate whose drift bends by 1.5 beats", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3, HeartRateBend = -1.5 },
-        new() { Name = "carried", Says = "best length differs by 0.7 in between hulls and moves by 0.3 in with the logarithm of the duration", HullSpread = 0.7, DurationSpread = 0.3 },
+        new() { Name = "untold-heart", Says = "the same with heart rate to 3 beats", EffortSpread = 1, EffortIsTold = false,
+            HeartRateError = 3 },
+        new() { Name = "untold-blind", Says = "effort strays by ±1 point untold, every second outing blind", EffortSpread = 1,
+            EffortIsTold = false, EverySecondBlind = true },
+        new() { Name = "lean", Says = "0.2 points harder an inch and ±0.5 besides, the target told every time", EffortSpread = 0.5,
+            EffortIsTold = false, EffortLean = 0.2 },
+        new() { Name = "lean-heart", Says = "the same with heart rate to 3 beats", EffortSpread = 0.5, EffortIsTold = false,
+            EffortLean = 0.2, HeartRateError = 3 },
+        new() { Name = "lean-blind", Says = "the same with every second outing blind", EffortSpread = 0.5, EffortIsTold = false,
+            EffortLean = 0.2, EverySecondBlind = true },
+        new() { Name = "lean-both", Says = "the same with heart rate and every second outing blind", EffortSpread = 0.5,
+            EffortIsTold = false, EffortLean = 0.2, HeartRateError = 3, EverySecondBlind = true },
+        new() { Name = "heart-0.3", Says = "±1 point untold, heart rate; an inch costs 0.3 beats by itself", EffortSpread = 1,
+            EffortIsTold = false, HeartRateError = 3, HeartRatePerInch = 0.3 },
+        new() { Name = "heart-0.7", Says = "the same, 0.7 beats an inch", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3,
+            HeartRatePerInch = 0.7 },
+        new() { Name = "heart-1.5", Says = "the same, 1.5 beats an inch", EffortSpread = 1, EffortIsTold = false, HeartRateError = 3,
+            HeartRatePerInch = 1.5 },
+        new() { Name = "heart-bent", Says = "±1 point untold, heart rate whose drift bends by 1.5 beats", EffortSpread = 1,
+            EffortIsTold = false, HeartRateError = 3, HeartRateBend = -1.5 },
+        new() { Name = "carried", Says = "best length differs by 0.7 in between hulls and moves by 0.3 in with the " +
+            "logarithm of the duration", HullSpread = 0.7, DurationSpread = 0.3 },
     ];
 }

@@ -21,9 +21,11 @@ internal static class BenchCommand
         command.SetAction(_ =>
         {
             // In this process, since the benchmarks need no other build than the one that runs.
-            Job job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(2).WithIterationCount(7).WithMinIterationCount(5);
+            Job job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(2).WithIterationCount(7)
+                .WithMinIterationCount(5);
             ManualConfig config = ManualConfig.CreateEmpty()
-                .AddJob(job).AddLogger(new ErrorLogger()).AddColumnProvider(DefaultColumnProviders.Descriptor, DefaultColumnProviders.Statistics)
+                .AddJob(job).AddLogger(new ErrorLogger())
+                    .AddColumnProvider(DefaultColumnProviders.Descriptor, DefaultColumnProviders.Statistics)
                 .WithOptions(ConfigOptions.DisableLogFile)
                 .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "triallog-bench"));
             Summary summary = BenchmarkRunner.Run<AnalysisBenchmarks>(config);
@@ -31,9 +33,12 @@ internal static class BenchCommand
             Console.WriteLine("|---|---|---|");
             foreach (BenchmarkReport report in summary.Reports)
                 if (report.ResultStatistics is { } statistics)
-                    Console.WriteLine($"| {report.BenchmarkCase.Descriptor.WorkloadMethodDisplayInfo.Trim('\'')} | {Milliseconds(statistics.Mean)} | {Milliseconds(statistics.StandardDeviation)} |");
+                    Console.WriteLine($"| {report.BenchmarkCase.Descriptor.WorkloadMethodDisplayInfo.Trim('\'')} | " +
+                        $"{Milliseconds(statistics.Mean)} | {Milliseconds(statistics.StandardDeviation)} |");
             Console.WriteLine();
-            Console.WriteLine($"{Environment.ProcessorCount} cores, {System.Runtime.InteropServices.RuntimeInformation.ProcessArchitecture}, {System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}.");
+            Console.WriteLine(
+                $"{Environment.ProcessorCount} cores, {System.Runtime.InteropServices.RuntimeInformation.ProcessArchitecture}, " +
+                $"{System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}.");
             return 0;
         });
         return command;

@@ -37,7 +37,8 @@ internal static class ProcessSpeedCommand
             Row("`next` on 60 outings × 4 pieces", runs, _ => Run(store, "next"));
             Row("`next --json` on the same", runs, _ => Run(store, "next", "--json"));
             Row("`history` on the same", runs, _ => Run(store, "history"));
-            Row("`import` of 40,000 rows into a new logbook", Math.Max(3, runs / 3), run => Run(Path.Combine(folder.FullName, $"years-{run}.db"), "import", years));
+            Row("`import` of 40,000 rows into a new logbook", Math.Max(3, runs / 3),
+                run => Run(Path.Combine(folder.FullName, $"years-{run}.db"), "import", years));
         }
         finally
         {
@@ -49,13 +50,16 @@ internal static class ProcessSpeedCommand
     {
         List<(double Seconds, long Bytes)> all = [.. Enumerable.Range(0, runs).Select(run)];
         double median = all.Select(one => one.Seconds).Order().ElementAt(runs / 2);
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {median:0.00} s | {runs} | {all.Max(one => one.Bytes) / 1e6:0} MB |"));
+        Console.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"| {what} | {median:0.00} s | {runs} | {all.Max(one => one.Bytes) / 1e6:0} MB |"));
     }
 
     private static (double Seconds, long Bytes) Run(string store, params string[] arguments)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "triallog.dll");
-        var start = new ProcessStartInfo("dotnet", [program, "--store", store, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(
+            "dotnet", [program, "--store", store, .. arguments])
+        { RedirectStandardOutput = true, RedirectStandardError = true };
         var watch = Stopwatch.StartNew();
         using Process process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
         process.OutputDataReceived += static (_, _) => { };
@@ -75,7 +79,8 @@ internal static class ProcessSpeedCommand
         }
 
         watch.Stop();
-        return process.ExitCode == 0 ? (watch.Elapsed.TotalSeconds, most) : throw new InvalidOperationException(process.StandardError.ReadToEnd());
+        return process.ExitCode == 0 ? (watch.Elapsed.TotalSeconds, most)
+            : throw new InvalidOperationException(process.StandardError.ReadToEnd());
     }
 
     // Times follow no model: only the number of rows and their shape matter here.
@@ -89,7 +94,8 @@ internal static class ProcessSpeedCommand
             {
                 double length = 49.5 + (j is 0 or 3 ? 0 : 1.25) + i % 3 * 0.25;
                 double time = 330 + 7 * Math.Sin(i * 1.7) + 1.1 * j + 2 * Math.Sin(i * 4 + j * 2.3);
-                text.Append(CultureInfo.InvariantCulture, $"Bram Okello,{day.AddDays(i):yyyy-MM-dd},,{j + 1},OC1,Reed,{length},1000,{time:0.0},{5 + (i + j) % 3},{i % 5}\n");
+                text.Append(CultureInfo.InvariantCulture,
+                    $"Bram Okello,{day.AddDays(i):yyyy-MM-dd},,{j + 1},OC1,Reed,{length},1000,{time:0.0},{5 + (i + j) % 3},{i % 5}\n");
             }
         }
 
@@ -98,7 +104,9 @@ internal static class ProcessSpeedCommand
 
     private static string Machine()
     {
-        string? model = OperatingSystem.IsLinux() ? File.ReadLines("/proc/cpuinfo").FirstOrDefault(line => line.StartsWith("model name", StringComparison.Ordinal))?.Split(':', 2)[1].Trim() : null;
-        return $"{Environment.ProcessorCount} cores{(model is null ? "" : $" of {model}")}, {System.Runtime.InteropServices.RuntimeInformation.OSDescription}, .NET {Environment.Version}";
+        string? model = OperatingSystem.IsLinux() ? File.ReadLines("/proc/cpuinfo")
+            .FirstOrDefault(line => line.StartsWith("model name", StringComparison.Ordinal))?.Split(':', 2)[1].Trim() : null;
+        return $"{Environment.ProcessorCount} cores{(model is null ? "" : $" of {model}")}, " +
+            $"{System.Runtime.InteropServices.RuntimeInformation.OSDescription}, .NET {Environment.Version}";
     }
 }

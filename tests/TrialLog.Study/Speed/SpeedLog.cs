@@ -24,7 +24,11 @@ internal static class SpeedLog
             Longest = Length.FromInches(56),
             Step = Length.FromInches(0.25),
         };
-        Paddler paddler = new() { Id = Id(1, seed), Name = "Tova Lind", KnownLength = Length.FromInches(50), Goal = new() { HullId = canoe.Id, Distance = Distance.FromMetres(12_000) } };
+        Paddler paddler = new()
+        {
+            Id = Id(1, seed), Name = "Tova Lind", KnownLength = Length.FromInches(50),
+            Goal = new() { HullId = canoe.Id, Distance = Distance.FromMetres(12_000) }
+        };
         DateOnly first = new(2026, 1, 5);
         List<Outing> log = [];
         for (int j = 0; j < outings; j++)
@@ -50,7 +54,11 @@ internal static class SpeedLog
             log.Add(new() { Id = Id(100 + j, 0), PaddlerId = paddler.Id, HullId = canoe.Id, Date = first.AddDays(2 * j), Pieces = pieces });
         }
 
-        return new() { Paddler = paddler, Hull = canoe, Paddle = paddle, Hulls = [canoe], Paddles = [paddle], Outings = log, Today = first.AddDays(2 * outings) };
+        return new()
+        {
+            Paddler = paddler, Hull = canoe, Paddle = paddle, Hulls = [canoe], Paddles = [paddle], Outings = log,
+            Today = first.AddDays(2 * outings)
+        };
     }
 
     private static double Noise(Random random) => MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);

@@ -42,7 +42,9 @@ internal static class SquadSeason
         BelongsToClub = true,
     };
 
-    /// <summary>True loss of speed at the length that each paddler races, percent: mean over the squad before the first week and after each.</summary>
+    /// <summary>
+    /// True loss of speed at the length that each paddler races, percent: mean over the squad before the first week and after each.
+    /// </summary>
     /// <param name="lending">How the paddles are lent.</param>
     /// <param name="seed">Seed of all chance; the squad and its water are the same for every way of lending.</param>
     /// <param name="number">Which squad.</param>
@@ -66,7 +68,10 @@ internal static class SquadSeason
                 {
                     List<Member> open = [.. squad.Where(member => !member.Finished)];
                     int left = weeks - week + 1;
-                    List<Tester> testers = [.. open.Select(member => new Tester(member.Won(left), TuningSettings.Default.PricePercent, [.. Enumerable.Range(0, paddles)], left))];
+                    List<Tester> testers = [
+                        .. open.Select(
+                        member =>
+                        new Tester(member.Won(left), TuningSettings.Default.PricePercent, [.. Enumerable.Range(0, paddles)], left))];
                     return [.. WeekPlanner.Plan(testers, paddles, left).Where(test => test.Week == 1).Select(test => open[test.Tester])];
                 }
 
@@ -99,7 +104,11 @@ internal static class SquadSeason
         {
             World world = World.All.First(one => one.Name == Worlds[number % Worlds.Length]);
             _paddler = new(world, seed, number);
-            _self = new() { Id = new Guid(1, 0, 0, new byte[8]), Name = $"Paddler {number}", Body = new() { SeatedReach = SimulatedPaddler.Start }, Trials = new() { Pieces = 4 } };
+            _self = new()
+            {
+                Id = new Guid(1, 0, 0, new byte[8]), Name = $"Paddler {number}",
+                Body = new() { SeatedReach = SimulatedPaddler.Start }, Trials = new() { Pieces = 4 }
+            };
             Look();
             for (int before = number / Worlds.Length % 4; before > 0; before--)
                 Test();

@@ -29,10 +29,13 @@ internal static class OddLog
         var paddler = new Paddler { Id = Id(1), Name = "Ilse Maro", KnownLength = random.Next(2) == 0 ? Length.FromInches(50) : null };
         int outings = random.Next(4) switch { 0 => random.Next(3), 1 => random.Next(4, 40), _ => random.Next(1, 9) };
         double[] noises = [0, 0.01, 0.3, 1, 3, 10], spreads = [0, 0.05, 0.5, 1.5, 4, 10], bends = [-3, -0.3, 0, 0.3, 1, 5, 40];
-        double noise = noises[random.Next(noises.Length)], spread = spreads[random.Next(spreads.Length)], bend = bends[random.Next(bends.Length)];
-        double level = noises[random.Next(noises.Length)], lopsided = random.Next(3) == 0 ? 4 * random.NextDouble() - 2 : 0, best = 50 + 3 * Normal.Sample(random, 0, 1);
+        double noise = noises[random.Next(noises.Length)], spread = spreads[random.Next(spreads.Length)],
+            bend = bends[random.Next(bends.Length)];
+        double level = noises[random.Next(noises.Length)], lopsided = random.Next(3) == 0 ? 4 * random.NextDouble() - 2 : 0,
+            best = 50 + 3 * Normal.Sample(random, 0, 1);
         double spoiled = random.Next(3) == 0 ? 0.3 : 0, rate = random.Next(3) == 0 ? 140 : 0;
-        bool distances = random.Next(3) == 0, oneWay = random.Next(3) == 0, efforts = random.Next(2) == 0, blades = random.Next(3) == 0, blind = random.Next(3) == 0;
+        bool distances = random.Next(3) == 0, oneWay = random.Next(3) == 0, efforts = random.Next(2) == 0, blades = random.Next(3) == 0,
+            blind = random.Next(3) == 0;
         int identity = 1000;
         return new()
         {
@@ -63,8 +66,10 @@ internal static class OddLog
         {
             double inches = Math.Round(4 * (50 + spread * (random.NextDouble() - 0.5) * 2)) / 4, away = inches - best;
             double metres = distances ? 100 * Math.Exp(5 * random.NextDouble()) : 1000;
-            double percent = of + noise * Normal.Sample(random, 0, 1) - bend * (away * away + lopsided * away * Math.Abs(away)) - (random.NextDouble() < spoiled ? 40 * random.NextDouble() : 0);
-            double speed = Math.Clamp(3 * Math.Exp(percent / 100), TrialLog.Domain.Log.Piece.SlowestMetresPerSecond, TrialLog.Domain.Log.Piece.FastestMetresPerSecond);
+            double percent = of + noise * Normal.Sample(random, 0, 1) - bend * (away * away + lopsided * away * Math.Abs(away))
+                - (random.NextDouble() < spoiled ? 40 * random.NextDouble() : 0);
+            double speed = Math.Clamp(3 * Math.Exp(percent / 100), TrialLog.Domain.Log.Piece.SlowestMetresPerSecond,
+                TrialLog.Domain.Log.Piece.FastestMetresPerSecond);
             return new()
             {
                 Id = Id(identity++),
@@ -75,7 +80,8 @@ internal static class OddLog
                 Time = PieceTime.FromSeconds(metres / speed),
                 Effort = efforts && random.Next(5) > 0 ? Effort.FromPoints(random.Next(0, 21) / 2.0) : null,
                 Course = oneWay ? (Course)random.Next(4) : Course.RoundTrip,
-                HeartRate = rate > 0 && random.Next(8) > 0 ? HeartRate.FromBeatsPerMinute(Math.Clamp((int)rate + random.Next(-3, 4) * random.Next(1, 20), 30, 230)) : null,
+                HeartRate = rate > 0 && random.Next(8) > 0
+                    ? HeartRate.FromBeatsPerMinute(Math.Clamp((int)rate + random.Next(-3, 4) * random.Next(1, 20), 30, 230)) : null,
             };
         }
     }
@@ -93,14 +99,17 @@ internal static class OddLog
             return refused.Message;
         }
 
-        double low = posterior.Quantile(0.05), high = posterior.Quantile(0.95), least = posterior.LeastLoss, left = posterior.WorthwhileLeft(least, double.NegativeInfinity, double.PositiveInfinity, 0.3);
-        double[] all = [low, high, least, posterior.Mean, posterior.ExpectedLoss(least), left, posterior.LogCurvature.Quantile(0.5), posterior.LogPiece.Quantile(0.5), posterior.LogOuting.Quantile(0.5)];
+        double low = posterior.Quantile(0.05), high = posterior.Quantile(0.95), least = posterior.LeastLoss,
+            left = posterior.WorthwhileLeft(least, double.NegativeInfinity, double.PositiveInfinity, 0.3);
+        double[] all = [low, high, least, posterior.Mean, posterior.ExpectedLoss(least), left, posterior.LogCurvature.Quantile(0.5),
+            posterior.LogPiece.Quantile(0.5), posterior.LogOuting.Quantile(0.5)];
         if (!Array.TrueForAll(all, double.IsFinite))
             return "not finite: " + string.Join(", ", all);
         double tails = Math.Abs(posterior.Below(low) - 0.05) + Math.Abs(posterior.Below(high) - 0.95);
         if (!(low < high) || tails > 1e-6)
             return $"the range from {low} to {high} does not hold what it should";
-        if (left is < 0 or > 1 || posterior.ExpectedLoss(least) > posterior.ExpectedLoss(least + 0.1) + 1e-12 || posterior.ExpectedLoss(least) > posterior.ExpectedLoss(least - 0.1) + 1e-12)
+        if (left is < 0 or > 1 || posterior.ExpectedLoss(least) > posterior.ExpectedLoss(least + 0.1) + 1e-12
+            || posterior.ExpectedLoss(least) > posterior.ExpectedLoss(least - 0.1) + 1e-12)
             return $"{least} is not the length of least loss";
         double most = posterior.ByCurvature().Max(part => Math.Abs(part.Skew));
         return most > log.Settings.SkewLimit + 1e-9 ? $"a lopsidedness of {most}" : null;

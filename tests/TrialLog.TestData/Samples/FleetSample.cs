@@ -29,11 +29,14 @@ internal static class FleetSample
         {
             (Hull hull, double percent, Paddle paddle, double low, double high) = season[i];
             double[] card = i % 2 == 0 ? [low, high] : [high, low];
-            outings.Add(water.Paddle(truth, tova, hull, new DateOnly(2026, 2, 8).AddDays(6 * i), Mirrored(paddle, card), hull.Crew == 6 ? 1500 : 1000, percent));
+            outings.Add(
+                water.Paddle(truth, tova, hull, new DateOnly(2026, 2, 8).AddDays(6 * i), Mirrored(paddle, card),
+                hull.Crew == 6 ? 1500 : 1000, percent));
         }
 
         return InventedLog.File(
-            "Shows three hulls (OC1, OC2, OC6) and two blades, one and a half inches apart in length: one best length, carried by seat height and blade. Invented.",
+            "Shows three hulls (OC1, OC2, OC6) and two blades, one and a half inches apart in length: one best length, carried by seat " +
+                "height and blade. Invented.",
             [tova], [tern, gannet], outings);
     }
 }

@@ -57,7 +57,8 @@ internal sealed class InventedWater(int stream)
             double effort = 6 + (_random.NextDouble() < 0.2 ? 0.5 : 0);
             double best = truth.BestInches + SeatHeightRule.ByCrewInches(hull.Crew) + ExposedShaftRule.OffsetInches(card[i].Paddle.Blade);
             double away = card[i].Inches - best;
-            double percent = hullPercent + formPercent + day + FadePerPiece * i + PerEffortPoint * (effort - 6) + PerLogDistance * Math.Log(metres / 1000)
+            double percent = hullPercent + formPercent + day + FadePerPiece * i + PerEffortPoint * (effort - 6)
+                + PerLogDistance * Math.Log(metres / 1000)
                 - truth.Curvature / hull.Crew * away * away + Normal(WithinOuting);
             double seconds = Math.Round(metres / (truth.Speed * Math.Exp(percent / 100)), 1);
             pieces.Add(new Piece

@@ -10,7 +10,8 @@ namespace TrialLog.TestData.Samples;
 /// <summary>Wrong rows of every kind among good ones.</summary>
 internal static class MessySample
 {
-    private const string Header = "paddler,date,outing,piece,hull,paddle,length_in,length_cm,distance_m,time,effort,heart_rate,wind,course,soreness,gloves,notes";
+    private const string Header =
+        "paddler,date,outing,piece,hull,paddle,length_in,length_cm,distance_m,time,effort,heart_rate,wind,course,soreness,gloves,notes";
 
     /// <summary>Each wrong row, with what is wrong in its notes.</summary>
     private static readonly string[] Wrong =
@@ -50,14 +51,17 @@ internal static class MessySample
         StringBuilder text = new(Header + "\n");
         for (int week = 0; week < 4; week++)
         {
-            Outing outing = water.Paddle(new(51.25, 0.4, 3.05), jory, InventedLog.Solo, new DateOnly(2026, 3, 6).AddDays(7 * week), Mirrored(plover, 50, 52));
+            Outing outing = water.Paddle(new(51.25, 0.4, 3.05), jory, InventedLog.Solo, new DateOnly(2026, 3, 6).AddDays(7 * week),
+                Mirrored(plover, 50, 52));
             foreach (Piece piece in outing.Pieces)
             {
                 string notes = week == 0 && piece.Order == 1
-                    ? "\"Shows wrong rows of every kind among good ones, each with what is wrong in its notes: nothing is imported, or with --skip-bad the good rows alone. Invented.\""
+                    ? "\"Shows wrong rows of every kind among good ones, each with what is wrong in its notes: nothing is imported, or " +
+                        "with --skip-bad the good rows alone. Invented.\""
                     : week == 1 && piece.Order == 2 ? "\"a note of two lines,\nwith \"\"quotation marks\"\" and a 🛶\"" : "";
                 string gloves = week == 2 ? "thin" : "";
-                text.Append($"Jory Pell,{outing.Date:yyyy-MM-dd},,,OC1,Plover,{piece.Length.ToDecimalInches()},,1000,{piece.Time},{piece.Effort},{piece.HeartRate},{outing.Wind},round-trip,0,{gloves},{notes}\n");
+                text.Append(
+                    $"Jory Pell,{outing.Date:yyyy-MM-dd},,,OC1,Plover,{piece.Length.ToDecimalInches()},,1000,{piece.Time},{piece.Effort},{piece.HeartRate},{outing.Wind},round-trip,0,{gloves},{notes}\n");
             }
 
             foreach (string row in Wrong.Skip(7 * week).Take(week < 3 ? 7 : Wrong.Length))

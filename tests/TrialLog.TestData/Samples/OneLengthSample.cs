@@ -33,7 +33,8 @@ internal static class OneLengthSample
         }
 
         return InventedLog.File(
-            "Shows two years of one length an outing, moved a quarter inch at a time by feel: wind and form move the pace by more than the length does, so this log cannot tell the best length; mirrored outings would. Invented.",
+            "Shows two years of one length an outing, moved a quarter inch at a time by feel: wind and form move the pace by more than " +
+                "the length does, so this log cannot tell the best length; mirrored outings would. Invented.",
             [bram], [paddle], outings);
     }
 }

@@ -19,12 +19,15 @@ internal static class SettlesSample
 
         // Three lengths for the first two outings, then two about what looks best: what the trial cards ask for.
         double[][] cards =
-            [[48.5, 50, 51.5], [51.25, 49.75, 48.25], [48, 50.75], [50.75, 48], [48.25, 50.75], [50.5, 48], [48, 50.5], [50.5, 48.25], [48.25, 50.5], [50.25, 48.25]];
+            [[48.5, 50, 51.5], [51.25, 49.75, 48.25], [48, 50.75], [50.75, 48], [48.25, 50.75], [50.5, 48], [48, 50.5], [50.5, 48.25],
+                [48.25, 50.5], [50.25, 48.25]];
         List<Outing> outings = [];
         for (int week = 0; week < cards.Length; week++)
-            outings.Add(water.Paddle(truth, ilse, InventedLog.Solo, new DateOnly(2026, 3, 7).AddDays(7 * week), Mirrored(paddle, cards[week])));
+            outings.Add(
+                water.Paddle(truth, ilse, InventedLog.Solo, new DateOnly(2026, 3, 7).AddDays(7 * week), Mirrored(paddle, cards[week])));
         return InventedLog.File(
-            "Shows a season that settles: three lengths an outing, then two, in mirrored order, from a start length of 50 in. Invented; what is truly best is 49 1/4 in.",
+            "Shows a season that settles: three lengths an outing, then two, in mirrored order, from a start length of 50 in. Invented; " +
+                "what is truly best is 49 1/4 in.",
             [ilse], [paddle], outings);
     }
 }

@@ -19,7 +19,8 @@ internal static class SquadSample
 
         // Settled, just begun, measured but not begun.
         (Paddler maren, Paddle marens) = Join("Maren Holt", 50, goalMetres: 4_000);
-        Season(maren, new(50, 0.45, 3.05), 10, i => i < 2 ? Mirrored(marens, 48.5, 50, 51.5) : i % 2 == 0 ? Mirrored(marens, 48.5, 51) : Mirrored(marens, 51.5, 49));
+        Season(maren, new(50, 0.45, 3.05), 10, i => i < 2 ? Mirrored(marens, 48.5, 50, 51.5) : i % 2 == 0 ? Mirrored(marens, 48.5, 51)
+            : Mirrored(marens, 51.5, 49));
         (Paddler dov, Paddle dovs) = Join("Dov Lasker", 52);
         Season(dov, new(52.5, 0.35, 3.1), 1, _ => Mirrored(dovs, 51, 53));
         Join("Nell Osei", 47.5);
@@ -29,7 +30,9 @@ internal static class SquadSample
         Season(pia, new(48.25, 0.4, 2.85), 5, _ => Mirrored(pias, 47.75, 49.5), (outing, week) => outing with
         {
             Notes = week == 4 ? "Front of the right shoulder; stopped early." : null,
-            Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(piece.Length.Inches > 49 ? Math.Min(1 + 1.5 * week, 6) : 0.5 * week) })],
+            Pieces = [
+                .. outing.Pieces.Select(piece => piece
+                with { Soreness = Soreness.FromPoints(piece.Length.Inches > 49 ? Math.Min(1 + 1.5 * week, 6) : 0.5 * week) })],
         });
 
         // Always the long setting last, and the long setting only late in the season.
@@ -56,7 +59,8 @@ internal static class SquadSample
         });
 
         return InventedLog.File(
-            "Shows a squad of eight: settled, just begun, not begun, sore, lengths tangled with order, no swapping on the water, a flat curve, a spoiled piece. Invented.",
+            "Shows a squad of eight: settled, just begun, not begun, sore, lengths tangled with order, no swapping on the water, a flat " +
+                "curve, a spoiled piece. Invented.",
             paddlers, paddles, outings);
 
         (Paddler, Paddle) Join(string name, double reach, bool swaps = true, double goalMetres = 12_000)
@@ -69,7 +73,8 @@ internal static class SquadSample
         }
 
         void Season(
-            Paddler paddler, InventedPaddler truth, int weeks, Func<int, IReadOnlyList<(Paddle Paddle, double Inches)>> card, Func<Outing, int, Outing>? then = null)
+            Paddler paddler, InventedPaddler truth, int weeks, Func<int, IReadOnlyList<(Paddle Paddle, double Inches)>> card,
+                Func<Outing, int, Outing>? then = null)
         {
             for (int week = 0; week < weeks; week++)
             {

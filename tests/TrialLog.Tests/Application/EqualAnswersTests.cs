@@ -25,16 +25,18 @@ using TrialLog.Tuning.Assessments;
 namespace TrialLog.Tests.Application;
 
 /// <summary>
-/// One log, one answer: for the same hull and paddle every surface tells the same standing, best length, stop, likely range and verdict, as far
-/// as it shows the thing.
+/// One log, one answer: for the same hull and paddle every surface tells the same standing, best length, stop, likely range and verdict, as
+/// far as it shows the thing.
 /// </summary>
 public class EqualAnswersTests
 {
     private const int Solo = 0, Six = 2;
 
     private static readonly Gen<AnalysisInput> Logs = Gen.Select(
-        Gen.Select(Gen.Int[1, 6], Gen.Int[0, 3], Gen.Int[0, 100_000]), Gen.Int[-6, 6], Gen.Double[0, 1.2], Gen.Double[0.1, 1.5], Gen.Int[0, 11],
-        static (shape, best, curvature, noise, odd) => Drawn(shape.Item1, shape.Item2, new Random(shape.Item3), 50 + best / 4.0, curvature, noise, odd));
+        Gen.Select(Gen.Int[1, 6], Gen.Int[0, 3], Gen.Int[0, 100_000]), Gen.Int[-6, 6], Gen.Double[0, 1.2], Gen.Double[0.1, 1.5],
+            Gen.Int[0, 11],
+        static (shape, best, curvature, noise, odd) =>
+            Drawn(shape.Item1, shape.Item2, new Random(shape.Item3), 50 + best / 4.0, curvature, noise, odd));
 
     [Fact]
     public void Every_surface_gives_one_answer_to_one_log() => Logs.Sample(SaysOneThing, iter: 15);
@@ -53,14 +55,18 @@ public class EqualAnswersTests
 
     [Fact]
     public void Six_seat_crews_only() =>
-        Is(Standing.CannotTell, StandingReason.LargeCrewsOnly, In(Six, LogOf.Rows(Mirrored(3, 0.8).Select(row => row with { Hull = Six }))));
+        Is(Standing.CannotTell, StandingReason.LargeCrewsOnly,
+            In(Six, LogOf.Rows(Mirrored(3, 0.8).Select(row => row with { Hull = Six }))));
 
     [Fact]
     public void A_hull_never_paddled() => Is(Standing.Testing, StandingReason.NotPaddledHere, In(Six, LogOf.Rows(Mirrored(8, 0.8))));
 
     [Fact]
     public void One_length_an_outing() => Is(Standing.CannotTell, StandingReason.OneLengthAnOuting, LogOf.Rows(
-        from outing in Enumerable.Range(0, 8) from one in (int[])[0, 1] select new Row(outing, 49 + outing % 5 * 0.5, Math.Sin(3 * outing))));
+        from outing in Enumerable.Range(0, 8)
+        from one in (int[])[0, 1]
+        select new Row(
+            outing, 49 + outing % 5 * 0.5, Math.Sin(3 * outing))));
 
     [Fact]
     public void Sore() => Is(Standing.Sore, StandingReason.StillSore, Hurting(LogOf.Rows(Mirrored(8, 0.8)), from: 50));
@@ -69,7 +75,11 @@ public class EqualAnswersTests
     public void Sore_and_cleared_since()
     {
         AnalysisInput input = Hurting(LogOf.Rows(Mirrored(8, 0.8)), from: 50);
-        var cleared = new SorenessClearance { Id = Guid.NewGuid(), PaddlerId = input.Paddler.Id, Date = new DateOnly(2026, 5, 30), By = "Tova Lind" };
+        var cleared = new SorenessClearance
+        {
+            Id = Guid.NewGuid(), PaddlerId = input.Paddler.Id, Date = new DateOnly(2026, 5, 30),
+            By = "Tova Lind"
+        };
         Is(Standing.Settled, StandingReason.NothingWorthwhileLeft, input with { SorenessClearances = [cleared] });
     }
 
@@ -78,7 +88,8 @@ public class EqualAnswersTests
     {
         AnalysisInput few = Paddled(4), many = Paddled(14);
         Is(Standing.Testing, StandingReason.ChanceTooHigh, Fixed(few, 51));
-        Is(Standing.Settled, StandingReason.NothingWorthwhileLeft, Fixed(With(many, many.Paddle with { Blade = many.Paddles[1].Blade }), 51));
+        Is(Standing.Settled, StandingReason.NothingWorthwhileLeft,
+            Fixed(With(many, many.Paddle with { Blade = many.Paddles[1].Blade }), 51));
 
         static AnalysisInput Paddled(int outings) => LogOf.Rows(Mirrored(outings, 0.8).Select(row => row with { Paddle = 1 }));
     }
@@ -118,12 +129,15 @@ public class EqualAnswersTests
         var said = new Said(JsonDocument.Parse(program.Must(["next", .. about, "--json"])).RootElement, input.Paddler.Unit);
         Text(program.Must(["next", .. about]), said);
         Squad(JsonDocument.Parse(program.Must(["next", "--squad", .. about, "--json"])).RootElement.EnumerateArray().Single(), said);
-        Carried(JsonDocument.Parse(program.Must(["transfer", .. about, "--json"])).RootElement.GetProperty("lengths").EnumerateArray().Single(), said);
-        Ordered(JsonDocument.Parse(program.Must(["order-sheet", .. about, "--json"])).RootElement.GetProperty("lines").EnumerateArray().Single(), said);
+        Carried(JsonDocument.Parse(program.Must(["transfer", .. about, "--json"])).RootElement.GetProperty("lengths").EnumerateArray()
+            .Single(), said);
+        Ordered(JsonDocument.Parse(program.Must(["order-sheet", .. about, "--json"])).RootElement.GetProperty("lines").EnumerateArray()
+            .Single(), said);
         using LogbookFile read = LogbookFile.Open(program.Store);
         var workspace = new Workspace(read, program.Clock);
         Chosen chosen = workspace.Choose(null, input.Hull.Name, input.Paddle.Name);
-        Analysis found = Analyses.OfTheTuning.Analyse(LogState.Load(workspace, new LogVersion(read), new KeptDrafts(workspace), chosen).Input!);
+        Analysis found = Analyses.OfTheTuning.Analyse(
+            LogState.Load(workspace, new LogVersion(read), new KeptDrafts(workspace), chosen).Input!);
         Home(found, said);
         Rows(workspace, chosen, found, said);
         Report(PrepareReport.Of(workspace, chosen, withNotes: false, forThePaddler: true), said);
@@ -144,11 +158,13 @@ public class EqualAnswersTests
     {
         string[] same =
         [
-            "standing", "why", "to_do", "diminishing_returns", "flat", "best", "verdict", "gain_left_pct", "outings_to_go", "fixed_paddle", "checks",
+            "standing", "why", "to_do", "diminishing_returns", "flat", "best", "verdict", "gain_left_pct", "outings_to_go",
+                "fixed_paddle", "checks",
             "cautions",
         ];
         foreach (string name in same)
-            Assert.True(JsonElement.DeepEquals(said.Root.GetProperty(name), row.GetProperty(name)), $"{name}: {said.Root.GetProperty(name)} / {row.GetProperty(name)}");
+            Assert.True(JsonElement.DeepEquals(said.Root.GetProperty(name), row.GetProperty(name)),
+                $"{name}: {said.Root.GetProperty(name)} / {row.GetProperty(name)}");
     }
 
     private static void Carried(JsonElement row, Said said)
@@ -167,21 +183,27 @@ public class EqualAnswersTests
     private static void Ordered(JsonElement line, Said said)
     {
         Assert.Equal(said.Stop, line.GetProperty("diminishing_returns").GetBoolean());
-        Assert.Equal((said.Low, said.High), (line.GetProperty("likely_low_in").GetDouble(), line.GetProperty("likely_high_in").GetDouble()));
+        Assert.Equal((said.Low, said.High),
+            (line.GetProperty("likely_low_in").GetDouble(), line.GetProperty("likely_high_in").GetDouble()));
         if (said.Standing == "sore")
             Assert.True(line.GetProperty("cut_to_in").GetDouble() <= line.GetProperty("soreness_ceiling_in").GetDouble());
         else if (said.InRange)
             Assert.Equal(said.BestToHave, line.GetProperty("cut_to_in").GetDouble());
         string risk = line.GetProperty("risk").GetString()!;
-        Assert.Equal(said.Stop, !risk.StartsWith("Better test first", StringComparison.Ordinal) && !risk.StartsWith("Do not order", StringComparison.Ordinal));
+        Assert.Equal(said.Stop, !risk.StartsWith("Better test first", StringComparison.Ordinal)
+            && !risk.StartsWith("Do not order", StringComparison.Ordinal));
     }
 
     private static void Home(Analysis found, Said said)
     {
         HomeText home = HomeText.Of(found);
-        Assert.Equal(said.Verdict, string.Join(' ', [home.Headline, .. home.Beside.Where(line => !line.StartsWith("Warning: ", StringComparison.Ordinal))]));
+        Assert.Equal(
+            said.Verdict,
+            string.Join(' ', [home.Headline, .. home.Beside.Where(line => !line.StartsWith("Warning: ", StringComparison.Ordinal))]));
         Assert.Equal(said.BestFigure, $"{home.Figures[0].Label} {home.Figures[0].Value}");
-        Assert.Equal(said.Standing switch { "sore" => Tone.Caution, "cannot-tell" => Tone.Now, "testing" => Tone.Strong, _ => Tone.Best }, home.Look);
+        Assert.Equal(
+            said.Standing switch { "sore" => Tone.Caution, "cannot-tell" => Tone.Now, "testing" => Tone.Strong, _ => Tone.Best },
+            home.Look);
         Assert.True(!home.ShowsCard || said.Standing == "testing");
         Assert.True(home.Large is null || home.Large == Say.Length(Length.FromInches(said.Best), said.Unit));
         Assert.Contains(said.Verdict, HomeText.Why(found));
@@ -221,7 +243,8 @@ public class EqualAnswersTests
         Fact best = answer.Blocks.OfType<Facts>().Single().Items[0];
         Assert.Equal(said.BestFigure, $"{best.Label} {best.Value}");
         Assert.Contains(Line(said.Verdict), Line(PaddlerReport.ToMarkdown(contents).Replace("\\", "", StringComparison.Ordinal)));
-        Assessment carried = contents.Carried.Single(one => one.Hull.Id == contents.Analysis.Hull.Id && one.Paddle.Id == contents.Analysis.Paddle.Id);
+        Assessment carried = contents.Carried.Single(
+            one => one.Hull.Id == contents.Analysis.Hull.Id && one.Paddle.Id == contents.Analysis.Paddle.Id);
         Agrees(carried);
         Agrees(contents.Progress[^1].Then);
 
@@ -229,7 +252,8 @@ public class EqualAnswersTests
         {
             Assert.Equal(said.Standing.Replace("-", "", StringComparison.Ordinal), one.Standing.ToString().ToLowerInvariant());
             Assert.Equal(said.Stop, one.DiminishingReturns);
-            Assert.Equal((said.Best, said.Low, said.High), (Rounded(one.Best.Length), Rounded(one.Best.LikelyLow), Rounded(one.Best.LikelyHigh)));
+            Assert.Equal((said.Best, said.Low, said.High),
+                (Rounded(one.Best.Length), Rounded(one.Best.LikelyLow), Rounded(one.Best.LikelyHigh)));
         }
     }
 
@@ -253,10 +277,12 @@ public class EqualAnswersTests
         public double BestToHave => Fixed ? Root.GetProperty("fixed_paddle").GetProperty("best_in").GetDouble() : Best;
 
         /// <summary>Whether the paddle reaches the best length, as far as the verdict says.</summary>
-        public bool InRange => !Verdict.Contains("is the longest", StringComparison.Ordinal) && !Verdict.Contains("is the shortest", StringComparison.Ordinal);
+        public bool InRange => !Verdict.Contains("is the longest", StringComparison.Ordinal)
+            && !Verdict.Contains("is the shortest", StringComparison.Ordinal);
 
         public string BestFigure => Standing == "sore" ? $"Length for now {Say.Length(Length.FromInches(Best), Unit)}"
-            : $"Best length {Say.Length(Length.FromInches(Best), Unit)}, likely {Say.Range(Length.FromInches(Low), Length.FromInches(High), Unit)} (9 times in 10)";
+            : $"Best length {Say.Length(Length.FromInches(Best), Unit)}, likely " +
+                $"{Say.Range(Length.FromInches(Low), Length.FromInches(High), Unit)} (9 times in 10)";
     }
 
     private static AnalysisInput Drawn(int outings, int shape, Random random, double best, double curvature, double noise, int odd)
@@ -274,7 +300,8 @@ public class EqualAnswersTests
                 _ => [.. Enumerable.Range(0, random.Next(1, 6)).Select(_ => 50 + random.Next(-8, 9) / 4.0)],
             };
             rows.AddRange(lengths.Select(inches => new Row(
-                outing, inches, level - curvature * (inches - best) * (inches - best) + noise * (random.NextDouble() - 0.5), random.Next(5) == 0 ? null : 5.5 + random.Next(3) / 2.0)
+                outing, inches, level - curvature * (inches - best) * (inches - best) + noise * (random.NextDouble() - 0.5),
+                    random.Next(5) == 0 ? null : 5.5 + random.Next(3) / 2.0)
             {
                 Hull = hull, Paddle = odd == 3 ? 1 : 0,
             }));
@@ -288,7 +315,10 @@ public class EqualAnswersTests
             5 => Hurting(input, 50),
             6 => input with { Paddler = input.Paddler with { SwapsOnWater = false } },
             7 => input with { Paddler = input.Paddler with { Unit = LengthUnit.Centimetres } },
-            8 => With(input, input.Paddle with { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
+            8 => With(
+                input, input.Paddle
+                with
+                { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
             _ => input,
         };
     }
@@ -297,14 +327,16 @@ public class EqualAnswersTests
         from outing in Enumerable.Range(0, outings)
         from one in (int[])[0, 1, 2, 3]
         let inches = 50 + ((outing + (one is 0 or 3 ? 0 : 1)) % 2 == 0 ? -1.25 : 1.25)
-        select new Row(outing, inches, 3 * Math.Sin(outing) - curvature * (inches - 50) * (inches - 50) + 0.3 * Math.Sin(7 * outing + 3 * one));
+        select new Row(
+            outing, inches, 3 * Math.Sin(outing) - curvature * (inches - 50) * (inches - 50) + 0.3 * Math.Sin(7 * outing + 3 * one));
 
     private static AnalysisInput In(int hull, AnalysisInput input) => input with { Hull = StandardHulls.All[hull] };
 
     private static AnalysisInput Fixed(AnalysisInput input, double inches) =>
         With(input, input.Paddle with { Shortest = Length.FromInches(inches), Longest = Length.FromInches(inches) });
 
-    private static AnalysisInput With(AnalysisInput input, Paddle paddle) => input with { Paddle = paddle, Paddles = [paddle, .. input.Paddles.Skip(1)] };
+    private static AnalysisInput With(AnalysisInput input, Paddle paddle) =>
+        input with { Paddle = paddle, Paddles = [paddle, .. input.Paddles.Skip(1)] };
 
     private static AnalysisInput Hurting(AnalysisInput input, double from) => input with
     {

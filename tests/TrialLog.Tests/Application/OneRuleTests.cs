@@ -30,7 +30,8 @@ public class OneRuleTests
         string logged = program.Must("log", "--paddle", "Reed", "5:32,6", "5:33,6", "5:34,6", "5:35,6");
         Assert.Contains("5:35", logged);
         JsonElement advice = JsonDocument.Parse(program.Must("history", "--advice", "--json")).RootElement;
-        Assert.Equal("2026-06-01:2", advice.EnumerateArray().Single(card => card.GetProperty("paddle").GetString() == "Reed").GetProperty("paddled_outing").GetString());
+        Assert.Equal("2026-06-01:2", advice.EnumerateArray().Single(card => card.GetProperty("paddle").GetString() == "Reed")
+            .GetProperty("paddled_outing").GetString());
     }
 
     [Fact]
@@ -104,7 +105,8 @@ public class OneRuleTests
                 Date = one.Date,
                 Label = one.Label,
                 Notes = one.Notes,
-                Pieces = [.. one.Pieces.Select(some => new PieceEntry(workspace.PaddleNamed("Reed"), some.Length, some.Distance, some.Time))],
+                Pieces = [
+                    .. one.Pieces.Select(some => new PieceEntry(workspace.PaddleNamed("Reed"), some.Length, some.Distance, some.Time))],
             };
             Assert.NotEmpty(LogOuting.Problems(workspace, entry));
         }
@@ -131,7 +133,9 @@ public class OneRuleTests
     {
         using TestProgram program = TestProgram.WithIlse();
         const string escape = "\u001b[2J\u009b2J";
-        foreach (string[] line in new string[][] { ["next", "--paddle", escape], [escape], ["log", escape], ["history", "--since", escape], ["edit", "last", "--label", escape], ["import", escape], ["next", "--paddler", escape, "--json"] })
+        foreach (
+            string[] line in new string[][] { ["next", "--paddle", escape], [escape], ["log", escape], ["history", "--since", escape],
+            ["edit", "last", "--label", escape], ["import", escape], ["next", "--paddler", escape, "--json"] })
         {
             TestProgram.Outcome outcome = program.Run(line);
             Assert.NotEqual(0, outcome.Code);

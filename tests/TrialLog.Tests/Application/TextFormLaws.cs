@@ -27,7 +27,8 @@ public class TextFormLaws
     [Fact]
     public void Lengths_go_round_in_both_units_to_the_nanometre()
     {
-        Gen<Length> any = Gen.OneOf(Gen.Long[0, Length.Longest.Nanometres], Gen.Int[0, 390 * 16].Select(sixteenths => sixteenths * 25_400_000L / 16), Gen.Int[0, 100_000].Select(tenths => tenths * 100_000L))
+        Gen<Length> any = Gen.OneOf(Gen.Long[0, Length.Longest.Nanometres], Gen.Int[0, 390 * 16]
+            .Select(sixteenths => sixteenths * 25_400_000L / 16), Gen.Int[0, 100_000].Select(tenths => tenths * 100_000L))
             .Select(Length.FromNanometres);
         GoesRound(any, TextForms.Length(LengthUnit.Inches));
         GoesRound(any, TextForms.Length(LengthUnit.Centimetres));
@@ -62,7 +63,8 @@ public class TextFormLaws
     [InlineData("-1", "2026-11-24")]
     [InlineData("yesterday", "2026-11-24")]
     [InlineData(" Today ", "2026-11-25")]
-    public void A_day_is_read_as_people_write_it(string text, string day) => Assert.Equal(DateOnly.Parse(day), TextForms.Date(Today).Read(text));
+    public void A_day_is_read_as_people_write_it(string text, string day) =>
+        Assert.Equal(DateOnly.Parse(day), TextForms.Date(Today).Read(text));
 
     [Theory]
     [InlineData("someday")]
@@ -104,7 +106,8 @@ public class TextFormLaws
                 Date = Today,
                 Pieces = [.. Enumerable.Range(1, 4).Select(order => new Piece
                 {
-                    Id = Guid.NewGuid(), Order = order, PaddleId = Guid.Empty, Length = Length.FromInches(50), Distance = far, Time = PieceTime.FromSeconds(seconds),
+                    Id = Guid.NewGuid(), Order = order, PaddleId = Guid.Empty, Length = Length.FromInches(50), Distance = far,
+                        Time = PieceTime.FromSeconds(seconds),
                 })],
             },
         ], Guid.Empty).Fits;

@@ -17,25 +17,42 @@ public partial class WordingTests(ITestOutputHelper output)
 {
     private const int MostWordsOfAHeadline = 45, MostWordsOfASentence = 32;
 
-    [GeneratedRegex(@"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
     private static partial Regex Banned();
 
-    private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) => SampleContents.Of(8, unit: unit).Analysis with { PiecesInHull = 32 };
+    private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) =>
+        SampleContents.Of(8, unit: unit).Analysis with { PiecesInHull = 32 };
 
     private static IEnumerable<(string Name, Analysis Analysis)> Answers()
     {
         foreach (LengthUnit unit in Enum.GetValues<LengthUnit>())
         {
-            Analysis settled = Sample(unit) with { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
-            Analysis testing = settled with { Standing = Standing.Testing, Why = [StandingReason.ChanceTooHigh, StandingReason.TestingPays], ProbabilityWorthwhileLeft = 0.32, OutingsToGo = new(2, 1, 4), Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } };
+            Analysis settled = Sample(unit)
+                with
+            { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
+            Analysis testing = settled
+                with
+            {
+                Standing = Standing.Testing,
+                Why = [StandingReason.ChanceTooHigh, StandingReason.TestingPays],
+                ProbabilityWorthwhileLeft = 0.32,
+                OutingsToGo = new(2, 1, 4),
+                Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) }
+            };
             GoalEvent goal = new() { HullId = settled.Hull.Id, Distance = Distance.FromMetres(16_000) };
             yield return ("settled", settled);
-            yield return ("settled for a race, wide", settled with { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
-            yield return ("settled for a time", settled with { Paddler = settled.Paddler with { Goal = new() { HullId = settled.Hull.Id, Time = PieceTime.FromSeconds(5400) } } });
+            yield return ("settled for a race, wide", settled
+                with
+            { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
+            yield return ("settled for a time", settled
+                with
+            { Paddler = settled.Paddler with { Goal = new() { HullId = settled.Hull.Id, Time = PieceTime.FromSeconds(5400) } } });
             yield return ("flat", settled with { Standing = Standing.Flat, Why = [StandingReason.HardlyMatters], Flat = true });
             yield return ("testing", testing);
             yield return ("testing, long", testing with { OutingsToGo = new(30, 30, 30) });
-            yield return ("testing, perhaps long", testing with { OutingsToGo = new(5, 2, 30), Paddler = testing.Paddler with { Goal = goal } });
+            yield return ("testing, perhaps long",
+                testing with { OutingsToGo = new(5, 2, 30), Paddler = testing.Paddler with { Goal = goal } });
             yield return ("testing, not swapping", testing with { OutingsToGo = new(6, 3, 9), OutingsToGoIfSwapping = new(2, 1, 4) });
             yield return ("testing, flat", testing with { Flat = true });
             yield return ("testing, one day", testing with { Why = [StandingReason.OneDayOnly] });
@@ -44,8 +61,11 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("testing pays", testing with { Why = [StandingReason.TestingPays] });
             yield return ("beyond the paddle", testing with { Ideal = new(testing.Paddle.Longest.PlusInches(1), 0.2, 0.3) });
             yield return ("short of the paddle", testing with { Ideal = new(testing.Paddle.Shortest.PlusInches(-1), 0.2, 0.3) });
-            yield return ("never paddled here", settled with { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
-            yield return ("nothing logged", testing with { Pieces = 0, Outings = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] });
+            yield return ("never paddled here", settled
+                with
+            { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
+            yield return ("nothing logged",
+                testing with { Pieces = 0, Outings = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] });
             yield return ("crews only", testing with { Standing = Standing.CannotTell, Why = [StandingReason.LargeCrewsOnly] });
             foreach ((StandingReason why, HealthCheck check) in new[]
             {
@@ -53,15 +73,34 @@ public partial class WordingTests(ITestOutputHelper output)
                 (StandingReason.OrderTangled, new HealthCheck("order-tangled") { Longer = true }),
                 (StandingReason.EffortTangled, new HealthCheck("effort-tangled")),
                 (StandingReason.CurveUpsideDown, new HealthCheck("curve-upside-down")),
-                (StandingReason.HullsDisagree, new HealthCheck("hulls-disagree") { Hull = "OC1", OtherHull = "OC6", Inches = 49, OtherInches = 53 }),
+                (StandingReason.HullsDisagree,
+                    new HealthCheck("hulls-disagree") { Hull = "OC1", OtherHull = "OC6", Inches = 49, OtherInches = 53 }),
             })
                 yield return ($"cannot tell: {why}", testing with { Standing = Standing.CannotTell, Why = [why], Checks = [check] });
             StandingSoreness pain = new(Soreness.FromPoints(5), new(2026, 5, 1), new(2026, 5, 3));
-            yield return ("sore", testing with { Standing = Standing.Sore, Why = [StandingReason.StillSore], Soreness = pain, SorenessLimit = Length.FromInches(49.75), TopHandOverhead = true });
-            yield return ("sore everywhere", testing with { Standing = Standing.Sore, Soreness = pain, SorenessLimit = Length.FromInches(48.9), SoreEverywhere = true });
-            yield return ("sore, nothing open", testing with { Standing = Standing.Sore, Soreness = pain, SorenessLimit = testing.Paddle.Shortest.PlusInches(-1) });
-            yield return ("fixed", testing with { Paddle = testing.Paddle with { Shortest = testing.Paddle.Longest }, FixedPaddle = new(0.1, 6, 0.3, testing.Paddle) });
-            yield return ("fixed, as good", testing with { Paddle = testing.Paddle with { Shortest = testing.Paddle.Longest }, FixedPaddle = new(0, 0.2, 0.02, null) });
+            yield return (
+                "sore",
+                testing with
+                {
+                    Standing = Standing.Sore,
+                    Why = [StandingReason.StillSore],
+                    Soreness = pain,
+                    SorenessLimit = Length.FromInches(49.75),
+                    TopHandOverhead = true
+                });
+            yield return ("sore everywhere",
+                testing with { Standing = Standing.Sore, Soreness = pain, SorenessLimit = Length.FromInches(48.9), SoreEverywhere = true });
+            yield return ("sore, nothing open",
+                testing with { Standing = Standing.Sore, Soreness = pain, SorenessLimit = testing.Paddle.Shortest.PlusInches(-1) });
+            yield return (
+                "fixed",
+                testing with
+                {
+                    Paddle = testing.Paddle with { Shortest = testing.Paddle.Longest },
+                    FixedPaddle = new(0.1, 6, 0.3, testing.Paddle)
+                });
+            yield return ("fixed, as good",
+                testing with { Paddle = testing.Paddle with { Shortest = testing.Paddle.Longest }, FixedPaddle = new(0, 0.2, 0.02, null) });
             yield return ("squad, heart rate, blind", testing with
             {
                 LearntFromSquad = new(5, -1.2, 0.5, StartLengthBasis.SeatedReach),
@@ -98,7 +137,11 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("outings to go", Say.OutingsToGo(toGo));
         foreach (DecisionKind kind in Enum.GetValues<DecisionKind>())
         {
-            Decision decision = new() { Id = Guid.Empty, PaddlerId = Guid.Empty, HullId = Guid.Empty, PaddleId = Guid.Empty, Length = Length.FromInches(49.25), Kind = kind, Date = new(2026, 5, 3), By = "Tova Lind", Because = "It settled." };
+            Decision decision = new()
+            {
+                Id = Guid.Empty, PaddlerId = Guid.Empty, HullId = Guid.Empty, PaddleId = Guid.Empty,
+                Length = Length.FromInches(49.25), Kind = kind, Date = new(2026, 5, 3), By = "Tova Lind", Because = "It settled."
+            };
             yield return ("decision", DecisionWords.Sentence(decision, LengthUnit.Inches));
             foreach (int since in new[] { 0, 1, 5 })
                 foreach (double now in new[] { 48.5, 49.25, 50 })
@@ -108,14 +151,19 @@ public partial class WordingTests(ITestOutputHelper output)
 
     private static IEnumerable<HealthCheck> Checks() =>
     [
-        new("few-lengths") { Count = 1, Of = 12, Inches = 50 }, new("few-lengths") { Count = 2, Of = 12 }, new("close-lengths") { Inches = 0.5 },
+        new("few-lengths") { Count = 1, Of = 12, Inches = 50 }, new("few-lengths") { Count = 2, Of = 12 },
+            new("close-lengths") { Inches = 0.5 },
         new("one-length-outings") { Count = 88, Of = 88 }, new("one-length-outings") { Count = 78, Of = 88 },
         new("one-piece-carries") { Piece = (new(2026, 5, 3), 2), Inches = 0.4, Longer = true },
-        new("pieces-discounted") { Count = 1, Of = 36, Piece = (new(2024, 6, 17), 1) }, new("pieces-discounted") { Count = 3, Of = 36, Piece = (new(2024, 6, 17), 1) },
+        new("pieces-discounted") { Count = 1, Of = 36, Piece = (new(2024, 6, 17), 1) },
+            new("pieces-discounted") { Count = 3, Of = 36, Piece = (new(2024, 6, 17), 1) },
         new("curve-upside-down"), new("hulls-disagree") { Hull = "OC1", OtherHull = "OC6", Inches = 49, OtherInches = 53 },
-        new("order-tangled") { Longer = true }, new("course-tangled"), new("effort-tangled"), new("calendar-tangled") { Longer = true }, new("hull-tangled"),
-        new("blade-tangled") { Hull = "OC1" }, new("habituated") { Count = 30, Of = 36, Inches = 50 }, new("many-excluded") { Count = 9, Of = 36 },
-        new("effort-missing") { Count = 9, Of = 36 }, new("effort-missing") { Count = 36, Of = 36 }, new("heart-rate-tangled") { Longer = true },
+        new("order-tangled") { Longer = true }, new("course-tangled"), new("effort-tangled"), new("calendar-tangled") { Longer = true },
+            new("hull-tangled"),
+        new("blade-tangled") { Hull = "OC1" }, new("habituated") { Count = 30, Of = 36, Inches = 50 },
+            new("many-excluded") { Count = 9, Of = 36 },
+        new("effort-missing") { Count = 9, Of = 36 }, new("effort-missing") { Count = 36, Of = 36 },
+            new("heart-rate-tangled") { Longer = true },
     ];
 
     [Fact]
@@ -149,7 +197,8 @@ public partial class WordingTests(ITestOutputHelper output)
                 string headline = Verdict.Headline(answer.Analysis, voice);
                 Assert.True(Lines.Words(headline).Count() <= MostWordsOfAHeadline, $"{Lines.Words(headline).Count()} words: {headline}");
                 Assert.EndsWith(".", headline);
-                Assert.True(voice.Name is null || !Regex.IsMatch(Verdict.Of(answer.Analysis, voice), @"\b[Yy]ou(r|)\b") || answer.Analysis.Standing == Standing.CannotTell, headline);
+                Assert.True(voice.Name is null || !Regex.IsMatch(Verdict.Of(answer.Analysis, voice), @"\b[Yy]ou(r|)\b")
+                    || answer.Analysis.Standing == Standing.CannotTell, headline);
             }
         });
     }
@@ -159,7 +208,8 @@ public partial class WordingTests(ITestOutputHelper output)
     {
         foreach ((_, Analysis analysis) in Answers().Where(answer => answer.Analysis.Standing == Standing.Sore))
         {
-            string all = string.Join(' ', Answer.Figures(analysis).Select(figure => $"{figure.Label} {figure.Value}").Append(Verdict.Of(analysis)).Append(CardReason.Of(analysis)));
+            string all = string.Join(' ', Answer.Figures(analysis).Select(figure => $"{figure.Label} {figure.Value}")
+                .Append(Verdict.Of(analysis)).Append(CardReason.Of(analysis)));
             Assert.StartsWith("Rest first", Verdict.Of(analysis));
             Assert.DoesNotContain("best", all, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotContain("outings to go", all, StringComparison.OrdinalIgnoreCase);
@@ -183,7 +233,8 @@ public partial class WordingTests(ITestOutputHelper output)
     [InlineData(0.996, "1.0%")]
     [InlineData(2.25, "2.3%")]
     [InlineData(-0.85, "−0.85%")]
-    public void A_share_of_speed_has_two_decimals_below_one_and_one_above(double percent, string text) => Assert.Equal(text, Say.Percent(percent));
+    public void A_share_of_speed_has_two_decimals_below_one_and_one_above(double percent, string text) =>
+        Assert.Equal(text, Say.Percent(percent));
 
     [Theory]
     [InlineData(0.004, "under 1%")]
@@ -192,7 +243,8 @@ public partial class WordingTests(ITestOutputHelper output)
     [InlineData(0.05, "5%")]
     [InlineData(0.32, "32%")]
     [InlineData(0.999, "over 99%")]
-    public void A_chance_is_never_rounded_onto_the_line_at_which_a_search_stops(double chance, string text) => Assert.Equal(text, Say.Chance(chance));
+    public void A_chance_is_never_rounded_onto_the_line_at_which_a_search_stops(double chance, string text) =>
+        Assert.Equal(text, Say.Chance(chance));
 
     [Fact]
     public void Lengths_read_as_a_paddler_writes_them_and_ranges_round_outwards()

@@ -16,7 +16,8 @@ internal static class House
         ["TrialLog.Recordings"] = ["TrialLog.Domain"],
         ["TrialLog.Application"] = ["TrialLog.Domain", "TrialLog.Tuning", "TrialLog.Logbook", "TrialLog.Recordings"],
         ["TrialLog.Reports"] = ["TrialLog.Domain", "TrialLog.Tuning", "TrialLog.Logbook", "TrialLog.Recordings", "TrialLog.Application"],
-        ["triallog"] = ["TrialLog.Domain", "TrialLog.Tuning", "TrialLog.Logbook", "TrialLog.Recordings", "TrialLog.Application", "TrialLog.Reports"],
+        ["triallog"] = ["TrialLog.Domain", "TrialLog.Tuning", "TrialLog.Logbook", "TrialLog.Recordings", "TrialLog.Application",
+            "TrialLog.Reports"],
     };
 
     private static readonly ArchUnitNET.Domain.Architecture Built =
@@ -31,7 +32,9 @@ internal static class House
     /// <summary>An assembly's name without its version.</summary>
     public static string ShortName(string assembly) => assembly.Split(',')[0];
 
-    /// <summary>The folder of a type: its namespace. Nested types, and what the compiler makes, lie where the type around them does.</summary>
+    /// <summary>
+    /// The folder of a type: its namespace. Nested types, and what the compiler makes, lie where the type around them does.
+    /// </summary>
     public static string FolderOf(IType type)
     {
         string name = type.FullName.Split('+', '/')[0];

@@ -49,7 +49,8 @@ public class LawsOfTheHouse
     [Fact]
     public void Without_those_there_is_no_circle_at_all()
     {
-        List<(string From, string To)> arrows = [.. House.Uses.Select(use => (use.From, use.To)).Distinct().Where(arrow => !Backwards.ContainsKey(arrow))];
+        List<(string From, string To)> arrows = [
+            .. House.Uses.Select(use => (use.From, use.To)).Distinct().Where(arrow => !Backwards.ContainsKey(arrow))];
         HashSet<string> left = [.. arrows.SelectMany(arrow => new[] { arrow.From, arrow.To })];
         // Folders that use nothing that is left go, until none does; what then remains goes in circles.
         while (left.RemoveWhere(folder => !arrows.Any(arrow => arrow.From == folder && left.Contains(arrow.To))) > 0)
@@ -67,8 +68,11 @@ public class LawsOfTheHouse
     [Fact]
     public void An_arrow_that_no_longer_points_backwards_is_no_longer_listed()
     {
-        ILookup<string, string> arrows = House.Uses.Select(use => (use.From, use.To)).Distinct().ToLookup(arrow => arrow.From, arrow => arrow.To);
-        Assert.All(Backwards.Keys, arrow => Assert.True(arrows[arrow.From].Contains(arrow.To) && Reaches(arrow.To, arrow.From), $"{arrow} is gone"));
+        ILookup<string, string> arrows = House.Uses.Select(use => (use.From, use.To)).Distinct()
+            .ToLookup(arrow => arrow.From, arrow => arrow.To);
+        Assert.All(
+            Backwards.Keys, arrow =>
+            Assert.True(arrows[arrow.From].Contains(arrow.To) && Reaches(arrow.To, arrow.From), $"{arrow} is gone"));
 
         bool Reaches(string from, string to)
         {
@@ -111,7 +115,8 @@ public class LawsOfTheHouse
     public void Only_its_own_room_touches_a_library(string library, params string[] rooms) =>
         Assert.Empty(
             from use in House.UsersOf(library)
-            where !rooms.Any(room => use.Folder == room || (room != "TrialLog" && use.Folder.StartsWith(room + ".", StringComparison.Ordinal)))
+            where !rooms.Any(
+                room => use.Folder == room || (room != "TrialLog" && use.Folder.StartsWith(room + ".", StringComparison.Ordinal)))
             select $"{use.User} uses {use.Used}");
 
     // Else the law above would hold because nothing is seen.
@@ -131,7 +136,8 @@ public class LawsOfTheHouse
             from dependency in type.Dependencies
             where dependency.Target.Assembly is not null
             let assembly = House.ShortName(dependency.Target.Assembly.Name)
-            where assembly != "TrialLog.Domain" && !assembly.StartsWith("System.", StringComparison.Ordinal) && assembly is not ("mscorlib" or "netstandard")
+            where assembly != "TrialLog.Domain" && !assembly.StartsWith("System.", StringComparison.Ordinal)
+                && assembly is not ("mscorlib" or "netstandard")
             select $"{type.FullName} uses {dependency.Target.FullName} of {assembly}");
 
     // The classical view words its own limits; a message of an exception is for whoever calls wrongly.
@@ -139,7 +145,8 @@ public class LawsOfTheHouse
     public void Tuning_gives_facts_and_no_sentences() =>
         Assert.Empty(
             from file in Directory.EnumerateFiles(Repository.File("src/TrialLog.Tuning"), "*.cs", SearchOption.AllDirectories)
-            where !file.Replace('\\', '/').Contains("/obj/", StringComparison.Ordinal) && !file.Replace('\\', '/').Contains("/Classical/", StringComparison.Ordinal)
+            where !file.Replace('\\', '/').Contains("/obj/", StringComparison.Ordinal)
+                && !file.Replace('\\', '/').Contains("/Classical/", StringComparison.Ordinal)
             where !file.EndsWith("Exception.cs", StringComparison.Ordinal)
             from line in File.ReadLines(file)
             where !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && !line.Contains("Exception", StringComparison.Ordinal)
@@ -158,7 +165,8 @@ public class LawsOfTheHouse
                 || text.Contains("new Random()", StringComparison.Ordinal) || text.Contains("Random.Shared", StringComparison.Ordinal)
             select Path.GetFileName(file));
 
-    private static string ProjectOf(string folder) => folder.Split('.') is ["TrialLog", var second, ..] && House.Projects.ContainsKey("TrialLog." + second)
+    private static string ProjectOf(string folder) =>
+        folder.Split('.') is ["TrialLog", var second, ..] && House.Projects.ContainsKey("TrialLog." + second)
         ? "TrialLog." + second : "triallog";
 
     private static string Named(IEnumerable<Use> uses) => string.Join(", ", uses.Select(use => use.Used).Distinct());

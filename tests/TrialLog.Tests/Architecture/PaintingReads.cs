@@ -33,7 +33,8 @@ public class PaintingReads
         List<string> found = [];
         while (next.TryDequeue(out MethodMember? at))
         {
-            foreach (MethodMember called in at.MemberDependencies.OfType<MethodCallDependency>().Select(call => call.TargetMember).OfType<MethodMember>())
+            foreach (MethodMember called in at.MemberDependencies.OfType<MethodCallDependency>().Select(call => call.TargetMember)
+                .OfType<MethodMember>())
             {
                 string of = called.DeclaringType.FullName;
                 if (of.StartsWith("TrialLog.Logbook.", StringComparison.Ordinal) || of == "TrialLog.Tuning.Tuner"

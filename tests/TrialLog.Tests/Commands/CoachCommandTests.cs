@@ -15,7 +15,8 @@ public class CoachCommandTests
         TestProgram program = TestProgram.WithIlse();
         for (int i = 0; i < outings; i++)
         {
-            int pieces = JsonDocument.Parse(program.Must("next", "--json")).RootElement.GetProperty("card").GetProperty("lengths_in").GetArrayLength();
+            int pieces = JsonDocument.Parse(program.Must("next", "--json")).RootElement.GetProperty("card").GetProperty("lengths_in")
+                .GetArrayLength();
             program.Must(["log", .. Enumerable.Range(0, pieces).Select(at => $"5:3{i + Math.Min(at, 2)},6"), "--soreness", "1"]);
             program.Clock.Pass(TimeSpan.FromDays(4));
         }
@@ -51,7 +52,9 @@ public class CoachCommandTests
         byte[] before = File.ReadAllBytes(program.Store);
         foreach (string file in new[] { program.Store, Path.Combine(program.Folder, "no", "where.html") })
         {
-            foreach (string[] command in new[] { ["report", "--out", file], new[] { "next", "--squad", "--out", file }, ["next", "--calendar", file] })
+            foreach (
+                string[] command in new[] { ["report", "--out", file], new[] { "next", "--squad", "--out", file },
+                ["next", "--calendar", file] })
                 Assert.Equal(1, program.Run(command).Code);
         }
 
@@ -73,8 +76,11 @@ public class CoachCommandTests
         program.Must("note", "add", "On the card.", "--card", "1", "--by", "Jory Pell");
         JsonElement[] notes = [.. JsonDocument.Parse(program.Must("note", "list", "--json")).RootElement.EnumerateArray()];
         Assert.Equal(
-            [("paddler", "Ilse Maro", "Tova Lind"), ("outing", "the outing 2026-06-01", "Tova Lind"), ("card", "the card of 2026-06-01", "Jory Pell")],
-            notes.Select(note => (note.GetProperty("about").GetString()!, note.GetProperty("on").GetString()!, note.GetProperty("author").GetString()!)));
+            [("paddler", "Ilse Maro", "Tova Lind"), ("outing", "the outing 2026-06-01", "Tova Lind"),
+                ("card", "the card of 2026-06-01", "Jory Pell")],
+            notes.Select(
+                note =>
+                (note.GetProperty("about").GetString()!, note.GetProperty("on").GetString()!, note.GetProperty("author").GetString()!)));
         Assert.Equal("2026-06-05T12:01:00Z", notes[1].GetProperty("written_at").GetString());
         program.Must("note", "remove", "2");
         Assert.DoesNotContain("On the outing.", program.Must("note", "list"));
@@ -91,7 +97,8 @@ public class CoachCommandTests
         using TestProgram program = WithOutings(2);
         program.Must("next");
         JsonElement[] advice = [.. JsonDocument.Parse(program.Must("history", "--advice", "--json")).RootElement.EnumerateArray()];
-        Assert.Equal([(0, 0), (1, 6), (2, 12)], advice.Select(one => (one.GetProperty("outings").GetInt32(), one.GetProperty("pieces").GetInt32())));
+        Assert.Equal([(0, 0), (1, 6), (2, 12)],
+            advice.Select(one => (one.GetProperty("outings").GetInt32(), one.GetProperty("pieces").GetInt32())));
         Assert.Equal(["as suggested", "as suggested", "not paddled"], advice.Select(one => one.GetProperty("followed").GetString()!));
         Assert.Equal(["2026-06-01", "2026-06-05", null], advice.Select(one => one.GetProperty("paddled_outing").GetString()));
         Assert.Equal(
@@ -191,7 +198,8 @@ public class CoachCommandTests
         JsonElement[] squad = [.. JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()];
         Assert.Equal(["Bram Okello", "Ilse Maro"], squad.Select(one => one.GetProperty("paddler").GetString()!));
         string file = Path.Combine(program.Folder, "squad.html");
-        Assert.Contains("2 paddlers", program.Must("next", "--squad", "--out", file, "--calendar", Path.Combine(program.Folder, "squad.ics")));
+        Assert.Contains(
+            "2 paddlers", program.Must("next", "--squad", "--out", file, "--calendar", Path.Combine(program.Folder, "squad.ics")));
         Assert.Contains("This week's cards", File.ReadAllText(file));
         Assert.Single(File.ReadAllText(Path.Combine(program.Folder, "squad.ics")).Split("\r\n"), line => line == "BEGIN:VEVENT");
         program.Must("paddle", "add", "Willow", "--blade", "20in", "--range", "47in..53in", "--club");

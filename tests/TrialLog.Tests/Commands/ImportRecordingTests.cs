@@ -15,7 +15,11 @@ namespace TrialLog.Tests.Commands;
 public sealed class ImportRecordingTests : IDisposable
 {
     private static readonly SimulatedOuting Morning = Simulator.Run(
-        new OutingPlan { Start = new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.FromHours(-10)), Speeds = [3, 3.05, 3.02, 3], Watch = WatchFaults.None }, 5);
+        new OutingPlan
+        {
+            Start = new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.FromHours(-10)), Speeds = [3, 3.05, 3.02, 3],
+            Watch = WatchFaults.None
+        }, 5);
 
     private readonly TestProgram _program = TestProgram.WithIlse();
 
@@ -32,7 +36,8 @@ public sealed class ImportRecordingTests : IDisposable
         Assert.Equal(new TimeOnly(9, 0), outing.Time);
         Assert.All(outing.Pieces, piece =>
         {
-            Assert.Equal((TimedBy.Watch, Course.RoundTrip, 6, 1), (piece.TimedBy, piece.Course, piece.Effort!.Value.Points, piece.Soreness!.Value.Points));
+            Assert.Equal((TimedBy.Watch, Course.RoundTrip, 6, 1),
+                (piece.TimedBy, piece.Course, piece.Effort!.Value.Points, piece.Soreness!.Value.Points));
             Assert.NotNull(piece.HeartRate);
             Assert.NotNull(piece.FadePercent);
         });
@@ -46,7 +51,8 @@ public sealed class ImportRecordingTests : IDisposable
         {
             JsonElement shown = look.RootElement[0].GetProperty("recordings")[0];
             Assert.False(shown.GetProperty("saved").GetBoolean());
-            Assert.Equal(4, shown.GetProperty("pieces").EnumerateArray().Count(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null));
+            Assert.Equal(4, shown.GetProperty("pieces").EnumerateArray()
+                .Count(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null));
         }
 
         TestProgram.Outcome asked = _program.Run("import", Fit, "--lengths", "49,51,51", "--json");
@@ -121,7 +127,8 @@ public sealed class ImportRecordingTests : IDisposable
     {
         _program.Must("import", Fit, "--lengths", "49,51,51,49");
         string says = _program.Run("edit", "2026-05-09", "1", "--time", "5:41").Error;
-        Assert.Contains("Some pieces are timed by the watch, some by hand", System.Text.RegularExpressions.Regex.Replace(says, @"\s+", " "));
+        Assert.Contains("Some pieces are timed by the watch, some by hand",
+            System.Text.RegularExpressions.Regex.Replace(says, @"\s+", " "));
         IReadOnlyList<Piece> pieces = Assert.Single(Outings()).Pieces;
         Assert.Equal([TimedBy.Hand, TimedBy.Watch, TimedBy.Watch, TimedBy.Watch], pieces.Select(p => p.TimedBy));
         Assert.Equal([true, false, false, false], pieces.Select(p => p.SpeedErrorPercent is null));
@@ -158,7 +165,8 @@ public sealed class ImportRecordingTests : IDisposable
     {
         using JsonDocument look = JsonDocument.Parse(_program.Must(["import", Fit, "--json", .. more]));
         return [.. look.RootElement[0].GetProperty("recordings")[0].GetProperty("pieces").EnumerateArray()
-            .Where(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null).Select(p => p.GetProperty("number").GetInt32().ToString())];
+            .Where(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null)
+                .Select(p => p.GetProperty("number").GetInt32().ToString())];
     }
 
     private IReadOnlyList<Outing> Outings()

@@ -17,7 +17,11 @@ internal static class LargeSquad
         {
             for (int number = 1; number <= paddlers; number++)
             {
-                var paddler = new Paddler { Id = NewId(), Name = $"Paddler {number}", Body = new BodyMeasures { SeatedReach = Length.FromInches(50) } };
+                var paddler = new Paddler
+                {
+                    Id = NewId(), Name = $"Paddler {number}",
+                    Body = new BodyMeasures { SeatedReach = Length.FromInches(50) }
+                };
                 writer.Put(paddler);
                 double best = 49.5 + random.NextDouble();
                 for (int at = 0; at < outings; at++)

@@ -35,7 +35,8 @@ public class LoggingTests
         program.Must(["log", .. lengths.Select((_, index) => $"5:3{index},6.5"), "--soreness", "0"]);
         JsonElement logged = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0].GetProperty("pieces");
         Assert.Equal(lengths, logged.EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
-        Assert.All(logged.EnumerateArray(), piece => Assert.Equal(card.GetProperty("distance_m").GetDouble(), piece.GetProperty("distance_m").GetDouble()));
+        Assert.All(logged.EnumerateArray(),
+            piece => Assert.Equal(card.GetProperty("distance_m").GetDouble(), piece.GetProperty("distance_m").GetDouble()));
     }
 
     [Fact]
@@ -102,7 +103,8 @@ public class LoggingTests
         Assert.Contains("is not a time", outcome.Output);
         JsonElement outing = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0];
         Assert.Equal("2026-05-30", outing.GetProperty("date").GetString());
-        Assert.Equal([49.75, 49.75], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
+        Assert.Equal(
+            [49.75, 49.75], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
         Assert.Equal(6.5, outing.GetProperty("pieces")[1].GetProperty("effort").GetDouble());
     }
 
@@ -128,7 +130,8 @@ public class LoggingTests
         Assert.Equal(0, saved.Code);
         JsonElement outing = JsonDocument.Parse(program.Must("history", "--json")).RootElement[0];
         Assert.Equal(("2026-05-30", 2), (outing.GetProperty("date").GetString(), outing.GetProperty("wind_beaufort").GetInt32()));
-        Assert.Equal([332.0, 330.0], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("time_s").GetDouble()));
+        Assert.Equal(
+            [332.0, 330.0], outing.GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("time_s").GetDouble()));
         Assert.DoesNotContain("half typed", program.RunTyping("", "log").Output);
     }
 
@@ -191,7 +194,8 @@ public class LoggingTests
         program.Must(["log", .. Pieces, "--date", "2026-05-03"]);
         string rows = "2026-05-10,OC1,50,1000,5:30\n2026-05-10,OC1,50.5,1000,15:31\n2026-05-10,OC1,50,1000,15:30\n";
         string says = program.Must("import", program.File("may.csv", "date,hull,length_in,distance_m,time\n" + rows));
-        Assert.Contains("2 pieces are far off their paddler's others, the first 2026-05-10, piece 2, 1 km in 15:31, 2.8 times slower", says.ReplaceLineEndings(" ").Replace("   ", " "));
+        Assert.Contains("2 pieces are far off their paddler's others, the first 2026-05-10, piece 2, 1 km in 15:31, 2.8 times slower",
+            says.ReplaceLineEndings(" ").Replace("   ", " "));
     }
 
     [Fact]
@@ -224,7 +228,8 @@ public class LoggingTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must(["log", .. Pieces, "--soreness", "5"]);
         string sore = program.Must("next");
-        Assert.InRange(sore.IndexOf("Caution: You were sore", StringComparison.Ordinal), 0, sore.IndexOf("\nWhen it no longer hurts", StringComparison.Ordinal));
+        Assert.InRange(sore.IndexOf("Caution: You were sore", StringComparison.Ordinal), 0,
+            sore.IndexOf("\nWhen it no longer hurts", StringComparison.Ordinal));
         Assert.DoesNotContain("Next outing", sore);
         program.Clock.Pass(TimeSpan.FromDays(290));
         Assert.DoesNotContain("Next outing", program.Must("next"));
@@ -243,8 +248,12 @@ public class LoggingTests
 
         void Valid(string json)
         {
-            EvaluationResults results = schema.Evaluate(JsonDocument.Parse(json).RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-            Assert.True(results.IsValid, string.Join("; ", results.Details!.Where(detail => detail.Errors is not null).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
+            EvaluationResults results = schema.Evaluate(
+                JsonDocument.Parse(json).RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+            Assert.True(
+                results.IsValid,
+                string.Join("; ", results.Details!.Where(detail => detail.Errors is not null)
+                .Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}")));
         }
     }
 

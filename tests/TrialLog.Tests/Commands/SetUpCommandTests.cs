@@ -54,7 +54,8 @@ public class SetUpCommandTests
         Assert.Contains("seated reach 50 in or 49 in", asked.Error);
         program.Must("paddler", "join", "I. Maro", "Ilse Maro", "--keep");
         JsonElement outings = Json(program.Must("history", "--json"));
-        Assert.Equal(["2026-06-01", "2026-06-01:2"], outings.EnumerateArray().Select(outing => outing.GetProperty("name").GetString()).Order());
+        Assert.Equal(["2026-06-01", "2026-06-01:2"],
+            outings.EnumerateArray().Select(outing => outing.GetProperty("name").GetString()).Order());
         Assert.Single(Json(program.Must("paddler", "list", "--json")).EnumerateArray());
         program.Must("undo");
         Assert.Equal(2, Json(program.Must("paddler", "list", "--json")).GetArrayLength());
@@ -121,7 +122,8 @@ public class SetUpCommandTests
         Assert.Equal("her new blade", card.GetProperty("because").GetString());
         Assert.True(card.GetProperty("own_lengths_in").GetArrayLength() >= 4);
         program.Must("log", "5:32,6", "5:33,6", "5:34,6", "5:35,6");
-        Assert.Equal([49, 50, 50, 49], Json(program.Must("history", "--json"))[0].GetProperty("pieces").EnumerateArray().Select(piece => piece.GetProperty("length_in").GetDouble()));
+        Assert.Equal([49, 50, 50, 49], Json(program.Must("history", "--json"))[0].GetProperty("pieces").EnumerateArray()
+            .Select(piece => piece.GetProperty("length_in").GetDouble()));
         Assert.Equal(1, program.Run("next", "--lengths", "49in,50in", "--by", "Tova Lind").Code);
         Assert.Equal(1, program.Run("next", "--lengths", "60in,50in", "--by", "Tova Lind", "--because", "long").Code);
         Assert.Equal(2, program.Run("next", "--by", "Tova Lind").Code);
@@ -134,7 +136,8 @@ public class SetUpCommandTests
         string file = Path.Combine(program.Folder, "partner.txt"), again = Path.Combine(program.Folder, "again.txt");
         string told = program.Must("next", "--blind", file, "--pieces", "4");
         string partner = File.ReadAllText(file);
-        string[] lengths = [.. partner.Split('\n').Where(line => line.Contains(" = ", StringComparison.Ordinal)).Select(line => line.Split(" = ")[1])];
+        string[] lengths = [
+            .. partner.Split('\n').Where(line => line.Contains(" = ", StringComparison.Ordinal)).Select(line => line.Split(" = ")[1])];
         Assert.Equal(2, lengths.Length);
         string card = told[told.IndexOf("Blind card", StringComparison.Ordinal)..];
         string plain = program.Must("next"), json = program.Must("next", "--json");
@@ -145,7 +148,8 @@ public class SetUpCommandTests
         }
 
         Assert.Empty(Json(json).GetProperty("card").GetProperty("lengths_in").EnumerateArray());
-        Assert.Equal(["A", "B", "B", "A"], Json(json).GetProperty("card").GetProperty("letters").EnumerateArray().Select(letter => letter.GetString()));
+        Assert.Equal(["A", "B", "B", "A"],
+            Json(json).GetProperty("card").GetProperty("letters").EnumerateArray().Select(letter => letter.GetString()));
         File.Delete(file);
         program.Must("next", "--blind", again);
         Assert.Equal(partner, File.ReadAllText(again));
@@ -159,7 +163,8 @@ public class SetUpCommandTests
     {
         using TestProgram program = TestProgram.WithIlse();
         program.Must(["log", .. Pieces]);
-        Assert.Contains("Ordered 49¼ in on 1 June 2026, by Tova Lind: settled.", program.Must("decide", "--length", "49.25in", "--ordered", "--by", "Tova Lind", "--because", "settled"));
+        Assert.Contains("Ordered 49¼ in on 1 June 2026, by Tova Lind: settled.",
+            program.Must("decide", "--length", "49.25in", "--ordered", "--by", "Tova Lind", "--because", "settled"));
         Assert.Contains("Ordered 49¼ in", program.Must("next").ReplaceLineEndings(" "));
         JsonElement one = Json(program.Must("decide", "--json"))[0];
         Assert.Equal("ordered", one.GetProperty("kind").GetString());
@@ -179,7 +184,8 @@ public class SetUpCommandTests
         Assert.Contains("Rest first: you logged soreness of 8 on 1 June 2026", sore.ReplaceLineEndings(" "));
         Assert.DoesNotContain("Outings to go", sore);
         Assert.Equal("sore", Json(program.Must("next", "--json")).GetProperty("standing").GetString());
-        Assert.Contains("longer than what did not hurt", program.Run("next", "--lengths", "50in,51in", "--by", "Tova", "--because", "now").Error);
+        Assert.Contains("longer than what did not hurt",
+            program.Run("next", "--lengths", "50in,51in", "--by", "Tova", "--because", "now").Error);
         program.Must("soreness", "clear", "--paddler", "Ilse Maro", "--by", "her physio", "--because", "no pain for weeks");
         Assert.NotEqual("sore", Json(program.Must("next", "--json")).GetProperty("standing").GetString());
         Assert.Equal(1, program.Run("soreness", "clear", "--by", "her physio").Code);
@@ -207,7 +213,10 @@ public class SetUpCommandTests
     {
         using TestProgram program = TestProgram.WithIlse();
         JsonSchema schema = JsonSchema.FromText(File.ReadAllText(Repository.File("docs/schemas/next.schema.json")));
-        foreach (string[] line in new[] { ["next", "--json"], ["next", "--lengths", "49in,50in", "--by", "Tova Lind", "--because", "a look", "--json"], new[] { "next", "--blind", Path.Combine(program.Folder, "p.txt"), "--json" } })
+        foreach (
+            string[] line in new[] { ["next", "--json"],
+            ["next", "--lengths", "49in,50in", "--by", "Tova Lind", "--because", "a look", "--json"],
+            new[] { "next", "--blind", Path.Combine(program.Folder, "p.txt"), "--json" } })
             Assert.True(schema.Evaluate(Json(program.Must(line))).IsValid, string.Join(' ', line));
     }
 }

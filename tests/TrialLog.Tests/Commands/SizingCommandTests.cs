@@ -75,7 +75,8 @@ public class SizingCommandTests
         program.Must("log", "--hull", "OC1", "--paddle", "Reed", "49in,1km,5:30", "51in,1km,5:31", "51in,1km,5:33", "49in,1km,5:34");
         JsonElement lengths = Json(program, "transfer", "--json").GetProperty("lengths");
         string Evidence(string hull, string paddle) => lengths.EnumerateArray()
-            .Single(row => row.GetProperty("hull").GetString() == hull && row.GetProperty("paddle").GetString() == paddle).GetProperty("evidence").GetString()!;
+            .Single(row => row.GetProperty("hull").GetString() == hull && row.GetProperty("paddle").GetString() == paddle)
+                .GetProperty("evidence").GetString()!;
         Assert.Equal("tuned", Evidence("OC1", "Reed"));
         Assert.Equal("other-blades", Evidence("OC1", "Willow"));
         Assert.Equal("other-hulls", Evidence("OC6", "Reed"));
@@ -85,7 +86,8 @@ public class SizingCommandTests
     public void A_length_carried_by_the_rules_alone_has_a_range_but_where_it_came_from()
     {
         using TestProgram program = TestProgram.WithIlse();
-        JsonElement lengths = Json(program, "transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed", "--json").GetProperty("lengths");
+        JsonElement lengths = Json(program, "transfer", "--length", "50in", "--hull", "OC1", "--paddle", "Reed", "--json")
+            .GetProperty("lengths");
         JsonElement Row(string hull) => lengths.EnumerateArray().Single(row => row.GetProperty("hull").GetString() == hull);
         Assert.Equal(JsonValueKind.Null, Row("OC1").GetProperty("likely_low_in").ValueKind);
         // One inch longer, up to two (common practice, no source).
@@ -134,7 +136,8 @@ public class SizingCommandTests
     public void A_technique_check_in_one_hull_says_something_of_the_others_too_but_less()
     {
         using TestProgram program = TestProgram.WithIlse();
-        double Likely(string hull) => Json(program, "transfer", "--hull", hull, "--json").GetProperty("lengths")[0].GetProperty("likely_low_in").GetDouble();
+        double Likely(string hull) => Json(program, "transfer", "--hull", hull, "--json").GetProperty("lengths")[0]
+            .GetProperty("likely_low_in").GetDouble();
         (double own, double other) = (Likely("OC1"), Likely("OC6"));
         program.Must("technique", "--hull", "OC1", "--hand", "4in", "--length", "50in", "--photo", "--save");
         Assert.True(Likely("OC6") < other);
@@ -157,9 +160,12 @@ public class SizingCommandTests
     {
         using var program = new TestProgram();
         program.Must("paddler", "add", "Jory Pell", "--unit", "cm", "--reach", "128");
-        Assert.Equal("Reed: blade 47 cm, 118 cm to 134 cm by 0.5 cm\n", program.Must("paddle", "add", "Reed", "--blade", "47", "--range", "118..134", "--step", "0.5").ReplaceLineEndings("\n"));
+        Assert.Equal("Reed: blade 47 cm, 118 cm to 134 cm by 0.5 cm\n",
+            program.Must("paddle", "add", "Reed", "--blade", "47", "--range", "118..134", "--step", "0.5").ReplaceLineEndings("\n"));
         Assert.Contains("OC6: crew 6, seat height 30 cm", program.Must("hull", "set", "OC6", "--seat-height", "30"));
-        foreach (string[] command in new string[][] { ["start-length"], ["transfer"], ["technique", "--hand", "5", "--length", "127"], ["order-sheet"], ["steering", "--blade", "56"] })
+        foreach (
+            string[] command in new string[][] { ["start-length"], ["transfer"], ["technique", "--hand", "5", "--length", "127"],
+            ["order-sheet"], ["steering", "--blade", "56"] })
             Assert.DoesNotMatch("[0-9¼½¾] in\\b", program.Must(command));
     }
 
@@ -177,7 +183,8 @@ public class SizingCommandTests
     public void A_hand_far_overhead_gets_the_shoulder_caution()
     {
         using TestProgram program = TestProgram.WithIlse();
-        Assert.Contains("loads the shoulder", program.Must("technique", "--hand", "6in", "--length", "50in").ReplaceLineEndings(" ").Replace("         ", ""));
+        Assert.Contains("loads the shoulder",
+            program.Must("technique", "--hand", "6in", "--length", "50in").ReplaceLineEndings(" ").Replace("         ", ""));
         Assert.DoesNotContain("Caution", program.Must("technique", "--hand", "-6in", "--length", "50in"));
     }
 
@@ -192,7 +199,8 @@ public class SizingCommandTests
         Assert.Contains("Better test first.", program.Must("order-sheet"));
         program.Must("paddler", "set", "Ilse Maro", "--goal", "OC1, 2:00:00");
         Assert.Contains(" s in 2 h, on average", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
-        Assert.Equal(["log.db", "sheet.md"], Directory.GetFiles(program.Folder).Select(Path.GetFileName).Where(name => !name!.StartsWith("log.db-", StringComparison.Ordinal)).Order());
+        Assert.Equal(["log.db", "sheet.md"], Directory.GetFiles(program.Folder).Select(Path.GetFileName)
+            .Where(name => !name!.StartsWith("log.db-", StringComparison.Ordinal)).Order());
     }
 
     [Theory]
@@ -209,9 +217,14 @@ public class SizingCommandTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must("paddle", "add", "Rudder blade", "--blade", "22in", "--range", "50in..56in", "--steering", "yes");
         JsonSchema expected = JsonSchema.FromText(File.ReadAllText(Repository.File($"docs/schemas/{schema}.schema.json")));
-        EvaluationResults results = expected.Evaluate(Json(program, [.. arguments, "--json"]), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(results.IsValid, string.Join("\n", (results.Details ?? []).Where(detail => detail.Errors is not null).Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}")));
+        EvaluationResults results = expected.Evaluate(
+            Json(program, [.. arguments, "--json"]), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(
+            results.IsValid,
+            string.Join("\n", (results.Details ?? []).Where(detail => detail.Errors is not null)
+            .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}")));
     }
 
-    private static JsonElement Json(TestProgram program, params string[] arguments) => JsonDocument.Parse(program.Must(arguments)).RootElement;
+    private static JsonElement Json(TestProgram program, params string[] arguments) =>
+        JsonDocument.Parse(program.Must(arguments)).RootElement;
 }

@@ -19,7 +19,8 @@ public class SquadWeekTests
         Assert.DoesNotContain("http", card.Replace("http://www.w3.org", "").Replace("http-equiv", ""));
         Assert.Single(File.ReadAllLines(Path.Combine(folder, "ilse-maro.txt")));
 
-        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", "Ilse Maro", "--paddle", "Reed", "--soreness", "6");
+        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", "Ilse Maro",
+            "--paddle", "Reed", "--soreness", "6");
         Assert.Contains("2 cards", program.Must("next", "--squad", "--each", folder));
         Assert.Empty(Directory.GetFiles(folder, "ilse-maro*"));
     }
@@ -37,10 +38,12 @@ public class SquadWeekTests
         Assert.Equal(3, plan.GetProperty("paddlers").GetArrayLength());
         string first = outings[0].GetProperty("paddler").GetString()!;
 
-        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", first, "--paddle", "Reed", "--soreness", "6");
+        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", first, "--paddle",
+            "Reed", "--soreness", "6");
         plan = JsonDocument.Parse(program.Must(command)).RootElement;
         Assert.DoesNotContain(plan.GetProperty("outings").EnumerateArray(), outing => outing.GetProperty("paddler").GetString() == first);
-        Assert.Contains(plan.GetProperty("paddlers").EnumerateArray(), one => one.GetProperty("paddler").GetString() == first && one.GetProperty("why_none").GetString()!.Contains("sore"));
+        Assert.Contains(plan.GetProperty("paddlers").EnumerateArray(), one => one.GetProperty("paddler").GetString() == first
+            && one.GetProperty("why_none").GetString()!.Contains("sore"));
         string text = File.ReadAllText(entries);
         Assert.Contains("STATUS:CANCELLED", text);
         Assert.Contains("STATUS:CONFIRMED", text);
@@ -50,9 +53,11 @@ public class SquadWeekTests
     public void A_race_near_by_ends_the_outings_of_whoever_races()
     {
         using TestProgram program = Squad();
-        string today = JsonDocument.Parse(program.Must("plan", "--weeks", "3", "--paddles", "Reed", "--json")).RootElement.GetProperty("from").GetString()!;
+        string today = JsonDocument.Parse(program.Must("plan", "--weeks", "3", "--paddles", "Reed", "--json")).RootElement.GetProperty(
+            "from").GetString()!;
         DateOnly race = DateOnly.Parse(today, System.Globalization.CultureInfo.InvariantCulture).AddDays(1);
-        JsonElement plan = JsonDocument.Parse(program.Must("plan", "--weeks", "3", "--paddles", "Reed", "--json", "--race", $"Bram Okello: {race:yyyy-MM-dd}")).RootElement;
+        JsonElement plan = JsonDocument.Parse(
+            program.Must("plan", "--weeks", "3", "--paddles", "Reed", "--json", "--race", $"Bram Okello: {race:yyyy-MM-dd}")).RootElement;
         Assert.Equal("Bram Okello", plan.GetProperty("outings")[0].GetProperty("paddler").GetString());
         Assert.Single(plan.GetProperty("outings").EnumerateArray(), outing => outing.GetProperty("paddler").GetString() == "Bram Okello");
         Assert.Equal(1, program.Run("plan", "--paddles", "Reed", "--race", "next week").Code);
@@ -65,7 +70,8 @@ public class SquadWeekTests
         using TestProgram program = Squad();
         Assert.Contains("can be judged yet", program.Must("history", "--held"));
         program.Must("next", "--paddler", "Ilse Maro", "--paddle", "Reed");
-        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:40,6", "51in,1km,5:41,6", "49in,1km,5:31,6", "--paddler", "Ilse Maro", "--paddle", "Reed");
+        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:40,6", "51in,1km,5:41,6", "49in,1km,5:31,6", "--paddler", "Ilse Maro",
+            "--paddle", "Reed");
         Assert.Contains("This outing", program.Must("history", "--advice", "--paddler", "Ilse Maro"));
         Assert.Contains("Of 1 likely range", program.Must("history", "--held"));
     }
@@ -77,7 +83,8 @@ public class SquadWeekTests
         foreach (string name in new[] { "Bram Okello", "Tova Lind" })
             program.Must("paddler", "add", name, "--reach", "50in");
         foreach (string name in new[] { "Ilse Maro", "Bram Okello", "Tova Lind" })
-            program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:32,6", "--paddler", name, "--paddle", "Reed");
+            program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:32,6", "--paddler", name,
+                "--paddle", "Reed");
         return program;
     }
 }

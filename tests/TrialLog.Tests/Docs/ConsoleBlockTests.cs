@@ -38,7 +38,8 @@ public partial class ConsoleBlockTests
         {
             string[] words = [.. Word().Matches(line[2..]).Select(match => match.Groups["word"].Value)];
             Assert.Equal("triallog", words[0]);
-            string[] arguments = [.. words[1..].Select(word => word.StartsWith("sample-sessions/", StringComparison.Ordinal) ? Repository.File(word) : word)];
+            string[] arguments = [
+                .. words[1..].Select(word => word.StartsWith("sample-sessions/", StringComparison.Ordinal) ? Repository.File(word) : word)];
             TestProgram.Outcome outcome = program.Run(arguments);
             played.Append(line).Append('\n').Append(outcome.Output).Append(outcome.Error);
         }

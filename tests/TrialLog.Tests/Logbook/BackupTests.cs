@@ -178,7 +178,9 @@ public class BackupTests
         damaged.AsSpan(sound.Length / 2 / 4096 * 4096, 4096).Fill(0xA5);
         File.WriteAllBytes(folder.File(), damaged);
         using LogbookFile opened = folder.Open();
-        Assert.Contains("is damaged", Assert.Throws<LogbookException>(() => opened.Change("Logged", writer => writer.Put(SampleLog.Outing(9000)))).Message);
+        Assert.Contains(
+            "is damaged",
+            Assert.Throws<LogbookException>(() => opened.Change("Logged", writer => writer.Put(SampleLog.Outing(9000)))).Message);
         Assert.Contains("is damaged", Assert.Throws<LogbookException>(opened.CheckPages).Message);
         Assert.Throws<LogbookException>(() => Backups.Make(opened, folder.File("copy.bak")));
         Assert.NotEmpty(opened.Verify());
@@ -195,7 +197,11 @@ public class BackupTests
         Sharing.Write(log, new ShareOptions(), written);
         string text = System.Text.Encoding.UTF8.GetString(written.ToArray()).Replace("2020-01-02", date, StringComparison.Ordinal);
         Assert.Throws<LogbookException>(() => Sharing.Read(new MemoryStream(System.Text.Encoding.UTF8.GetBytes(text))));
-        SharedRecord late = Sharing.Read(new MemoryStream(System.Text.Encoding.UTF8.GetBytes(System.Text.Encoding.UTF8.GetString(written.ToArray()).Replace("2020-01-02", "2150-01-02", StringComparison.Ordinal))));
-        Assert.Contains("is in the future", Assert.Throws<LogbookException>(() => Merge.Plan(other, late, new DateOnly(2026, 5, 1))).Message);
+        SharedRecord late = Sharing.Read(
+            new MemoryStream(
+            System.Text.Encoding.UTF8.GetBytes(
+            System.Text.Encoding.UTF8.GetString(written.ToArray()).Replace("2020-01-02", "2150-01-02", StringComparison.Ordinal))));
+        Assert.Contains("is in the future",
+            Assert.Throws<LogbookException>(() => Merge.Plan(other, late, new DateOnly(2026, 5, 1))).Message);
     }
 }

@@ -5,7 +5,9 @@ using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 
-/// <summary>Whatever is put, removed, undone and redone, in any order: the logbook agrees with plain dictionaries, now and as of every change.</summary>
+/// <summary>
+/// Whatever is put, removed, undone and redone, in any order: the logbook agrees with plain dictionaries, now and as of every change.
+/// </summary>
 public class JournalLaws
 {
     private abstract record Step;

@@ -81,7 +81,8 @@ internal sealed record LogbookModel
     }
 
     public bool UsesHull(Guid id) => Outings.Values.Any(x => x.HullId == id)
-        || Checks.Values.Any(x => x.HullId == id) || Decisions.Values.Any(x => x.HullId == id) || Paddlers.Values.Any(x => x.Goal?.HullId == id);
+        || Checks.Values.Any(x => x.HullId == id) || Decisions.Values.Any(x => x.HullId == id)
+            || Paddlers.Values.Any(x => x.Goal?.HullId == id);
 
     public bool UsesPaddle(Guid id) => Outings.Values.Any(x => x.Pieces.Any(piece => piece.PaddleId == id))
         || Checks.Values.Any(x => x.PaddleId == id) || Decisions.Values.Any(x => x.PaddleId == id);
@@ -99,10 +100,13 @@ internal sealed record LogbookModel
     }
 
     /// <summary>Everything in it as text, in an order of its own, so that two can be compared to the last digit.</summary>
-    public string Text() => Text(Paddlers.Values, Hulls.Values, Paddles.Values, Outings.Values, Cards.Values, Checks.Values, Clearances.Values, Decisions.Values, Notes.Values);
+    public string Text() =>
+        Text(Paddlers.Values, Hulls.Values, Paddles.Values, Outings.Values, Cards.Values, Checks.Values, Clearances.Values,
+        Decisions.Values, Notes.Values);
 
     public static string Text(LogbookSnapshot log) =>
-        Text(log.Paddlers, log.Hulls, log.Paddles, log.Outings, log.Cards, log.TechniqueChecks, log.SorenessClearances, log.Decisions, log.Notes);
+        Text(log.Paddlers, log.Hulls, log.Paddles, log.Outings, log.Cards, log.TechniqueChecks, log.SorenessClearances,
+            log.Decisions, log.Notes);
 
     private static string Text(IEnumerable<Paddler> paddlers, IEnumerable<Hull> hulls, IEnumerable<Paddle> paddles,
         IEnumerable<Outing> outings, IEnumerable<GivenCard> cards, IEnumerable<TechniqueCheck> checks,
@@ -111,7 +115,13 @@ internal sealed record LogbookModel
         {
             paddlers = paddlers.OrderBy(x => x.Id),
             hulls = hulls.OrderBy(x => x.Id),
-            paddles = paddles.OrderBy(x => x.Id).Select(x => new { x.Id, x.Name, x.Blade, x.BladeAreaSquareInches, x.Steering, x.Shortest, x.Longest, x.Step, x.OwnerId, x.BelongsToClub }),
+            paddles = paddles.OrderBy(x => x.Id)
+                .Select(
+                x => new
+                {
+                    x.Id, x.Name, x.Blade, x.BladeAreaSquareInches, x.Steering, x.Shortest, x.Longest, x.Step, x.OwnerId,
+                    x.BelongsToClub
+                }),
             outings = outings.OrderBy(x => x.Id),
             cards = cards.OrderBy(x => x.Id),
             toGo = cards.OrderBy(x => x.Id).Select(x => $"{x.OutingsToGo}"),

@@ -45,16 +45,20 @@ public class MergeLaws
         _ => string.CompareOrdinal(question.Here, question.InFile) < 0 ? MergeChoice.TakeFromFile : MergeChoice.KeepHere,
     };
 
-    // The order of an outing's pieces and a card's change number are each logbook's own, and equipment that was removed and is not needed stays away.
+    // The order of an outing's pieces and a card's change number are each logbook's own, and equipment that was removed and is not needed
+    // stays away.
     private static string Comparable(LogbookSnapshot log, ISet<Guid> equipment) => LogbookModel.Text(log with
     {
         Hulls = [.. log.Hulls.Where(hull => equipment.Contains(hull.Id))],
         Paddles = [.. log.Paddles.Where(paddle => equipment.Contains(paddle.Id))],
-        Outings = [.. log.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.OrderBy(piece => piece.Id).Select(piece => piece with { Order = 1 })] })],
+        Outings = [
+            .. log.Outings.Select(
+            outing => outing with { Pieces = [.. outing.Pieces.OrderBy(piece => piece.Id).Select(piece => piece with { Order = 1 })] })],
         Cards = [.. log.Cards.Select(card => card with { AsOfChange = 0 })],
     });
 
-    private static HashSet<Guid> Equipment(LogbookSnapshot log) => [.. log.Hulls.Select(hull => hull.Id), .. log.Paddles.Select(paddle => paddle.Id)];
+    private static HashSet<Guid> Equipment(LogbookSnapshot log) =>
+        [.. log.Hulls.Select(hull => hull.Id), .. log.Paddles.Select(paddle => paddle.Id)];
 
     [Fact]
     public void A_record_merged_into_a_new_logbook_is_all_there_and_merging_again_changes_nothing() => Writes.Sample(writes =>
@@ -76,7 +80,8 @@ public class MergeLaws
     }, iter: 150);
 
     [Fact]
-    public void Diverged_copies_merge_to_the_same_whichever_side_does_it_and_lose_nothing() => Gen.Select(Writes, Writes, Writes).Sample((earlier, here, there) =>
+    public void Diverged_copies_merge_to_the_same_whichever_side_does_it_and_lose_nothing() =>
+        Gen.Select(Writes, Writes, Writes).Sample((earlier, here, there) =>
     {
         using var folder = new ScratchFolder();
         using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
@@ -138,7 +143,8 @@ public class MergeLaws
         Merged(theirs, without);
         LogbookSnapshot passedOn = theirs.Everything();
         if (((LeftOut)leftOut).HasFlag(LeftOut.Notes))
-            Assert.True(passedOn.Notes.Count == 0 && passedOn.Outings.All(outing => outing.Notes is null && outing.Pieces.All(piece => piece.Notes is null)));
+            Assert.True(passedOn.Notes.Count == 0
+                && passedOn.Outings.All(outing => outing.Notes is null && outing.Pieces.All(piece => piece.Notes is null)));
         if (((LeftOut)leftOut).HasFlag(LeftOut.HeartRate))
             Assert.All(passedOn.Outings.SelectMany(outing => outing.Pieces), piece => Assert.Null(piece.HeartRate));
         if (((LeftOut)leftOut).HasFlag(LeftOut.BodyMeasures))

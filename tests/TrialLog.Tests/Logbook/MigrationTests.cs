@@ -100,10 +100,14 @@ public class MigrationTests
     {
         using var folder = new ScratchFolder();
         using LogbookFile log = folder.Open();
-        foreach (string table in log.Connection.Query<string>("SELECT DISTINCT tbl_name FROM sqlite_schema WHERE type = 'trigger'").ToList())
+        foreach (
+            string table in log.Connection.Query<string>("SELECT DISTINCT tbl_name FROM sqlite_schema WHERE type = 'trigger'").ToList())
         {
             var columns = log.Connection.Query<string>("SELECT name FROM pragma_table_info(@table)", new { table }).ToList();
-            foreach (string trigger in log.Connection.Query<string>("SELECT sql FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = @table AND (name LIKE '%\\_edited' ESCAPE '\\' OR name LIKE '%\\_removed' ESCAPE '\\')", new { table }))
+            foreach (
+                string trigger in log.Connection.Query<string>(
+                "SELECT sql FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = @table AND (name LIKE '%\\_edited' ESCAPE '\\' OR " +
+                "name LIKE '%\\_removed' ESCAPE '\\')", new { table }))
                 Assert.All(columns, column => Assert.Contains($"'{column}', OLD.{column}", trigger));
         }
     }

@@ -63,7 +63,9 @@ public class OtherProcess
         });
     }
 
-    /// <summary>How many kills <see cref="Whenever_it_is_killed_what_was_done_is_there_and_the_logbook_is_sound"/> does: TRIALLOG_KILLS, or 6.</summary>
+    /// <summary>
+    /// How many kills <see cref="Whenever_it_is_killed_what_was_done_is_there_and_the_logbook_is_sound"/> does: TRIALLOG_KILLS, or 6.
+    /// </summary>
     private static int Kills => int.TryParse(Environment.GetEnvironmentVariable("TRIALLOG_KILLS"), out int kills) ? kills : 6;
 
     /// <summary>The file that says which outings are in the logbook for good.</summary>
@@ -113,7 +115,8 @@ public class OtherProcess
         {
             long before = File.Exists(Done(store)) ? new FileInfo(Done(store)).Length : 0;
             using Process child = Start(nameof(Does_everything_until_it_is_killed), store, first: (kill + 1) * 10_000);
-            for (int wait = 0; wait < 3000 && (!File.Exists(Done(store)) || new FileInfo(Done(store)).Length == before) && !child.HasExited; wait++)
+            for (int wait = 0; wait < 3000 && (!File.Exists(Done(store)) || new FileInfo(Done(store)).Length == before)
+                && !child.HasExited; wait++)
                 Thread.Sleep(10);
             Thread.Sleep(random.Next(300));
             Assert.False(child.HasExited, "the child ended before it was killed");

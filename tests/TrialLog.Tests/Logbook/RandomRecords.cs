@@ -20,7 +20,8 @@ internal static class RandomRecords
     private static readonly Gen<double> Real = Gen.Double[-29.9, 29.9];
     private static readonly Gen<Distance> AnyDistance = Gen.Long[100_000_000, 2_000_000_000].Select(Distance.FromMicrometres);
     private static readonly Gen<DateOnly> Date = Gen.Int[0, 4000].Select(days => new DateOnly(2020, 1, 1).AddDays(days));
-    private static readonly Gen<DateTimeOffset> Moment = Gen.Long[0, 10_000_000_000_000_000].Select(ticks => new DateTimeOffset(2020, 1, 1, 0, 0, 0, TimeSpan.Zero).AddTicks(ticks));
+    private static readonly Gen<DateTimeOffset> Moment = Gen.Long[0, 10_000_000_000_000_000]
+        .Select(ticks => new DateTimeOffset(2020, 1, 1, 0, 0, 0, TimeSpan.Zero).AddTicks(ticks));
 
     public static Gen<T?> OrNone<T>(Gen<T> gen) where T : struct => Gen.Select(Gen.Bool, gen, (there, value) => there ? value : (T?)null);
 
@@ -34,7 +35,8 @@ internal static class RandomRecords
 
     /// <summary>A paddle that is one of those paddlers', the club's or nobody's.</summary>
     public static Gen<Paddle> Paddle(Gen<Guid> id, Gen<Guid> owner) => Gen.Select(
-        Gen.Select(id, owner, Gen.Int[0, 2]), PaddleLength, PaddleLength, Gen.Long[203_200_000, 700_000_000], OrNone(Gen.Double[20, 250]), Gen.Bool, Gen.Long[1, 100_000_000],
+        Gen.Select(id, owner, Gen.Int[0, 2]), PaddleLength, PaddleLength, Gen.Long[203_200_000, 700_000_000], OrNone(Gen.Double[20, 250]),
+            Gen.Bool, Gen.Long[1, 100_000_000],
         (who, one, other, blade, area, steering, step) => new Paddle
         {
             Id = who.Item1,
@@ -52,7 +54,8 @@ internal static class RandomRecords
     public static Gen<Paddler> Paddler(Gen<Guid> id, Gen<Guid> hull) => Gen.Select(
         Gen.Select(id, Gen.Bool, Gen.Bool, OrNone(Gen.Double[0.01, 5])), BodyLength.Array[12],
         Gen.Select(Gen.Int[0, 2], hull, AnyDistance, Gen.Long[1000, 100_000_000]),
-        Gen.Select(OrNone(Gen.Int[2, 8]), OrNone(AnyDistance), OrNone(Gen.Int[15, 300]), OrNone(Gen.Enum<TimedBy>()), OrNone(Gen.Double[0.0005, 1])),
+        Gen.Select(OrNone(Gen.Int[2, 8]), OrNone(AnyDistance), OrNone(Gen.Int[15, 300]), OrNone(Gen.Enum<TimedBy>()),
+            OrNone(Gen.Double[0.0005, 1])),
         (who, body, goal, trials) => new Paddler
         {
             Id = who.Item1,
@@ -75,7 +78,11 @@ internal static class RandomRecords
                 PalmLength = body[11],
             },
             KnownLength = body[7],
-            Trials = new TrialHabits { Pieces = trials.Item1 * 2, Distance = trials.Item2, Minutes = trials.Item3, TimedBy = trials.Item4, PricePercent = trials.Item5 },
+            Trials = new TrialHabits
+            {
+                Pieces = trials.Item1 * 2, Distance = trials.Item2, Minutes = trials.Item3, TimedBy = trials.Item4,
+                PricePercent = trials.Item5
+            },
             Goal = goal.Item1 == 0 ? null : new GoalEvent
             {
                 HullId = goal.Item2,
@@ -88,7 +95,8 @@ internal static class RandomRecords
     public static Gen<Piece> Piece(Gen<Guid> id, Gen<Guid> paddle) => Gen.Select(
         Gen.Select(id, paddle, PaddleLength, AnyDistance, Gen.Double[1, 6]),
         Gen.Select(OrNone(Gen.Int[0, 20]), OrNone(Gen.Int[25, 250]), OrNone(Gen.Int[50, 1500]), Gen.Enum<Course>(), OrNone(Gen.Int[0, 20])),
-        Gen.Select(OrNone(Real), OrNone(AnyText), OrNone(AnyText), OrNone(AnyText), OrNone(Gen.Enum<TimedBy>()), OrNone(Gen.Double[0.01, 20])),
+        Gen.Select(OrNone(Real), OrNone(AnyText), OrNone(AnyText), OrNone(AnyText), OrNone(Gen.Enum<TimedBy>()),
+            OrNone(Gen.Double[0.01, 20])),
         (what, body, rest) => new Piece
         {
             Id = what.Item1,
@@ -181,10 +189,12 @@ internal static class RandomRecords
         });
 
     public static Gen<SorenessClearance> Clearance(Gen<Guid> id, Gen<Guid> paddler) => Gen.Select(id, paddler, Date, OrNone(AnyText),
-        (id, paddler, date, because) => new SorenessClearance { Id = id, PaddlerId = paddler, Date = date, By = "Bram Okello", Because = because });
+        (id, paddler, date, because) =>
+            new SorenessClearance { Id = id, PaddlerId = paddler, Date = date, By = "Bram Okello", Because = because });
 
     public static Gen<Decision> Decision(Gen<Guid> id, Gen<Guid> paddler, Gen<Guid> hull, Gen<Guid> paddle) => Gen.Select(
-        Gen.Select(id, paddler, hull, paddle), PaddleLength, Gen.Enum<DecisionKind>(), Date, OrNone(Gen.Const("Bram Okello")), OrNone(AnyText),
+        Gen.Select(id, paddler, hull, paddle), PaddleLength, Gen.Enum<DecisionKind>(), Date, OrNone(Gen.Const("Bram Okello")),
+            OrNone(AnyText),
         (whose, length, kind, date, by, because) => new Decision
         {
             Id = whose.Item1,
@@ -199,5 +209,6 @@ internal static class RandomRecords
         });
 
     public static Gen<CoachNote> Note(Gen<Guid> id, Gen<Guid> about, NoteSubject subject) => Gen.Select(id, about, Moment, AnyText,
-        (id, about, at, text) => new CoachNote { Id = id, AboutId = about, About = subject, Author = "Bram Okello", WrittenAt = at, Text = "Seen: " + text });
+        (id, about, at, text) =>
+            new CoachNote { Id = id, AboutId = about, About = subject, Author = "Bram Okello", WrittenAt = at, Text = "Seen: " + text });
 }

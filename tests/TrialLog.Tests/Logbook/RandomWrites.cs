@@ -29,7 +29,12 @@ internal static class RandomWrites
         if (!model.Paddlers.ContainsKey(paddler))
             Put(model, writer, new Paddler { Id = paddler, Name = $"Tova {paddler}" });
         foreach (Guid id in paddles.Where(id => !model.Paddles.ContainsKey(id)))
-            writer.Put(model.Paddles[id] = new Paddle { Id = id, Name = $"Paddle {id}", Blade = Length.Parse("18in"), Shortest = Length.Parse("48in"), Longest = Length.Parse("53in"), Step = Length.Parse("1/4") });
+            writer.Put(
+                model.Paddles[id] = new Paddle
+                {
+                    Id = id, Name = $"Paddle {id}", Blade = Length.Parse("18in"),
+                    Shortest = Length.Parse("48in"), Longest = Length.Parse("53in"), Step = Length.Parse("1/4")
+                });
     }
 
     private static void Put(LogbookModel model, LogbookWriter writer, Hull hull) => writer.Put(model.Hulls[hull.Id] = hull);
@@ -51,7 +56,8 @@ internal static class RandomWrites
             return;
         Outing outing = outings[number % outings.Length];
         int which = number % outing.Pieces.Count;
-        writer.Put(model.Outings[outing.Id] = outing with { Pieces = [.. outing.Pieces.Select((piece, i) => i == which ? edit(piece) : piece)] });
+        writer.Put(
+            model.Outings[outing.Id] = outing with { Pieces = [.. outing.Pieces.Select((piece, i) => i == which ? edit(piece) : piece)] });
     }
 
     /// <summary>Something done to a logbook, and to its model alike.</summary>
@@ -74,7 +80,8 @@ internal static class RandomWrites
             Ensure(model, writer, x.PaddlerId, x.HullId, x.Pieces.Select(piece => piece.PaddleId));
             writer.Put(model.Outings[x.Id] = x);
         }))),
-        (2, Gen.Select(Card(CardId, PaddlerId, HullId, PaddleId), OutingId).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
+        (2, Gen.Select(Card(CardId, PaddlerId, HullId, PaddleId), OutingId)
+            .Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
         {
             Ensure(model, writer, x.Item1.PaddlerId, x.Item1.HullId, [x.Item1.PaddleId]);
             writer.Put(model.Cards[x.Item1.Id] = x.Item1 with { PaddledAs = model.Outings.ContainsKey(x.Item2) ? x.Item2 : null });
@@ -94,20 +101,38 @@ internal static class RandomWrites
             Ensure(model, writer, x.PaddlerId, x.HullId, [x.PaddleId]);
             writer.Put(model.Decisions[x.Id] = x);
         }))),
-        (1, ClearanceId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveSorenessClearance(id); model.Clearances.Remove(id); }))),
-        (1, DecisionId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveDecision(id); model.Decisions.Remove(id); }))),
-        (1, Note(NoteId, PaddlerId, NoteSubject.Paddler).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Paddlers.ContainsKey(x.AboutId), model, writer, x)))),
-        (1, Note(NoteId, OutingId, NoteSubject.Outing).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Outings.ContainsKey(x.AboutId), model, writer, x)))),
-        (1, Note(NoteId, CardId, NoteSubject.Card).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Cards.ContainsKey(x.AboutId), model, writer, x)))),
-        (5, Gen.Select(Gen.Int[0, 100], Gen.Int[0, 20], Gen.OneOf<string?>(null, "a", "b")).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
+        (1, ClearanceId.Select(
+            id => new Action<LogbookModel, LogbookWriter>(
+            (model, writer) => { writer.RemoveSorenessClearance(id); model.Clearances.Remove(id); }))),
+        (1, DecisionId.Select(
+            id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveDecision(id); model.Decisions.Remove(id); }))),
+        (1, Note(NoteId, PaddlerId, NoteSubject.Paddler)
+            .Select(
+            x => new Action<LogbookModel, LogbookWriter>(
+            (model, writer) => PutIf(model.Paddlers.ContainsKey(x.AboutId), model, writer, x)))),
+        (1, Note(NoteId, OutingId, NoteSubject.Outing)
+            .Select(
+            x => new Action<LogbookModel, LogbookWriter>(
+            (model, writer) => PutIf(model.Outings.ContainsKey(x.AboutId), model, writer, x)))),
+        (1, Note(NoteId, CardId, NoteSubject.Card)
+            .Select(
+            x => new Action<LogbookModel, LogbookWriter>((model, writer) => PutIf(model.Cards.ContainsKey(x.AboutId), model, writer, x)))),
+        (5, Gen.Select(Gen.Int[0, 100], Gen.Int[0, 20], Gen.OneOf<string?>(null, "a", "b"))
+            .Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
             EditPiece(model, writer, x.Item1, piece => piece with { Effort = Effort.FromPoints(x.Item2 / 2.0), Notes = x.Item3 })))),
         (3, Gen.Select(Gen.Int[0, 100], Gen.Int[50, 200]).Select(x => new Action<LogbookModel, LogbookWriter>((model, writer) =>
             EditPiece(model, writer, x.Item1, piece => piece with { HeartRate = HeartRate.FromBeatsPerMinute(x.Item2) })))),
-        (2, OutingId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveOuting(id); model.RemoveOuting(id); }))),
-        (1, PaddlerId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemovePaddler(id); model.RemovePaddler(id); }))),
-        (1, CardId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveCard(id); model.RemoveCard(id); }))),
-        (1, CheckId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveTechniqueCheck(id); model.Checks.Remove(id); }))),
-        (1, NoteId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveNote(id); model.Notes.Remove(id); }))),
+        (2, OutingId.Select(
+            id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveOuting(id); model.RemoveOuting(id); }))),
+        (1, PaddlerId.Select(
+            id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemovePaddler(id); model.RemovePaddler(id); }))),
+        (1, CardId.Select(
+            id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveCard(id); model.RemoveCard(id); }))),
+        (1, CheckId.Select(
+            id => new Action<LogbookModel, LogbookWriter>(
+            (model, writer) => { writer.RemoveTechniqueCheck(id); model.Checks.Remove(id); }))),
+        (1, NoteId.Select(
+            id => new Action<LogbookModel, LogbookWriter>((model, writer) => { writer.RemoveNote(id); model.Notes.Remove(id); }))),
         (1, HullId.Select(id => new Action<LogbookModel, LogbookWriter>((model, writer) =>
         {
             if (model.UsesHull(id))

@@ -19,7 +19,9 @@ internal sealed class ScratchFolder : IDisposable
 
     public LogbookFile Open(string name = "season.triallog") => LogbookFile.Open(File(name));
 
-    /// <summary>Opens a logbook without waiting for the disk, for tests that write thousands of changes: a power cut is not among them.</summary>
+    /// <summary>
+    /// Opens a logbook without waiting for the disk, for tests that write thousands of changes: a power cut is not among them.
+    /// </summary>
     public LogbookFile OpenHastily(string name = "season.triallog")
     {
         if (!System.IO.File.Exists(File(name)))

@@ -214,7 +214,9 @@ public class SharedFileTests
         using var folder = new ScratchFolder();
         using LogbookFile mine = folder.OpenHastily("mine"), theirs = folder.OpenHastily("theirs");
         foreach (LogbookFile log in new[] { mine, theirs })
-            log.Change("Added a paddle", writer => writer.Put(SampleLog.Paddle with { Id = Guid.NewGuid(), Name = "Club adjustable", BelongsToClub = true }));
+            log.Change(
+                "Added a paddle", writer =>
+                writer.Put(SampleLog.Paddle with { Id = Guid.NewGuid(), Name = "Club adjustable", BelongsToClub = true }));
         for (int week = 0; week < 20; week++)
         {
             Merge.Plan(mine, Read(Written(theirs))).Apply(mine, _ => MergeChoice.KeepHere);
@@ -238,7 +240,8 @@ public class SharedFileTests
         mine.Change("Added", writer => writer.Put(SampleLog.Ilse with { Id = Guid.NewGuid(), Name = "Ilse Marro" }));
         MergePlan plan = Merge.Plan(mine, Read(Written(theirs)));
         MergeQuestion question = Assert.Single(plan.Questions);
-        Assert.Equal((MergeQuestionKind.SameName, "“Ilse Marro” is here", "“Ilse Maro” is in the file"), (question.Kind, question.Here, question.InFile));
+        Assert.Equal((MergeQuestionKind.SameName, "“Ilse Marro” is here", "“Ilse Maro” is in the file"),
+            (question.Kind, question.Here, question.InFile));
         plan.Apply(mine, _ => MergeChoice.Same);
         Assert.Equal("Ilse Marro", Assert.Single(mine.Paddlers()).Name);
         Assert.Single(mine.Outings(mine.Paddlers()[0].Id));
@@ -250,11 +253,15 @@ public class SharedFileTests
     {
         using var folder = new ScratchFolder();
         using LogbookFile log = folder.OpenHastily();
-        foreach (IGrouping<string, string> table in RecordFields.ByTable.SelectMany(table => table.Value.Select(field => (Table: table.Key, field.Column))).GroupBy(pair => pair.Table, pair => pair.Column))
+        foreach (
+            IGrouping<string, string> table in RecordFields.ByTable.SelectMany(
+            table => table.Value.Select(field => (Table: table.Key, field.Column))).GroupBy(pair => pair.Table, pair => pair.Column))
         {
             // Every column is a field, or this logbook's own.
-            var columns = Dapper.SqlMapper.Query<string>(log.Connection, "SELECT name FROM pragma_table_info(@table)", new { table = table.Key });
-            Assert.Equal(["as_of_change", "id", "name_key", "true_name"], columns.Except(table).Union(["as_of_change", "id", "name_key", "true_name"]).Order());
+            var columns = Dapper.SqlMapper.Query<string>(
+                log.Connection, "SELECT name FROM pragma_table_info(@table)", new { table = table.Key });
+            Assert.Equal(["as_of_change", "id", "name_key", "true_name"],
+                columns.Except(table).Union(["as_of_change", "id", "name_key", "true_name"]).Order());
         }
 
         RandomRecords.Outing(Gen.Guid, Gen.Guid, Gen.Guid, Gen.Guid).Sample(outing =>
@@ -263,9 +270,12 @@ public class SharedFileTests
             foreach (Piece piece in outing.Pieces)
                 Assert.Subset(Fields("pieces"), new ItemFields(SharedPiece.Of(piece), outing.Id).Names.ToHashSet());
         });
-        RandomRecords.Paddler(Gen.Guid, Gen.Guid).Sample(paddler => Assert.Subset(Fields("paddlers"), new ItemFields(SharedPaddler.Of(paddler), null).Names.ToHashSet()));
-        RandomRecords.Paddle(Gen.Guid, Gen.Guid).Sample(paddle => Assert.Subset(Fields("paddles"), new ItemFields(SharedPaddle.Of(paddle), null).Names.ToHashSet()));
-        RandomRecords.Card(Gen.Guid, Gen.Guid, Gen.Guid, Gen.Guid).Sample(card => Assert.Subset(Fields("cards"), new ItemFields(SharedCard.Of(card), null).Names.ToHashSet()));
+        RandomRecords.Paddler(Gen.Guid, Gen.Guid)
+            .Sample(paddler => Assert.Subset(Fields("paddlers"), new ItemFields(SharedPaddler.Of(paddler), null).Names.ToHashSet()));
+        RandomRecords.Paddle(Gen.Guid, Gen.Guid)
+            .Sample(paddle => Assert.Subset(Fields("paddles"), new ItemFields(SharedPaddle.Of(paddle), null).Names.ToHashSet()));
+        RandomRecords.Card(Gen.Guid, Gen.Guid, Gen.Guid, Gen.Guid)
+            .Sample(card => Assert.Subset(Fields("cards"), new ItemFields(SharedCard.Of(card), null).Names.ToHashSet()));
 
         static HashSet<string> Fields(string table) => [.. RecordFields.ByTable[table].Select(pair => pair.Field)];
     }
@@ -351,7 +361,8 @@ public class SharedFileTests
         Assert.Contains("not its own", Assert.Throws<LogbookException>(() =>
             Read(text.Replace($"{RandomRecords.Id(9, 1)}", $"{RandomRecords.Id(9, 0)}", StringComparison.Ordinal))).Message);
         Assert.Contains("refers to a paddler that is not in the file", Assert.Throws<LogbookException>(() =>
-            Read(text.Replace($"\"paddler\": \"{SampleLog.Ilse.Id}\"", $"\"paddler\": \"{Guid.NewGuid()}\"", StringComparison.Ordinal))).Message);
+            Read(text.Replace($"\"paddler\": \"{SampleLog.Ilse.Id}\"", $"\"paddler\": \"{Guid.NewGuid()}\"",
+                StringComparison.Ordinal))).Message);
 
         // An id that is a paddler's here and a paddle's there.
         SharedRecord swapped = Read(text.Replace($"{SampleLog.Ilse.Id}", "x", StringComparison.Ordinal)
@@ -370,7 +381,9 @@ public class SharedFileTests
     [Fact]
     public void A_million_empty_records_and_deep_nesting_are_refused_at_once()
     {
-        Assert.Throws<LogbookException>(() => Read($"{{\"format\":\"triallog-record\",\"version\":1,\"hulls\":[{string.Join(",", Enumerable.Repeat("{}", 1_000_000))}]}}"));
+        Assert.Throws<LogbookException>(
+            () => Read(
+            $"{{\"format\":\"triallog-record\",\"version\":1,\"hulls\":[{string.Join(",", Enumerable.Repeat("{}", 1_000_000))}]}}"));
         Assert.Throws<LogbookException>(() => Read(new string('[', 1_000_000)));
         Assert.Throws<LogbookException>(() => Read(string.Concat(Enumerable.Repeat("{\"a\":", 100_000))));
     }

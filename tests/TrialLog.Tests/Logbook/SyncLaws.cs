@@ -133,19 +133,46 @@ public sealed partial class SyncLaws
         switch (random.Next(12))
         {
             case < 3 when paddlers.Count > 0 && log.Paddles().Count > 0:
-                log.Change("Logged", writer => writer.Put(SampleLog.Outing(step, pieces: 3, paddler: paddlers[random.Next(paddlers.Count)].Id) with { Id = Guid.NewGuid() }));
+                log.Change(
+                    "Logged", writer =>
+                    writer.Put(
+                    SampleLog.Outing(step, pieces: 3, paddler: paddlers[random.Next(paddlers.Count)].Id) with { Id = Guid.NewGuid() }));
                 break;
             case < 5 when some is not null:
-                log.Change("Edited", writer => writer.Put(some with { Notes = Word(), Wind = Beaufort.FromNumber(random.Next(4)), Place = random.Next(2) == 0 ? some.Place : Word() }));
+                log.Change(
+                    "Edited", writer =>
+                    writer.Put(
+                    some with
+                    {
+                        Notes = Word(),
+                        Wind = Beaufort.FromNumber(random.Next(4)),
+                        Place = random.Next(2) == 0 ? some.Place : Word()
+                    }));
                 break;
             case 5 when some is { Pieces.Count: > 0 }:
-                log.Change("Edited a piece", writer => writer.Put(some with { Pieces = [some.Pieces[0] with { Effort = Effort.FromPoints(random.Next(10)), Notes = Word() }, .. some.Pieces.Skip(1)] }));
+                log.Change(
+                    "Edited a piece", writer =>
+                    writer.Put(
+                    some with
+                    {
+                        Pieces = [some.Pieces[0] with { Effort = Effort.FromPoints(random.Next(10)), Notes = Word() },
+                    .. some.Pieces.Skip(1)]
+                    }));
                 break;
             case 6 when some is { Pieces.Count: > 0 and < 8 }:
-                log.Change("Added a piece", writer => writer.Put(some with { Pieces = [.. some.Pieces, some.Pieces[0] with { Id = Guid.NewGuid(), Order = some.Pieces.Max(piece => piece.Order) + 1 }] }));
+                log.Change(
+                    "Added a piece", writer =>
+                    writer.Put(
+                    some with
+                    {
+                        Pieces = [
+                    .. some.Pieces, some.Pieces[0] with { Id = Guid.NewGuid(), Order = some.Pieces.Max(piece => piece.Order) + 1 }]
+                    }));
                 break;
             case 7 when some is { Pieces.Count: > 1 }:
-                log.Change("Turned the order round", writer => writer.Put(some with { Pieces = [.. some.Pieces.Select((piece, i) => piece with { Order = some.Pieces.Count - i })] }));
+                log.Change("Turned the order round",
+                    writer =>
+                    writer.Put(some with { Pieces = [.. some.Pieces.Select((piece, i) => piece with { Order = some.Pieces.Count - i })] }));
                 break;
             case 8 when paddlers.Count > 0:
                 log.Change("Renamed", writer => writer.Put(paddlers[0] with { Name = Free(log, $"Ilse {(char)('A' + random.Next(4))}") }));
@@ -154,11 +181,13 @@ public sealed partial class SyncLaws
                 log.Change("Removed", writer => writer.RemoveOuting(some.Id));
                 break;
             // Not the very beginning: with the only paddler and paddle gone, nobody could log anything.
-            case 10 when log.Changes(1) is [{ TakenBack: false, What: not SampleLog.Beginning } newest] && !newest.What.StartsWith("Merged", StringComparison.Ordinal):
+            case 10 when log.Changes(1) is [{ TakenBack: false, What: not SampleLog.Beginning } newest]
+                && !newest.What.StartsWith("Merged", StringComparison.Ordinal):
                 log.Undo();
                 break;
             case 11 when random.Next(4) == 0:
-                log.Change("Added a paddler", writer => writer.Put(new Paddler { Id = Guid.NewGuid(), Name = Free(log, $"Tova {(char)('A' + random.Next(3))}") }));
+                log.Change("Added a paddler",
+                    writer => writer.Put(new Paddler { Id = Guid.NewGuid(), Name = Free(log, $"Tova {(char)('A' + random.Next(3))}") }));
                 break;
             case 11 when paddlers.Count > 1 && random.Next(2) == 0:
                 log.Change("Joined", writer => writer.JoinPaddlers(paddlers[1].Id, paddlers[0].Id));

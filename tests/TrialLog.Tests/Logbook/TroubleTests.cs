@@ -47,7 +47,8 @@ public class TroubleTests
     public void A_missing_folder_and_a_folder_as_the_file_are_told_apart()
     {
         using var folder = new ScratchFolder();
-        Assert.Contains("does not exist", Assert.Throws<LogbookException>(() => LogbookFile.Open(folder.File("none/season.triallog"))).Message);
+        Assert.Contains("does not exist",
+            Assert.Throws<LogbookException>(() => LogbookFile.Open(folder.File("none/season.triallog"))).Message);
         Assert.Contains("is a folder", Assert.Throws<LogbookException>(() => LogbookFile.Open(folder.Path)).Message);
         Assert.Empty(Directory.EnumerateFileSystemEntries(folder.Path));
     }
@@ -184,7 +185,11 @@ public class TroubleTests
             HullId = SampleLog.Hull.Id,
             PaddleId = SampleLog.Paddle.Id,
             GivenAt = DateTimeOffset.UnixEpoch,
-            Card = new TrialCard { Lengths = [SampleLog.Paddle.Shortest], Distance = Distance.FromMetres(1000), Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180) },
+            Card = new TrialCard
+            {
+                Lengths = [SampleLog.Paddle.Shortest], Distance = Distance.FromMetres(1000),
+                Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180)
+            },
             Best = SampleLog.Paddle.Shortest,
             LikelyLow = SampleLog.Paddle.Shortest,
             LikelyHigh = SampleLog.Paddle.Longest,
@@ -224,7 +229,9 @@ public class TroubleTests
     private static extern int SetFileSystemUser(uint user);
 #pragma warning restore SYSLIB1054, CA5392
 
-    /// <summary>Runs the action with the folder and its files read-only; as root, who may write anything, as another user on a thread of its own.</summary>
+    /// <summary>
+    /// Runs the action with the folder and its files read-only; as root, who may write anything, as another user on a thread of its own.
+    /// </summary>
     private static void AsSomebodyWithoutRights(ScratchFolder folder, Action action)
     {
         if (OperatingSystem.IsWindows())

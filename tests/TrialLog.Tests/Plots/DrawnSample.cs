@@ -80,14 +80,16 @@ internal static class DrawnSample
         .. Enumerable.Range(0, outings + 1).Select(outing =>
         {
             double half = 1.3 / Math.Sqrt(1 + outing);
-            return new ProgressPoint(outing == 0 ? null : Guid.Empty, outing == 0 ? null : new DateOnly(2026, 5, 1).AddDays(7 * outing), outing,
+            return new ProgressPoint(outing == 0 ? null : Guid.Empty,
+                outing == 0 ? null : new DateOnly(2026, 5, 1).AddDays(7 * outing), outing,
                 Then(Length.FromInches(49.75 + Math.Round(3 / (1.0 + outing) * (outing % 2 == 0 ? 1 : -0.5)) / 4),
                     Length.FromInches(49.8 - half), Length.FromInches(49.8 + half), 0.25 / (1 + outing), 0.5 / (1 + outing), outing > 6));
         }),
     ];
 
     /// <summary>What a log may mean at some time, for a point of progress or a carried length.</summary>
-    public static Assessment Then(Length best, Length low, Length high, double gainLeft, double chance, bool stop, Hull? hull = null, Paddle? paddle = null, int pieces = 0)
+    public static Assessment Then(Length best, Length low, Length high, double gainLeft, double chance, bool stop, Hull? hull = null,
+        Paddle? paddle = null, int pieces = 0)
     {
         Analysis drawn = Of();
         return new()

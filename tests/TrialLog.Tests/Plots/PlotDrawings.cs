@@ -16,7 +16,8 @@ public class PlotDrawings
     public void A_response_curve_looks_as_it_did(int columns, int rows, bool ascii, LengthUnit unit, bool pieces)
     {
         Sketch sketch = CurvePlot.Draw(DrawnSample.Of(unit), columns, rows, Of(ascii), pieces);
-        StoredDrawing.Matches("Plots", $"curve-{columns}x{rows}-{(ascii ? "ascii" : "fine")}-{(unit == LengthUnit.Inches ? "in" : "cm")}", sketch.ToString());
+        StoredDrawing.Matches("Plots", $"curve-{columns}x{rows}-{(ascii ? "ascii" : "fine")}-{(unit == LengthUnit.Inches ? "in" : "cm")}",
+            sketch.ToString());
     }
 
     [Theory]
@@ -27,7 +28,9 @@ public class PlotDrawings
     public void Progress_looks_as_it_did(int columns, int rows, int outings, bool ascii, LengthUnit unit)
     {
         Sketch sketch = ProgressPlot.Draw(DrawnSample.Progress(outings), unit, 0.3, columns, rows, Of(ascii));
-        StoredDrawing.Matches("Plots", $"progress-{columns}x{rows}-{outings}-{(ascii ? "ascii" : "fine")}-{(unit == LengthUnit.Inches ? "in" : "cm")}", sketch.ToString());
+        StoredDrawing.Matches(
+            "Plots", $"progress-{columns}x{rows}-{outings}-{(ascii ? "ascii" : "fine")}-{(unit == LengthUnit.Inches ? "in" : "cm")}",
+            sketch.ToString());
     }
 
     private static Strokes Of(bool ascii) => ascii ? Strokes.Ascii : Strokes.Fine;

@@ -27,7 +27,8 @@ public class PlotLaws
     public void Progress_of_any_size_has_just_that_size_and_in_ASCII_nothing_but_ASCII() =>
         Gen.Select(Sizes, Gen.Int[0, 300]).Sample((size, outings) =>
         {
-            Sketch sketch = ProgressPlot.Draw(DrawnSample.Progress(outings), LengthUnit.Inches, 0.3, size.Columns, size.Rows, Strokes.Ascii);
+            Sketch sketch = ProgressPlot.Draw(
+                DrawnSample.Progress(outings), LengthUnit.Inches, 0.3, size.Columns, size.Rows, Strokes.Ascii);
             Assert.All(sketch.Lines(), line => Assert.True(line.Length <= sketch.Columns && line.All(glyph => glyph is >= ' ' and <= '~')));
         }, iter: 100);
 

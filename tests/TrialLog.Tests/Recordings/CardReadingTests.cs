@@ -42,7 +42,11 @@ public class CardReadingTests
     [Fact]
     public void Pieces_one_way_with_an_easy_way_back_are_not_taken_for_round_trips_in_a_current_that_is_not_there()
     {
-        var plan = new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Leg = 1000, Shape = OutingShape.EasyReturn, PauseBeforeReturn = 8, Sensors = false, Watch = WatchFaults.None };
+        var plan = new OutingPlan
+        {
+            Speeds = [3, 3.05, 3.02, 3], Leg = 1000, Shape = OutingShape.EasyReturn, PauseBeforeReturn = 8,
+            Sensors = false, Watch = WatchFaults.None
+        };
         RecordedOuting read = Recorded.Read(plan);
         RecordedOuting byCard = read.For(FourOfAKilometre);
         Assert.Empty(byCard.Questions);
@@ -70,13 +74,15 @@ public class CardReadingTests
         });
         Assert.Equal([Course.Out, Course.Back, Course.Out, Course.Back], read.For(FourOfAKilometre).Kept.Select(p => p.Course));
         Assert.Empty(read.For(FourOfAKilometre).Questions);
-        Assert.Equal([Course.RoundTrip, Course.RoundTrip], read.For(new PieceCard(2, Distance.FromMetres(2000))).Kept.Select(p => p.Course));
+        Assert.Equal([Course.RoundTrip, Course.RoundTrip],
+            read.For(new PieceCard(2, Distance.FromMetres(2000))).Kept.Select(p => p.Course));
     }
 
     [Fact]
     public void Pieces_of_half_the_cards_distance_are_asked_about_and_can_be_confirmed()
     {
-        RecordedOuting read = Recorded.Read(new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Leg = 250, Watch = WatchFaults.None }).For(FourOfAKilometre);
+        RecordedOuting read = Recorded.Read(new OutingPlan { Speeds = [3, 3.05, 3.02, 3], Leg = 250, Watch = WatchFaults.None })
+            .For(FourOfAKilometre);
         RecordingQuestion question = Assert.Single(read.Questions);
         Assert.Equal(QuestionKind.Distance, question.Kind);
         Assert.True(question.CanBeConfirmed);
@@ -100,7 +106,8 @@ public class CardReadingTests
     {
         double Error(double wander, double leg) => Recorded.Read(new OutingPlan
         {
-            Speeds = [3, 3.05, 3.02, 3], Leg = leg, Watch = new WatchFaults { Wander = wander, WanderSeconds = 60, Slow = 0, Dropouts = 0, Glitches = 0 },
+            Speeds = [3, 3.05, 3.02, 3], Leg = leg,
+            Watch = new WatchFaults { Wander = wander, WanderSeconds = 60, Slow = 0, Dropouts = 0, Glitches = 0 },
         }).For(new PieceCard(4)).Kept.Average(p => p.SpeedErrorPercent);
 
         Assert.InRange(Error(3, 500) / Error(1.5, 500), 1.5, 2.6);

@@ -48,7 +48,8 @@ public class CorrectionTests
     [Fact]
     public void Splitting_and_merging_a_one_way_piece_gives_it_back()
     {
-        RecordedOuting oneWay = Recorded.Read(new OutingPlan { Speeds = [3, 3.05, 3], Leg = 900, Shape = OutingShape.Alternating, Watch = WatchFaults.None });
+        RecordedOuting oneWay = Recorded.Read(
+            new OutingPlan { Speeds = [3, 3.05, 3], Leg = 900, Shape = OutingShape.Alternating, Watch = WatchFaults.None });
         int index = IndexOfKept(oneWay);
         PieceProposal piece = oneWay.Proposals[index];
         RecordedOuting split = oneWay.Split(index, piece.Start + 0.5 * (piece.End - piece.Start));

@@ -15,7 +15,8 @@ public class EllipsoidTests
         // places is no straight line in degrees; TrackTests go there.
         double[][] steps = [.. File.ReadAllLines(Repository.PathOf("tests/reference/geodesic/steps.csv")).Skip(1)
             .Select(line => line.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray())
-            .Where(step => step[4] is >= 100 and <= 5000 && Math.Abs(step[0]) < 80 && Math.Abs(step[2]) < 80 && Math.Abs(step[1] - step[3]) < 1)];
+            .Where(step => step[4] is >= 100 and <= 5000 && Math.Abs(step[0]) < 80 && Math.Abs(step[2]) < 80
+                && Math.Abs(step[1] - step[3]) < 1)];
         Assert.True(steps.Length >= 25);
         Assert.All(steps, step =>
         {

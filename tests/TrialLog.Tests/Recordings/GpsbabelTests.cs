@@ -37,7 +37,8 @@ public class GpsbabelTests
     {
         if (!Installed())
             Assert.Skip("GPSBabel is not installed (Debian: gpsbabel), so reading was only compared with its stored outputs.");
-        SimulatedOuting outing = Simulator.Run(new OutingPlan { Speeds = [3, 3.1], Leg = 200, Watch = new WatchFaults { Glitches = 0 } }, 77);
+        SimulatedOuting outing = Simulator.Run(
+            new OutingPlan { Speeds = [3, 3.1], Leg = 200, Watch = new WatchFaults { Glitches = 0 } }, 77);
         byte[] ours = reads switch
         {
             "garmin_fit" => FitWriter.Activity(outing.Recorded, [], null),
@@ -47,7 +48,8 @@ public class GpsbabelTests
         DirectoryInfo folder = Directory.CreateTempSubdirectory("triallog-gpsbabel");
         try
         {
-            string from = Path.Combine(folder.FullName, "ours"), table = Path.Combine(folder.FullName, "table"), to = Path.Combine(folder.FullName, "theirs");
+            string from = Path.Combine(folder.FullName, "ours"), table = Path.Combine(folder.FullName, "table"),
+                to = Path.Combine(folder.FullName, "theirs");
             File.WriteAllBytes(from, ours);
             Convert(reads, from, "unicsv,utc=0", table);
             List<RecordedSample> expected = Table(File.ReadAllText(table));
@@ -92,7 +94,9 @@ public class GpsbabelTests
         string[][] rows = [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.TrimEnd('\r').Split(','))];
         int Column(string name) => Array.IndexOf(rows[0], name);
         return [.. rows.Skip(1).Select(row => new RecordedSample(
-            new DateTimeOffset(DateTime.ParseExact(row[Column("Date")] + row[Column("Time")], "yyyy/MM/ddHH:mm:ss", CultureInfo.InvariantCulture), TimeSpan.Zero).ToUnixTimeSeconds(),
+            new DateTimeOffset(
+                DateTime.ParseExact(row[Column("Date")] + row[Column("Time")], "yyyy/MM/ddHH:mm:ss", CultureInfo.InvariantCulture),
+                TimeSpan.Zero).ToUnixTimeSeconds(),
             double.Parse(row[Column("Latitude")], CultureInfo.InvariantCulture),
             double.Parse(row[Column("Longitude")], CultureInfo.InvariantCulture),
             Cell(row, "Heartrate"),
@@ -119,7 +123,10 @@ public class GpsbabelTests
 
     private static void Convert(string fromFormat, string from, string toFormat, string to)
     {
-        using var process = Process.Start(new ProcessStartInfo("gpsbabel", ["-t", "-i", fromFormat, "-f", from, "-o", toFormat, "-F", to]) { RedirectStandardError = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(
+            "gpsbabel", ["-t", "-i", fromFormat, "-f", from, "-o", toFormat, "-F", to])
+            { RedirectStandardError = true })!;
         string errors = process.StandardError.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, errors);

@@ -31,7 +31,8 @@ public class HostileFileTests
     [Fact]
     public void A_FIT_file_cut_off_anywhere_or_with_any_byte_changed_is_refused()
     {
-        byte[] file = FitWriter.Activity([.. Simulator.Run(new OutingPlan { Speeds = [3], Leg = 100, WarmUp = 20 }, 3).Recorded.Take(40)], [], null);
+        byte[] file = FitWriter.Activity(
+            [.. Simulator.Run(new OutingPlan { Speeds = [3], Leg = 100, WarmUp = 20 }, 3).Recorded.Take(40)], [], null);
         for (int i = 0; i < file.Length; i++)
         {
             Refused(file[..i]);
@@ -99,7 +100,8 @@ public class HostileFileTests
     [Fact]
     public void The_refusal_names_the_file_and_cannot_drive_a_terminal()
     {
-        string message = Assert.Throws<RecordingException>(() => RecordingReader.Read(new MemoryStream(), "/some/where/\u001b[2Jx.fit")).Message;
+        string message = Assert.Throws<RecordingException>(
+            () => RecordingReader.Read(new MemoryStream(), "/some/where/\u001b[2Jx.fit")).Message;
         Assert.StartsWith("“", message);
         Assert.DoesNotContain('\u001b', message);
         Assert.DoesNotContain("where", message);

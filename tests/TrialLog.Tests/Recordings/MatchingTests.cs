@@ -29,7 +29,8 @@ public class MatchingTests
         Assert.Equal((QuestionKind.Count, false), (question.Kind, question.CanBeConfirmed));
         Assert.Contains(hint, question.Says);
         Assert.Contains($"The card has {lengths} pieces, the recording shows 4", question.Says);
-        Assert.Contains($"There are lengths for {lengths} pieces, the recording shows 4", Outing.For(new PieceCard(lengths)).Questions[0].Says);
+        Assert.Contains($"There are lengths for {lengths} pieces, the recording shows 4",
+            Outing.For(new PieceCard(lengths)).Questions[0].Says);
     }
 
     [Fact]
@@ -55,7 +56,8 @@ public class MatchingTests
         Assert.Equal(laps, outing.HasPressedLaps);
         Assert.Equal(pieces, outing.Kept.Count);
         Assert.Equal(
-            course is Course same ? Enumerable.Repeat(same, pieces) : Enumerable.Range(0, pieces).Select(i => i % 2 == 0 ? Course.Out : Course.Back),
+            course is Course same ? Enumerable.Repeat(same, pieces)
+                : Enumerable.Range(0, pieces).Select(i => i % 2 == 0 ? Course.Out : Course.Back),
             outing.Kept.Select(p => p.Course));
     }
 

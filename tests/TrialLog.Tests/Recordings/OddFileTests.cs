@@ -17,7 +17,11 @@ namespace TrialLog.Tests.Recordings;
 public class OddFileTests
 {
     private static readonly SimulatedOuting Morning = Simulator.Run(
-        new OutingPlan { Start = new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.FromHours(-10)), Speeds = [3, 3.05], Watch = WatchFaults.None }, 5);
+        new OutingPlan
+        {
+            Start = new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.FromHours(-10)), Speeds = [3, 3.05],
+            Watch = WatchFaults.None
+        }, 5);
 
     [Theory]
     [InlineData("\n  \r\n")]
@@ -31,7 +35,8 @@ public class OddFileTests
     [Fact]
     public void A_prefix_that_is_nowhere_declared_does_no_harm()
     {
-        string text = Encoding.UTF8.GetString(XmlWriting.Gpx(Morning.Recorded, "x")).Replace(" xmlns:x=\"urn:triallog:sample\"", "", StringComparison.Ordinal);
+        string text = Encoding.UTF8.GetString(XmlWriting.Gpx(Morning.Recorded, "x"))
+            .Replace(" xmlns:x=\"urn:triallog:sample\"", "", StringComparison.Ordinal);
         Assert.NotNull(Read(Encoding.UTF8.GetBytes(text)).Kept[0].HeartRate);
     }
 
@@ -111,14 +116,16 @@ public class OddFileTests
     [InlineData("Other", false)]
     public void A_run_or_a_ride_is_asked_about(string sport, bool asked)
     {
-        string text = Encoding.UTF8.GetString(XmlWriting.Tcx(Morning.Recorded, [])).Replace("Sport=\"Other\"", $"Sport=\"{sport}\"", StringComparison.Ordinal);
+        string text = Encoding.UTF8.GetString(XmlWriting.Tcx(Morning.Recorded, []))
+            .Replace("Sport=\"Other\"", $"Sport=\"{sport}\"", StringComparison.Ordinal);
         Assert.Equal(asked, Read(Encoding.UTF8.GetBytes(text)).Questions.Any(q => q.Kind == QuestionKind.Sport));
     }
 
     [Fact]
     public void A_lap_of_a_TCX_whose_timer_stood_still_ends_where_the_next_begins()
     {
-        string text = Encoding.UTF8.GetString(XmlWriting.Tcx(Morning.Recorded, [Morning.Recorded[0].Time + 800, Morning.Recorded[0].Time + 1100]));
+        string text = Encoding.UTF8.GetString(
+            XmlWriting.Tcx(Morning.Recorded, [Morning.Recorded[0].Time + 800, Morning.Recorded[0].Time + 1100]));
         int at = text.IndexOf("<TotalTimeSeconds>800<", StringComparison.Ordinal);
         Assert.True(at > 0);
         string paused = text.Replace("<TotalTimeSeconds>800<", "<TotalTimeSeconds>500<", StringComparison.Ordinal);
@@ -148,7 +155,8 @@ public class OddFileTests
         }
 
         Go(0, 60);
-        RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(points, [], null)), "middle.fit").For(new PieceCard(4, Distance.FromMetres(1000)));
+        RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(points, [], null)), "middle.fit")
+            .For(new PieceCard(4, Distance.FromMetres(1000)));
         Assert.Equal([Course.Out, Course.Back, Course.Out, Course.Back], read.Kept.Select(p => p.Course));
     }
 

@@ -15,7 +15,8 @@ public class PieceFindingTests
     {
         // As `recordings-study`, shorter: the watch at half the usual noise, with dropouts and glitches.
         var watch = new WatchFaults { NoiseFactor = 0.5 };
-        List<OutingScore> scores = [.. Enumerable.Range(5000, 60).Select(seed => Scoring.Score(Simulator.Run(OutingPlan.Draw(new Random(seed), watch), seed)))];
+        List<OutingScore> scores = [
+            .. Enumerable.Range(5000, 60).Select(seed => Scoring.Score(Simulator.Run(OutingPlan.Draw(new Random(seed), watch), seed)))];
         int pieces = scores.Sum(s => s.True);
         double edges = scores.SelectMany(s => s.EdgeErrors).Count(e => Math.Abs(e) <= 5) / (2.0 * pieces);
         double speeds = scores.SelectMany(s => s.SpeedErrors).Count(e => Math.Abs(e) <= 0.3) / (double)pieces;
@@ -64,7 +65,8 @@ public class PieceFindingTests
         Assert.False(without.HasPressedLaps);
         Assert.Single(without.Kept);
 
-        RecordedOuting with = RecordingReader.Read(new MemoryStream(FitWriter.Activity(points, [1_777_000_300, 1_777_000_600, 1_777_000_900], null)), "laps.fit");
+        RecordedOuting with = RecordingReader.Read(
+            new MemoryStream(FitWriter.Activity(points, [1_777_000_300, 1_777_000_600, 1_777_000_900], null)), "laps.fit");
         Assert.True(with.HasPressedLaps);
         Assert.Equal([300.0, 600, 900], with.Kept.Skip(1).Select(p => p.Start.TotalSeconds));
     }

@@ -30,7 +30,8 @@ public class ReadingTests
     public void GPX_and_TCX_files_give_back_what_was_written()
     {
         Points.Sample(points =>
-            Same(points, GpxFormat.Read(XmlWriting.Gpx(points, "x")), 1e-7) && Same(points, TcxFormat.Read(XmlWriting.Tcx(points, [])), 1e-7));
+            Same(points, GpxFormat.Read(XmlWriting.Gpx(points, "x")), 1e-7)
+                && Same(points, TcxFormat.Read(XmlWriting.Tcx(points, [])), 1e-7));
     }
 
     [Fact]
@@ -61,7 +62,9 @@ public class ReadingTests
     public void FIT_files_one_after_the_other_are_read_as_one()
     {
         Gen.Select(Points, Points).Sample((first, second) =>
-            Same([.. first, .. second], FitFormat.Read((byte[])[.. FitWriter.Activity(first, [], null), .. FitWriter.Activity(second, [], null, bigEndian: true)]), 180 / 2147483648.0));
+            Same([.. first, .. second],
+                FitFormat.Read((byte[])[.. FitWriter.Activity(first, [], null), .. FitWriter.Activity(second, [], null, bigEndian: true)]),
+                180 / 2147483648.0));
     }
 
     [Fact]

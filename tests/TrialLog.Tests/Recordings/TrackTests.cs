@@ -17,7 +17,8 @@ public class TrackTests
     {
         Times.Sample(times =>
         {
-            (List<RecordedSample> kept, int duplicates, int backward) = IncreasingTimes.Of([.. times.Select(t => new RecordedSample(t, 0, 0, 0, 0, 0))]);
+            (List<RecordedSample> kept, int duplicates, int backward) = IncreasingTimes.Of(
+                [.. times.Select(t => new RecordedSample(t, 0, 0, 0, 0, 0))]);
             double[] run = [.. kept.Select(s => s.Time)];
             int longest = Enumerable.Range(0, 1 << times.Length)
                 .Select(mask => times.Where((_, i) => (mask >> i & 1) == 1).ToArray())
@@ -44,7 +45,8 @@ public class TrackTests
             double latitude = 40, longitude = 20;
             for (int i = 0; i < 1000; i++)
             {
-                (double noisyLatitude, double noisyLongitude) = Water.Moved(latitude, longitude, jitter * Noise.Normal(random), jitter * Noise.Normal(random));
+                (double noisyLatitude, double noisyLongitude) = Water.Moved(
+                    latitude, longitude, jitter * Noise.Normal(random), jitter * Noise.Normal(random));
                 points.Add(new RecordedPoint(1_777_000_000 + i, noisyLatitude, noisyLongitude, 140, 60));
                 (latitude, longitude) = Water.Moved(latitude, longitude, 3 * Math.Cos(run), 3 * Math.Sin(run));
             }
@@ -52,7 +54,8 @@ public class TrackTests
             Track track = Recorded.Read(points).Track;
             errors.Add(100 * ((track.Along[^30] - track.Along[30]) / (3 * (track.Seconds[^30] - track.Seconds[30])) - 1));
             raw += points.Zip(points.Skip(1)).Sum(p =>
-                (Ellipsoid.ToCartesian(p.First.Latitude, p.First.Longitude) - Ellipsoid.ToCartesian(p.Second.Latitude, p.Second.Longitude)).Norm);
+                (Ellipsoid.ToCartesian(p.First.Latitude, p.First.Longitude)
+                    - Ellipsoid.ToCartesian(p.Second.Latitude, p.Second.Longitude)).Norm);
         }
 
         // Adding up the noisy steps instead would be far out.
@@ -93,7 +96,8 @@ public class TrackTests
         double origin = 0;
         // A straight line through the place by the chord between two Cartesian points, 3 m a second.
         Point3 centre = Ellipsoid.ToCartesian(latitude, longitude);
-        Point3 ahead = Ellipsoid.ToCartesian(latitude > 80 ? 90 : latitude < -80 ? -90 : latitude, latitude is > 80 or < -80 ? longitude : -179.999);
+        Point3 ahead = Ellipsoid.ToCartesian(
+            latitude > 80 ? 90 : latitude < -80 ? -90 : latitude, latitude is > 80 or < -80 ? longitude : -179.999);
         Point3 step = 3 / (ahead - centre).Norm * (ahead - centre);
         for (int i = -150; i < 150; i++)
         {
@@ -101,7 +105,9 @@ public class TrackTests
             // The reverse of the Cartesian formula for points on the ellipsoid itself.
             const double e2 = 0.0066943799901413165;
             double lat = Math.Atan2(at.Z / (1 - e2), Math.Sqrt(at.X * at.X + at.Y * at.Y));
-            points.Add(new RecordedPoint(1_777_000_000 + origin++, double.RadiansToDegrees(lat), double.RadiansToDegrees(Math.Atan2(at.Y, at.X)), 140, 60));
+            points.Add(
+                new RecordedPoint(1_777_000_000 + origin++, double.RadiansToDegrees(lat),
+                double.RadiansToDegrees(Math.Atan2(at.Y, at.X)), 140, 60));
         }
 
         Track track = Recorded.Read(points).Track;

@@ -29,7 +29,8 @@ public class WorkoutTests
     [Fact]
     public void An_independent_decoder_reads_the_workout_as_the_card_says()
     {
-        // tests/reference/recordings/read-workout.py, written from the protocol with Python's standard library alone, made the table of the file.
+        // tests/reference/recordings/read-workout.py, written from the protocol with Python's standard library alone, made the table of the
+        // file.
         byte[] file = File.ReadAllBytes(Repository.PathOf("tests/reference/recordings/workout.fit"));
         Assert.Equal(file, WatchWorkout.File(Card, LengthUnit.Inches, blind: false, Made));
         string[] rows = File.ReadAllLines(Repository.PathOf("tests/reference/recordings/workout.csv"));
@@ -51,7 +52,8 @@ public class WorkoutTests
     {
         IReadOnlyList<WorkoutStep> steps = WatchWorkout.Steps(Card, LengthUnit.Inches, blind: true);
         Assert.Equal(["1: A", "2: B", "3: B", "4: A"], steps.Where(s => s.Kind == WorkoutStepKind.Piece).Select(s => s.Name));
-        Assert.DoesNotContain(steps, s => s.Name.Contains("49", StringComparison.Ordinal) || s.Name.Contains("50", StringComparison.Ordinal));
+        Assert.DoesNotContain(steps, s => s.Name.Contains("49", StringComparison.Ordinal)
+            || s.Name.Contains("50", StringComparison.Ordinal));
         Assert.DoesNotContain("49", WatchWorkout.Strip(Card, LengthUnit.Inches, blind: true));
     }
 
@@ -81,7 +83,8 @@ public class WorkoutTests
     {
         var plan = new OutingPlan
         {
-            Speeds = skip is null ? [3, 3.05, 3.02, 3] : [3, 3.05], Leg = shape == OutingShape.RoundTrips ? 500 : 1000, Shape = shape, Programmed = true, Sensors = false,
+            Speeds = skip is null ? [3, 3.05, 3.02, 3] : [3, 3.05], Leg = shape == OutingShape.RoundTrips ? 500 : 1000, Shape = shape,
+            Programmed = true, Sensors = false,
             Watch = new WatchFaults { NoiseFactor = 0.3 },
         };
         SimulatedOuting outing = Simulator.Run(plan, 5);
@@ -94,7 +97,8 @@ public class WorkoutTests
             _ => 3,
         }))];
         WrittenLap[] laps = [.. outing.Laps!.Select(lap => lap with { Step = steps[lap.Step] })];
-        return RecordingReader.Read(new MemoryStream(FitWriter.Activity(outing.Recorded, [], outing.Offset, laps: laps, steps: names)), "led.fit")
+        return RecordingReader.Read(
+            new MemoryStream(FitWriter.Activity(outing.Recorded, [], outing.Offset, laps: laps, steps: names)), "led.fit")
             .For(new PieceCard(4, Card.Distance, Card.Rest));
     }
 }

@@ -21,7 +21,8 @@ public class AccessibilityTests(Browser browser)
     public async Task No_rule_is_broken_by_daylight_in_the_dark_or_on_a_phone(string page)
     {
         Browser.Required();
-        Assert.SkipUnless(File.Exists(Rules), "axe-core is not installed: the pages were NOT checked against its rules. In tests/TrialLog.Tests/Reports/axe run: npm install --no-package-lock");
+        Assert.SkipUnless(File.Exists(Rules), "axe-core is not installed: the pages were NOT checked against its rules. In " +
+            "tests/TrialLog.Tests/Reports/axe run: npm install --no-package-lock");
         await using BrowserPage opened = await browser.Open(Html(page));
         await opened.Evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
         await opened.Evaluate(await File.ReadAllTextAsync(Rules));
@@ -31,7 +32,10 @@ public class AccessibilityTests(Browser browser)
             foreach (int width in new[] { 1200, 390 })
             {
                 await opened.Resize(width, 900);
-                Assert.Equal("", await opened.EvaluateLater("axe.run().then(found => found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).slice(0, 3).join(' ')).join('\\n'))"));
+                Assert.Equal(
+                    "", await opened.EvaluateLater(
+                    "axe.run().then(found => found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).slice(0, " +
+                    "3).join(' ')).join('\\n'))"));
             }
         }
     }
@@ -41,7 +45,9 @@ public class AccessibilityTests(Browser browser)
     {
         Browser.Required();
         await using BrowserPage page = await browser.Open(Html("report"), width: 390);
-        string smallest = await page.Evaluate("Math.min(...[...document.querySelectorAll('section svg')].flatMap(s => [...s.querySelectorAll('text')].map(t => parseFloat(t.getAttribute('font-size')) * s.getBoundingClientRect().width / s.viewBox.baseVal.width)))");
+        string smallest = await page.Evaluate(
+            "Math.min(...[...document.querySelectorAll('section svg')].flatMap(s => [...s.querySelectorAll('text')].map(t => " +
+            "parseFloat(t.getAttribute('font-size')) * s.getBoundingClientRect().width / s.viewBox.baseVal.width)))");
         Assert.InRange(double.Parse(smallest, System.Globalization.CultureInfo.InvariantCulture), 12, 20);
     }
 
@@ -50,12 +56,15 @@ public class AccessibilityTests(Browser browser)
         "report" => PaddlerReport.ToHtml(SampleContents.Of(6) with { Decisions = [Ordered] }),
         "sore report" => PaddlerReport.ToHtml(SampleContents.Sore(SampleContents.Of(3))),
         _ => SquadSheet.ToHtml(new([SquadRow.Of(SampleContents.Of(3).Analysis, SampleContents.Of(3).Outings, new DateOnly(2026, 5, 3)),
-            SquadRow.Of(SampleContents.Ilse with { Name = "Bram Okello" }, null, null, null, [], [], new DateOnly(2026, 5, 3))], new DateOnly(2026, 5, 3), "0.1.0")),
+            SquadRow.Of(SampleContents.Ilse with { Name = "Bram Okello" }, null, null, null, [], [], new DateOnly(2026, 5, 3))],
+                new DateOnly(2026, 5, 3), "0.1.0")),
     };
 
     private static readonly Decision Ordered = new()
     {
-        Id = SampleContents.Id(950), PaddlerId = SampleContents.Ilse.Id, HullId = SampleContents.Solo.Id, PaddleId = SampleContents.Adjustable.Id,
-        Length = Length.FromInches(49.5), Kind = DecisionKind.Ordered, Date = new DateOnly(2026, 5, 1), By = "Tova Lind", Because = "Settled since April.",
+        Id = SampleContents.Id(950), PaddlerId = SampleContents.Ilse.Id, HullId = SampleContents.Solo.Id,
+        PaddleId = SampleContents.Adjustable.Id,
+        Length = Length.FromInches(49.5), Kind = DecisionKind.Ordered, Date = new DateOnly(2026, 5, 1), By = "Tova Lind",
+        Because = "Settled since April.",
     };
 }

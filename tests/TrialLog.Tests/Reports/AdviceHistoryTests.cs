@@ -15,7 +15,9 @@ public class AdviceHistoryTests
     {
         Id = SampleContents.Id(3000 + number),
         Date = date,
-        Pieces = [.. inches.Select((length, at) => Sample.Outings[0].Pieces[0] with { Id = SampleContents.Id(4000 + 10 * number + at), Order = at + 1, Length = Length.FromInches(length) })],
+        Pieces = [
+            .. inches.Select((length, at) => Sample.Outings[0].Pieces[0]
+            with { Id = SampleContents.Id(4000 + 10 * number + at), Order = at + 1, Length = Length.FromInches(length) })],
     };
 
     private static GivenCard Card(int number, DateOnly date, params double[] inches) => Sample.Cards[0] with
@@ -48,8 +50,10 @@ public class AdviceHistoryTests
         double[] lengths = [49, 51, 51, 49];
         Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(-2), lengths)])[0].Paddled);
         Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(29), lengths)])[0].Paddled);
-        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day, lengths) with { HullId = SampleContents.Six.Id }])[0].Paddled);
-        IReadOnlyList<Advice> two = AdviceHistory.Of([Card(1, day, lengths), Card(2, day.AddDays(2), lengths)], [Outing(1, day.AddDays(4), lengths)]);
+        Assert.Null(
+            AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day, lengths) with { HullId = SampleContents.Six.Id }])[0].Paddled);
+        IReadOnlyList<Advice> two = AdviceHistory.Of(
+            [Card(1, day, lengths), Card(2, day.AddDays(2), lengths)], [Outing(1, day.AddDays(4), lengths)]);
         Assert.Equal((null, SampleContents.Id(3001)), (two[0].Paddled?.Id, two[1].Paddled!.Id));
     }
 
@@ -58,7 +62,8 @@ public class AdviceHistoryTests
     {
         DateOnly day = new(2026, 5, 1);
         Outing own = Outing(1, day, 46, 47);
-        Advice advice = AdviceHistory.Of([Card(1, day, 49, 51, 51, 49) with { PaddledAs = own.Id }], [own, Outing(2, day, 49, 51, 51, 49)])[0];
+        Advice advice = AdviceHistory.Of(
+            [Card(1, day, 49, 51, 51, 49) with { PaddledAs = own.Id }], [own, Outing(2, day, 49, 51, 51, 49)])[0];
         Assert.Equal((own.Id, AdviceMatch.OtherLengths), (advice.Paddled!.Id, advice.Match));
     }
 

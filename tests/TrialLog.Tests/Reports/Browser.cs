@@ -19,7 +19,8 @@ public sealed class Browser : IAsyncLifetime
 
     /// <summary>Skips the test, saying so, where no Chromium is installed.</summary>
     public static void Required() =>
-        Assert.SkipUnless(Programs.Any(File.Exists), "No Chromium found: the pages were NOT looked at. Install Debian's chromium to run this.");
+        Assert.SkipUnless(Programs.Any(File.Exists),
+            "No Chromium found: the pages were NOT looked at. Install Debian's chromium to run this.");
 
     public async ValueTask InitializeAsync()
     {
@@ -28,7 +29,8 @@ public sealed class Browser : IAsyncLifetime
         _process = Process.Start(new ProcessStartInfo(program,
         [
             "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-            "--disable-component-update", "--disable-sync", "--hide-scrollbars", "--remote-debugging-port=0", $"--user-data-dir={_folder}", "about:blank",
+            "--disable-component-update", "--disable-sync", "--hide-scrollbars", "--remote-debugging-port=0", $"--user-data-dir={_folder}",
+                "about:blank",
         ])
         { RedirectStandardError = true, RedirectStandardOutput = true })!;
         _process.ErrorDataReceived += (_, _) => { };
@@ -119,7 +121,8 @@ public sealed class BrowserPage(ClientWebSocket socket) : IAsyncDisposable
     /// <summary>What a script's promise comes to, as text.</summary>
     public async Task<string> EvaluateLater(string script)
     {
-        JsonNode result = await Call("Runtime.evaluate", new JsonObject { ["expression"] = script, ["returnByValue"] = true, ["awaitPromise"] = true });
+        JsonNode result = await Call("Runtime.evaluate",
+            new JsonObject { ["expression"] = script, ["returnByValue"] = true, ["awaitPromise"] = true });
         Assert.True(result["exceptionDetails"] is null, result.ToJsonString());
         return result["result"]!["value"]?.ToString() ?? "";
     }
@@ -135,7 +138,13 @@ public sealed class BrowserPage(ClientWebSocket socket) : IAsyncDisposable
     /// <summary>The page as printed on paper of that size in inches, as its own style sets the margins.</summary>
     public async Task<byte[]> Print(double width, double height)
     {
-        JsonNode result = await Call("Page.printToPDF", new JsonObject { ["paperWidth"] = width, ["paperHeight"] = height, ["preferCSSPageSize"] = false, ["printBackground"] = false });
+        JsonNode result = await Call(
+            "Page.printToPDF",
+            new JsonObject
+            {
+                ["paperWidth"] = width, ["paperHeight"] = height, ["preferCSSPageSize"] = false,
+                ["printBackground"] = false
+            });
         return Convert.FromBase64String(result["data"]!.GetValue<string>());
     }
 

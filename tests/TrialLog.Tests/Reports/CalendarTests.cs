@@ -54,7 +54,9 @@ public partial class CalendarTests
     {
         CalendarCard card = CardOf();
         CalendarCard other = card with { Analysis = card.Analysis with { Hull = SampleContents.Six } };
-        CalendarCard someone = card with { Analysis = card.Analysis with { Paddler = card.Analysis.Paddler with { Id = SampleContents.Id(77) } } };
+        CalendarCard someone = card
+            with
+        { Analysis = card.Analysis with { Paddler = card.Analysis.Paddler with { Id = SampleContents.Id(77) } } };
         Assert.Equal(card.Uid, (card with { Day = new DateOnly(2026, 5, 3) }).Uid);
         Assert.Equal(4, new[] { card.Uid, other.Uid, someone.Uid, (card with { Day = new DateOnly(2026, 5, 4) }).Uid }.Distinct().Count());
         Assert.Equal(2, Events(Put(Put(null, card), other)).Count());
@@ -76,11 +78,14 @@ public partial class CalendarTests
     [Fact]
     public void What_else_stands_in_the_calendar_stays()
     {
-        const string theirs = "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Somebody//EN\r\nBEGIN:VEVENT\r\nUID:dentist\r\nDTSTAMP:20260101T000000Z\r\n"
-            + "DTSTART:20260501T090000Z\r\nSUMMARY:Dentist\\, upstairs\r\nX-FLOOR:2\r\nBEGIN:VALARM\r\nACTION:DISPLAY\r\nDESCRIPTION:go\r\nTRIGGER:-PT30M\r\nEND:VALARM\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n";
+        const string theirs =
+            "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Somebody//EN\r\nBEGIN:VEVENT\r\nUID:dentist\r\nDTSTAMP:20260101T000000Z\r\n"
+            + "DTSTART:20260501T090000Z\r\nSUMMARY:Dentist\\, "
+            + "upstairs\r\nX-FLOOR:2\r\nBEGIN:VALARM\r\nACTION:DISPLAY\r\nDESCRIPTION:go\r\nTRIGGER:-PT30M\r\nEND:VALARM\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n";
         string both = Put(theirs, CardOf());
         Assert.Equal(2, Events(both).Count());
-        foreach (string kept in new[] { "UID:dentist", "SUMMARY:Dentist\\, upstairs", "X-FLOOR:2", "TRIGGER:-PT30M", "PRODID:-//Somebody//EN" })
+        foreach (
+            string kept in new[] { "UID:dentist", "SUMMARY:Dentist\\, upstairs", "X-FLOOR:2", "TRIGGER:-PT30M", "PRODID:-//Somebody//EN" })
             Assert.Contains(kept, both);
     }
 
@@ -95,7 +100,8 @@ public partial class CalendarTests
     [Fact]
     public void Every_line_keeps_to_the_grammar_of_RFC_5545_whatever_the_names()
     {
-        Gen.Select(HostileText.Any, HostileText.Any).Sample((name, reason) => KeepsToTheGrammar(Put(null, CardOf(name, paddle: reason))), iter: 100);
+        Gen.Select(HostileText.Any, HostileText.Any)
+            .Sample((name, reason) => KeepsToTheGrammar(Put(null, CardOf(name, paddle: reason))), iter: 100);
     }
 
     [Fact]
@@ -104,8 +110,10 @@ public partial class CalendarTests
         const string reader = "import sys,json,icalendar\n"
             + "c=icalendar.Calendar.from_ical(sys.stdin.buffer.read())\n"
             + "print(json.dumps([dict(uid=str(e['UID']),summary=str(e['SUMMARY']),text=str(e['DESCRIPTION']),start=e['DTSTART'].dt.isoformat(),sequence=int(e['SEQUENCE'])) for e in c.walk('VEVENT')]))\n";
-        Assert.SkipUnless(File.Exists("/usr/bin/python3") && (await Run(reader, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nEND:VCALENDAR\r\n")) is not null,
-            "No icalendar for Python found: the calendar was NOT read back by another reader. Install Debian's python3-icalendar to run this.");
+        Assert.SkipUnless(File.Exists("/usr/bin/python3")
+            && (await Run(reader, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nEND:VCALENDAR\r\n")) is not null,
+            "No icalendar for Python found: the calendar was NOT read back by another reader. Install Debian's " +
+                "python3-icalendar to run this.");
         // No backslash right before n, a comma or a semicolon: this reader (4.0.3) takes the escaped backslash for the next escape.
         string[] texts = [.. HostileText.Samples, "Tova Lind; back, slash \\ and"];
         CalendarCard[] cards = [.. texts.Select((text, number) => Numbered(CardOf(text, paddle: text), number))];
@@ -135,14 +143,17 @@ public partial class CalendarTests
         Assert.All(calendar.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
         string[] lines = calendar.Replace("\r\n ", "").TrimEnd().Split("\r\n");
         Assert.All(lines, line => Assert.Matches(ContentLine(), line));
-        foreach (string text in lines.Where(line => line.StartsWith("SUMMARY:", StringComparison.Ordinal) || line.StartsWith("DESCRIPTION:", StringComparison.Ordinal)))
+        foreach (
+            string text in lines.Where(line => line.StartsWith("SUMMARY:", StringComparison.Ordinal)
+            || line.StartsWith("DESCRIPTION:", StringComparison.Ordinal)))
             Assert.Matches(TextValue(), text[(text.IndexOf(':') + 1)..]);
         foreach (string required in new[] { "VERSION:2.0", "PRODID:", "UID:", "DTSTAMP:", "DTSTART;VALUE=DATE:" })
             Assert.Single(lines, line => line.StartsWith(required, StringComparison.Ordinal));
     }
 
     // RFC 5545, 3.1: name, parameters, value; no control character but the tab. 3.3.11: text with its escapes.
-    [GeneratedRegex("""^[A-Za-z0-9-]+(;[A-Za-z0-9-]+=("[^"\p{Cc}]*"|[^";:,\p{Cc}]*)(,("[^"\p{Cc}]*"|[^";:,\p{Cc}]*))*)*:[^\x00-\x08\x0A-\x1F\x7F]*$""")]
+    [GeneratedRegex(
+        """^[A-Za-z0-9-]+(;[A-Za-z0-9-]+=("[^"\p{Cc}]*"|[^";:,\p{Cc}]*)(,("[^"\p{Cc}]*"|[^";:,\p{Cc}]*))*)*:[^\x00-\x08\x0A-\x1F\x7F]*$""")]
     private static partial Regex ContentLine();
 
     [GeneratedRegex(@"^([^\\;,\x00-\x08\x0A-\x1F\x7F]|\\[\\;,nN])*$")]

@@ -18,7 +18,9 @@ internal static partial class PageLaws
         Assert.Empty(page.Complaints);
         Assert.Single(page.Requests);
         Assert.Equal("", await page.Evaluate("String(window.hit ?? '')"));
-        Assert.Equal("0", await page.Evaluate("document.querySelectorAll('script,iframe,object,embed,img,a:not([href^=\"#\"]),form,link,base').length"));
+        Assert.Equal(
+            "0", await page.Evaluate(
+            "document.querySelectorAll('script,iframe,object,embed,img,a:not([href^=\"#\"]),form,link,base').length"));
 
         int[] levels = await Numbers(page, "[...document.querySelectorAll('h1,h2,h3,h4,h5,h6')].map(h => +h.tagName[1])");
         Assert.Equal(1, levels[0]);
@@ -32,14 +34,18 @@ internal static partial class PageLaws
         Assert.Equal("0", await page.Evaluate("""
             (ids => ids.length - new Set(ids).size)([...document.querySelectorAll('[id]')].map(e => e.id))
             """));
-        Assert.Equal("true", await page.Evaluate("[...document.querySelectorAll('th')].every(t => t.scope) && [...document.querySelectorAll('table')].every(t => t.caption)"));
+        Assert.Equal(
+            "true",
+            await page.Evaluate(
+            "[...document.querySelectorAll('th')].every(t => t.scope) && [...document.querySelectorAll('table')].every(t => t.caption)"));
         await page.Evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
         await IsReadable(page);
         foreach (int width in new[] { 1200, 390, 320 })
         {
             await page.Resize(width, 900);
             Assert.Equal("true", await page.Evaluate("document.scrollingElement.scrollWidth <= window.innerWidth"));
-            int[] sizes = await Numbers(page, "[...document.querySelectorAll('svg')].flatMap(s => { const r = s.getBoundingClientRect(); return [r.width, r.height]; }).map(Math.round)");
+            int[] sizes = await Numbers(page, "[...document.querySelectorAll('svg')].flatMap(s => { const r = s.getBoundingClientRect(); " +
+                "return [r.width, r.height]; }).map(Math.round)");
             Assert.All(sizes, size => Assert.True(size >= 150, $"a picture is {size} px at {width} px"));
         }
 
@@ -72,7 +78,8 @@ internal static partial class PageLaws
     /// <summary>Printed on either paper, every word of the page is inside the margins of some sheet.</summary>
     public static async Task PrintsWhole(BrowserPage page, params string[] mustShow)
     {
-        Assert.SkipUnless(File.Exists("/usr/bin/pdftotext"), "No pdftotext found: the print was NOT checked. Install Debian's poppler-utils to run this.");
+        Assert.SkipUnless(File.Exists("/usr/bin/pdftotext"),
+            "No pdftotext found: the print was NOT checked. Install Debian's poppler-utils to run this.");
         foreach (string paper in new[] { A4, Letter })
         {
             (double width, double height) = Inches(paper);
@@ -85,11 +92,13 @@ internal static partial class PageLaws
                 foreach (Match word in Word().Matches(boxes))
                 {
                     double left = Number(word, "left"), right = Number(word, "right");
-                    Assert.True(left >= 12 && right <= 72 * width - 12, $"“{word.Groups["word"].Value}” is cut off on {paper}: {left:0} to {right:0} of {72 * width:0} points");
+                    Assert.True(left >= 12 && right <= 72 * width - 12,
+                        $"“{word.Groups["word"].Value}” is cut off on {paper}: {left:0} to {right:0} of {72 * width:0} points");
                 }
 
                 string[] sheets = (await Run("pdftotext", "-layout", file, "-")).Split('\f', StringSplitOptions.RemoveEmptyEntries);
-                Assert.True(sheets[^1].Split('\n').Count(line => line.Trim().Length > 0) > 2, $"the last sheet of {paper} has next to nothing on it");
+                Assert.True(sheets[^1].Split('\n').Count(line => line.Trim().Length > 0) > 2,
+                    $"the last sheet of {paper} has next to nothing on it");
                 string text = Spaces().Replace(await Run("pdftotext", "-layout", file, "-"), " ");
                 Assert.All(mustShow, shown => Assert.Contains(shown, text));
             }

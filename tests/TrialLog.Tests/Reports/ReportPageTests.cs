@@ -56,7 +56,8 @@ public class ReportPageTests(Browser browser)
     public async Task The_page_asked_for_something_would_be_noticed()
     {
         Browser.Required();
-        string html = PaddlerReport.ToHtml(SampleContents.Of(1)).Replace("</main>", "<img src=\"http://127.0.0.1:9/x\"><script>window.hit = 1</script></main>", StringComparison.Ordinal);
+        string html = PaddlerReport.ToHtml(SampleContents.Of(1))
+            .Replace("</main>", "<img src=\"http://127.0.0.1:9/x\"><script>window.hit = 1</script></main>", StringComparison.Ordinal);
         await using BrowserPage page = await browser.Open(html);
         Assert.NotEmpty(page.Complaints);
         Assert.Equal("", await page.Evaluate("String(window.hit ?? '')"));

@@ -42,7 +42,9 @@ public class ReportTextTests
                 Place = text,
                 Water = text,
                 Notes = text,
-                Pieces = [.. outing.Pieces.Select(piece => piece with { Notes = text, ExcludedBecause = piece.ExcludedBecause is null ? null : text })],
+                Pieces = [
+                    .. outing.Pieces.Select(
+                    piece => piece with { Notes = text, ExcludedBecause = piece.ExcludedBecause is null ? null : text })],
             })],
             Carried = [plain.Carried[0] with { Hull = hull, Paddle = paddle }],
             Classical = plain.Classical! with { Says = text, Coefficients = [new Coefficient(text, 1, 1)] },
@@ -55,22 +57,37 @@ public class ReportTextTests
     {
         string body = html[html.IndexOf("<body>", StringComparison.Ordinal)..(html.LastIndexOf("</body>", StringComparison.Ordinal) + 7)];
         return XDocument.Parse(body).Descendants().Where(element => element.Name.LocalName != "br")
-            .Select(element => $"{element.Name.LocalName} {string.Join(' ', element.Attributes().Where(attribute => attribute.Value != "short").Select(attribute => attribute.Name.LocalName))}");
+            .Select(
+                element =>
+                $"{element.Name.LocalName} " +
+                $"{string.Join(' ', element.Attributes().Where(attribute => attribute.Value != "short").Select(attribute => attribute.Name.LocalName))}");
     }
 
     [Fact]
     public void Every_diamond_lies_within_its_picture_though_soreness_holds_the_best_length_below_its_range()
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
-        List<ProgressPoint> sore = [.. plain.Select((point, at) => at < 4 ? point : point with { Then = point.Then with { Best = point.Then.Best with { Length = point.LikelyLow.PlusInches(-2) }, GainLeftPercent = 0 } })];
-        foreach (Picture picture in new[] { plain, sore }.SelectMany(progress => new[] { ProgressPictures.BestLength(progress, LengthUnit.Inches), ProgressPictures.GainLeft(progress, 0.3) }))
+        List<ProgressPoint> sore = [
+            .. plain.Select(
+            (point, at) =>
+            at < 4 ? point
+            : point
+            with { Then = point.Then
+            with { Best = point.Then.Best with { Length = point.LikelyLow.PlusInches(-2) }, GainLeftPercent = 0 } })];
+        foreach (
+            Picture picture in new[] { plain, sore }
+            .SelectMany(
+            progress => new[] { ProgressPictures.BestLength(progress, LengthUnit.Inches), ProgressPictures.GainLeft(progress, 0.3) }))
         {
             (double top, double height) = picture.Svg.Descendants().Where(element => element.Name.LocalName == "clipPath")
-                .Select(clip => clip.Elements().Single()).Select(area => ((double)area.Attribute("y")!, (double)area.Attribute("height")!)).MinBy(area => area.Item2);
+                .Select(clip => clip.Elements().Single()).Select(area => ((double)area.Attribute("y")!, (double)area.Attribute("height")!))
+                    .MinBy(area => area.Item2);
             XElement[] diamonds = [.. picture.Svg.Descendants().Where(element => element.Name.LocalName == "polygon")];
             Assert.Equal(plain.Count, diamonds.Length);
             Assert.All(diamonds, diamond => Assert.All(diamond.Attribute("points")!.Value.Split(' '),
-                point => Assert.InRange(double.Parse(point.Split(',')[1], System.Globalization.CultureInfo.InvariantCulture), top, top + height)));
+                point =>
+                    Assert.InRange(double.Parse(point.Split(',')[1], System.Globalization.CultureInfo.InvariantCulture), top,
+                    top + height)));
         }
     }
 
@@ -79,7 +96,9 @@ public class ReportTextTests
     {
         ReportContents plain = SampleContents.Of(3);
         string said = PaddlerReport.ToHtml(SampleContents.Sore(plain)), usual = PaddlerReport.ToHtml(plain);
-        foreach (string held in new[] { "class=\"card\"", "Outings to go", "Gain left", "Chance of a worthwhile gain", "Going from", "Response curve" })
+        foreach (
+            string held in new[] { "class=\"card\"", "Outings to go", "Gain left", "Chance of a worthwhile gain", "Going from",
+            "Response curve" })
         {
             Assert.Contains(held == "Going from" ? "Usual length" : held, usual);
             Assert.DoesNotContain(held, said);
@@ -106,10 +125,14 @@ public class ReportTextTests
         HostileText.Any.Sample(text =>
         {
             ReportContents contents = Poisoned(text);
-            foreach (string written in new[] { PaddlerReport.ToHtml(contents), PaddlerReport.ToMarkdown(contents), PaddlerReport.ToCsv(contents) })
+            foreach (
+                string written in new[] { PaddlerReport.ToHtml(contents), PaddlerReport.ToMarkdown(contents),
+                PaddlerReport.ToCsv(contents) })
             {
-                Assert.DoesNotContain(written, c => (char.IsControl(c) && c is not ('\n' or '\r')) || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067');
-                Assert.Equal(written.EnumerateRunes().Count(rune => rune.Value == '\u2068'), written.EnumerateRunes().Count(rune => rune.Value == '\u2069'));
+                Assert.DoesNotContain(written, c => (char.IsControl(c) && c is not ('\n' or '\r'))
+                    || c is >= '\u202A' and <= '\u202E' or '\u2066' or '\u2067');
+                Assert.Equal(written.EnumerateRunes().Count(rune => rune.Value == '\u2068'),
+                    written.EnumerateRunes().Count(rune => rune.Value == '\u2069'));
             }
         }, iter: 25);
     }
@@ -158,7 +181,9 @@ public class ReportTextTests
         Assert.True(html.IndexOf("class=\"answer\"", StringComparison.Ordinal) < html.IndexOf("<table", StringComparison.Ordinal));
         Assert.Contains("**Race 49¾ in and stop testing. On average it costs 0.04%", markdown);
         Assert.Contains("On average it costs you 0.04%", PaddlerReport.ToMarkdown(contents with { ForThePaddler = true }));
-        foreach (string fact in new[] { "TrialLog 0.1.0, 2026-05-03.", "as suggested", "wash from a launch", "Keep the top hand low.", "by rule alone", "Fieller" })
+        foreach (
+            string fact in new[] { "TrialLog 0.1.0, 2026-05-03.", "as suggested", "wash from a launch", "Keep the top hand low.",
+            "by rule alone", "Fieller" })
         {
             Assert.Contains(fact, html);
             Assert.Contains(fact, markdown);

@@ -60,12 +60,16 @@ internal static class SampleContents
                 DrawnSample.Then(Inches(50.75), Inches(49.9), Inches(51.6), 0.09, 0.2, false, Six, paddle),
                 DrawnSample.Then(Inches(52.75), Inches(51.9), Inches(53.6), 0.09, 0.2, false, Six, Long),
             ],
-            Classical = new(4 * outings, outings, [new("intercept", 133.2, 1.1), new("length", 0.21, 0.2), new("length squared", -0.35, 0.16)], 50.1, 2.41, 0.98,
-                50.4, new FiellerInterval(FiellerShape.Bounded, 49.1, 52.9, 0.9), "Without a prior the best length is 50.4 in, 90 % interval 49.1 to 52.9 in."),
+            Classical = new(4 * outings, outings,
+                [new("intercept", 133.2, 1.1), new("length", 0.21, 0.2), new("length squared", -0.35, 0.16)], 50.1, 2.41, 0.98,
+                50.4, new FiellerInterval(FiellerShape.Bounded, 49.1, 52.9, 0.9),
+                    "Without a prior the best length is 50.4 in, 90 % interval 49.1 to 52.9 in."),
             Notes = outings == 0 ? [] :
             [
-                new CoachNote { Id = Id(900), About = NoteSubject.Paddler, AboutId = paddler.Id, Author = "Tova Lind", WrittenAt = new(2026, 4, 2, 9, 30, 0, TimeSpan.Zero), Text = "Settled at the catch.\nKeep the top hand low." },
-                new CoachNote { Id = Id(901), About = NoteSubject.Outing, AboutId = log[0].Id, Author = "Tova Lind", WrittenAt = new(2026, 3, 4, 9, 30, 0, TimeSpan.Zero), Text = "Gusts on the last piece." },
+                new CoachNote { Id = Id(900), About = NoteSubject.Paddler, AboutId = paddler.Id, Author = "Tova Lind",
+                    WrittenAt = new(2026, 4, 2, 9, 30, 0, TimeSpan.Zero), Text = "Settled at the catch.\nKeep the top hand low." },
+                new CoachNote { Id = Id(901), About = NoteSubject.Outing, AboutId = log[0].Id, Author = "Tova Lind",
+                    WrittenAt = new(2026, 3, 4, 9, 30, 0, TimeSpan.Zero), Text = "Gusts on the last piece." },
             ],
             Date = new DateOnly(2026, 5, 3),
             Version = "0.1.0",
@@ -75,8 +79,15 @@ internal static class SampleContents
     /// <summary>The same of somebody who was sore at every piece, a week on.</summary>
     public static ReportContents Sore(ReportContents plain) => plain with
     {
-        Analysis = plain.Analysis with { Standing = Standing.Sore, SorenessLimit = Inches(50), Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3)) },
-        Outings = [.. plain.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
+        Analysis = plain.Analysis with
+        {
+            Standing = Standing.Sore,
+            SorenessLimit = Inches(50),
+            Soreness = new(Soreness.FromPoints(5), new(2026, 3, 3), new(2026, 3, 3))
+        },
+        Outings = [
+            .. plain.Outings.Select(
+            outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(5) })] })],
         Date = plain.Outings.Max(outing => outing.Date).AddDays(7),
     };
 
@@ -148,7 +159,8 @@ internal static class SampleContents
         Current = Inches(50.5),
         CurrentIsUsual = true,
         Best = new(Inches(49.75), Inches(49.25), Inches(50.41), 0.9, 0.62,
-            [.. Enumerable.Range(0, 9).Select(at => new StepProbability(Inches(48.75 + at / 4.0), new[] { .01, .05, .12, .21, .24, .18, .11, .06, .02 }[at]))]),
+            [.. Enumerable.Range(0, 9)
+                .Select(at => new StepProbability(Inches(48.75 + at / 4.0), new[] { .01, .05, .12, .21, .24, .18, .11, .06, .02 }[at]))]),
         Curvature = new(0.4, 0.15, 1.0),
         GainFromMovingPercent = 0.12,
         GainFromMovingSeconds = 4.3,
@@ -171,7 +183,9 @@ internal static class SampleContents
         Curve = new(
             [.. Enumerable.Range(0, 49).Select(at => CurveAt(47 + at / 8.0))],
             [.. log.SelectMany((outing, at) => outing.Pieces.Where(piece => piece.ExcludedBecause is null)
-                .Select((piece, order) => new AdjustedPiece(piece.Id, outing.Id, piece.Length, Adjusted(at, order, piece), at == 3 && order == 1 ? 0.2 : 1)))]),
+                .Select(
+                    (piece, order) =>
+                    new AdjustedPiece(piece.Id, outing.Id, piece.Length, Adjusted(at, order, piece), at == 3 && order == 1 ? 0.2 : 1)))]),
     };
 
     private static double Adjusted(int at, int order, Piece piece) => at == 3 && order == 1
@@ -181,6 +195,7 @@ internal static class SampleContents
     private static CurvePoint CurveAt(double inches)
     {
         double off = inches - 49.75;
-        return new(Inches(inches), -0.35 * off * off, -0.35 * off * off - 0.25 * Math.Abs(off) - 0.1 * off * off, -0.35 * off * off + 0.25 * Math.Abs(off));
+        return new(Inches(inches), -0.35 * off * off, -0.35 * off * off - 0.25 * Math.Abs(off) - 0.1 * off * off,
+            -0.35 * off * off + 0.25 * Math.Abs(off));
     }
 }

@@ -30,10 +30,12 @@ internal sealed class AtTheTerminal : IDisposable
     private readonly bool _waits;
     private readonly VirtualTimeProvider _time = new();
 
-    public AtTheTerminal(string logbook, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8", Analyses? analyses = null, bool waits = true)
+    public AtTheTerminal(string logbook, int columns = 80, int rows = 24, string environment = "LANG=C.UTF-8", Analyses? analyses = null,
+        bool waits = true)
     {
         _waits = waits;
-        Dictionary<string, string> variables = environment.Split(' ').Select(pair => pair.Split('=')).ToDictionary(pair => pair[0], pair => pair[1]);
+        Dictionary<string, string> variables = environment.Split(' ').Select(pair => pair.Split('='))
+            .ToDictionary(pair => pair[0], pair => pair[1]);
         _logbook = LogbookFile.Open(logbook);
         Workspace = new Workspace(_logbook, new FixedClock(new DateOnly(2026, 11, 25)));
         _app = Terminal.Gui.App.Application.Create(_time);

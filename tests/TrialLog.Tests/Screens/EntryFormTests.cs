@@ -23,14 +23,16 @@ public sealed class EntryFormTests : IDisposable
 
     /// <summary>Whatever is typed, tabbed and resized: each letter is in the field where it was typed, and nowhere else.</summary>
     [Fact]
-    public void What_was_typed_stands_where_it_was_typed_whatever_the_terminals_size() => Gen.Select(Gen.Int[0, 9], Gen.Int[12, 200], Gen.Int[12, 60]).Array[20, 60].Sample(
+    public void What_was_typed_stands_where_it_was_typed_whatever_the_terminals_size() =>
+        Gen.Select(Gen.Int[0, 9], Gen.Int[12, 200], Gen.Int[12, 60]).Array[20, 60].Sample(
         doings =>
         {
             File.Delete(Logbook);
             SampleLog.Write(Logbook);
             using AtTheTerminal terminal = Known();
             // The fields in the order of Tab: five of the outing, four of each piece, two more. The time of piece 1 is first.
-            List<string> record = ["2026-11-25", "", "", "", "", .. new[] { "49.25", "50.75", "50.75", "49.25" }.SelectMany(length => new[] { length, "1 km", "", "" }), "", ""];
+            List<string> record = ["2026-11-25", "", "", "", "",
+                .. new[] { "49.25", "50.75", "50.75", "49.25" }.SelectMany(length => new[] { length, "1 km", "", "" }), "", ""];
             int at = 7;
             terminal.Press(Key.Enter);
             foreach ((int what, int columns, int rows) in doings)
@@ -59,7 +61,9 @@ public sealed class EntryFormTests : IDisposable
 
             terminal.Settle();
             List<string> draft = Kept(terminal) is { } kept
-                ? [kept.Date, "", "", kept.Wind, kept.Label, .. kept.Pieces.SelectMany(piece => new[] { piece.Length, piece.Distance, piece.Time, piece.Effort }), kept.Soreness, kept.Notes]
+                ? [kept.Date, "", "", kept.Wind, kept.Label,
+                    .. kept.Pieces.SelectMany(piece => new[] { piece.Length, piece.Distance, piece.Time, piece.Effort }),
+                    kept.Soreness, kept.Notes]
                 : record;
             Assert.Equal(record, draft);
         },
@@ -95,7 +99,8 @@ public sealed class EntryFormTests : IDisposable
     private AtTheTerminal Known() => new(Logbook, analyses: SampleLog.Known);
 
     private static OutingDraft? Kept(AtTheTerminal terminal) =>
-        terminal.Workspace.Logbook.Draft($"outing:{Ilse}") is { } text ? JsonSerializer.Deserialize(text, OutingDraftJson.Default.OutingDraft) : null;
+        terminal.Workspace.Logbook.Draft($"outing:{Ilse}") is { } text
+            ? JsonSerializer.Deserialize(text, OutingDraftJson.Default.OutingDraft) : null;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 }

@@ -19,9 +19,11 @@ public sealed class FindAndEditTests : IDisposable
     public void A_text_is_found_on_the_screen_and_again_further_down()
     {
         using AtTheTerminal terminal = Known();
-        terminal.Type("3").Type("/").Type("chop").Shows("line 2 of 6").Press(Key.Enter).Shows("line 5 of 6").Press(Key.Enter).Shows("line 2 of 6");
+        terminal.Type("3").Type("/").Type("chop").Shows("line 2 of 6").Press(Key.Enter).Shows("line 5 of 6").Press(Key.Enter)
+            .Shows("line 2 of 6");
         terminal.Type("q").Shows("not on this screen").Press(Key.Esc).ShowsNot("find /").Press(Key.CursorDown).Shows("line 3 of 6");
-        terminal.Type("7").Type("/").Type("tova").Shows("▸ Tova Lind").Press(Key.Esc).Type("6").Type("/").Type("Exposed").Press(Key.Esc).Shows("Exposed-shaft");
+        terminal.Type("7").Type("/").Type("tova").Shows("▸ Tova Lind").Press(Key.Esc).Type("6").Type("/").Type("Exposed").Press(Key.Esc)
+            .Shows("Exposed-shaft");
         terminal.Type("?").Type("/").Type("technique check").Press(Key.Esc).Press(Key.Esc).Shows("Seat-height rule");
     }
 
@@ -38,12 +40,15 @@ public sealed class FindAndEditTests : IDisposable
     public void Paddler_hull_and_paddle_are_mended_where_they_are_shown()
     {
         using AtTheTerminal terminal = Known();
-        terminal.Type("6").Type("e").Shows("Change what?").Press(Key.Enter).Press(Key.End).Type(" Roa").Press(Key.CursorDown, Key.CursorDown).Type("OC1, 12km").Press(Key.S.WithCtrl);
+        terminal.Type("6").Type("e").Shows("Change what?").Press(Key.Enter).Press(Key.End).Type(" Roa")
+            .Press(Key.CursorDown, Key.CursorDown).Type("OC1, 12km").Press(Key.S.WithCtrl);
         terminal.Shows("Ilse Maro Roa");
         Paddler paddler = terminal.Workspace.Logbook.Paddlers().Single(known => known.Name == "Ilse Maro Roa");
         Assert.Equal(Distance.FromMetres(12_000), paddler.Goal!.Distance);
-        terminal.Type("e").Type("reed").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.End).Press(Key.Backspace).Type("4").Press(Key.CursorDown, Key.CursorRight).Press(Key.S.WithCtrl);
-        Assert.Equal((Length.FromInches(54), true), (terminal.Workspace.Logbook.Paddles()[0].Longest, terminal.Workspace.Logbook.Paddles()[0].BelongsToClub));
+        terminal.Type("e").Type("reed").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.End).Press(Key.Backspace)
+            .Type("4").Press(Key.CursorDown, Key.CursorRight).Press(Key.S.WithCtrl);
+        Assert.Equal((Length.FromInches(54), true),
+            (terminal.Workspace.Logbook.Paddles()[0].Longest, terminal.Workspace.Logbook.Paddles()[0].BelongsToClub));
         terminal.Type("e").Type("hull").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown).Type("8.5").Press(Key.S.WithCtrl);
         Assert.Equal(Length.FromInches(8.5), terminal.Workspace.Logbook.Hulls().Single(hull => hull.Name == "OC1").SeatHeight);
     }

@@ -19,7 +19,8 @@ public sealed class FirstRunTests : IDisposable
     {
         using var terminal = new AtTheTerminal(Logbook);
         terminal.Shows("Who is paddling?").Type("Ilse Maro").Press(Key.F9)
-            .Shows("From which length shall the search start, Ilse Maro?").Press(Key.Enter).Type("50.5").Shows("Start at 50½ in.").Press(Key.F9)
+            .Shows("From which length shall the search start, Ilse Maro?").Press(Key.Enter).Type("50.5").Shows("Start at 50½ in.")
+                .Press(Key.F9)
             .Shows("What do you paddle?").Press(Key.F9)
             .Shows("Which paddle do you have?").Press(Key.F9)
             .Shows("1 Home").Shows("In OC1, start at 50½ in.").Shows("6 pieces of 1 km").Shows("Ilse Maro · OC1 · My paddle");

@@ -18,7 +18,8 @@ namespace TrialLog.Tests.Screens;
 public sealed class ImportTests : IDisposable
 {
     private static readonly Guid Ilse = new(1, 0, 0, new byte[8]);
-    private static readonly string Recording = Path.Combine(StoredDrawing.Repository(), "sample-sessions", "recordings", "ilse-round-trips-laps.fit");
+    private static readonly string Recording = Path.Combine(
+        StoredDrawing.Repository(), "sample-sessions", "recordings", "ilse-round-trips-laps.fit");
 
     private readonly string _folder = Directory.CreateTempSubdirectory("triallog-imports-").FullName;
 
@@ -36,13 +37,17 @@ public sealed class ImportTests : IDisposable
         terminal.Type("d").Shows("✗ dropped by hand").Shows("The card has 4 pieces, the recording shows 3");
         terminal.Press(Key.F9).Shows("The card has 4 pieces");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
-        terminal.Type("l").Shows("Of the 3 pieces in order").Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("50.75, 50.7x").Shows("✗ ").Press(Key.Backspace).Type("5, 49").Press(Key.Enter);
-        terminal.Type("e").Type("6.5").Press(Key.Enter).Type("o").Type("2").Press(Key.Enter).Type("w").Type("3").Press(Key.Enter).Shows("effort 6.5 · soreness 2 · wind 3");
+        terminal.Type("l").Shows("Of the 3 pieces in order").Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("50.75, 50.7x")
+            .Shows("✗ ").Press(Key.Backspace).Type("5, 49").Press(Key.Enter);
+        terminal.Type("e").Type("6.5").Press(Key.Enter).Type("o").Type("2").Press(Key.Enter).Type("w").Type("3").Press(Key.Enter)
+            .Shows("effort 6.5 · soreness 2 · wind 3");
         terminal.Press(Key.F9).Shows("with 3 pieces").Shows("7 outings");
 
         Outing saved = Assert.Single(terminal.Workspace.Logbook.Outings(Ilse), outing => outing.Pieces.Count == 3);
         Assert.Equal([50.75, 50.75, 49], saved.Pieces.Select(piece => piece.Length.Inches));
-        Assert.All(saved.Pieces, piece => Assert.Equal((Effort.FromPoints(6.5), Soreness.FromPoints(2), Course.RoundTrip), (piece.Effort, piece.Soreness, piece.Course)));
+        Assert.All(
+            saved.Pieces, piece =>
+            Assert.Equal((Effort.FromPoints(6.5), Soreness.FromPoints(2), Course.RoundTrip), (piece.Effort, piece.Soreness, piece.Course)));
         Assert.Equal(Beaufort.FromNumber(3), saved.Wind);
     }
 
@@ -74,7 +79,8 @@ public sealed class ImportTests : IDisposable
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49¼ in");
         string before = Here(terminal);
-        terminal.Type("s").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("t").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("9:99").Shows("✗ ").Press(Key.Esc);
+        terminal.Type("s").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("t").Press([.. Enumerable.Repeat(Key.Backspace, 20)])
+            .Type("9:99").Shows("✗ ").Press(Key.Esc);
         Assert.Equal(before, Here(terminal));
         terminal.Press(Key.CursorRight).Type("[");
         Assert.NotEqual(before, Here(terminal));
@@ -97,7 +103,8 @@ public sealed class ImportTests : IDisposable
     {
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49¼ in");
-        terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording").Press(Key.Esc).Shows("✗ dropped by hand");
+        terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording")
+            .Press(Key.Esc).Shows("✗ dropped by hand");
         terminal.Press(new Key('4').WithAlt).Shows("chance of each setting").Type("3").Type("i").Shows("✗ dropped by hand");
         terminal.Press(Key.Esc).Shows("nothing was saved").Type("i").Shows("Import which file?");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
@@ -107,7 +114,8 @@ public sealed class ImportTests : IDisposable
     public void A_CSV_is_added_and_says_what_came_of_it()
     {
         string csv = Path.Combine(_folder, "may.csv"), wrong = Path.Combine(_folder, "wrong.csv");
-        File.WriteAllText(csv, "date,hull,paddle,length_in,distance_m,time\n2026-05-03,OC1,Reed 44,49.5,1000,5:31\n2026-05-03,OC1,Reed 44,50.5,1000,5:33\n");
+        File.WriteAllText(csv, "date,hull,paddle,length_in,distance_m,time\n2026-05-03,OC1,Reed 44,49.5,1000,5:31\n2026-05-03,OC1,Reed " +
+            "44,50.5,1000,5:33\n");
         File.WriteAllText(wrong, "date,hull,paddle,length_in,distance_m,time\n2026-05-04,OC1,Reed 44,soon,1000,5:31\n");
         using AtTheTerminal terminal = Logbook();
         terminal.Type("i").Type(csv).Press(Key.Enter).WaitFor("2 pieces in 1 outing added").Shows("7 outings");
@@ -118,9 +126,11 @@ public sealed class ImportTests : IDisposable
     public void Reading_a_long_CSV_is_stopped_by_Esc_and_nothing_is_added()
     {
         string csv = Path.Combine(_folder, "years.csv");
-        File.WriteAllLines(csv, Enumerable.Range(0, 150_000).Select(row => $"2026-05-03,OC1,Reed 44,49.5,1000,{300 + row % 60}s").Prepend("date,hull,paddle,length_in,distance_m,time"));
+        File.WriteAllLines(csv, Enumerable.Range(0, 150_000).Select(row => $"2026-05-03,OC1,Reed 44,49.5,1000,{300 + row % 60}s")
+            .Prepend("date,hull,paddle,length_in,distance_m,time"));
         using AtTheTerminal terminal = Logbook();
-        terminal.Type("i").Type(csv).Press(Key.Enter).Shows("Reading years.csv").Type("q").Press(Key.Esc).WaitFor("Stopped; nothing of years.csv was added").Shows("6 outings");
+        terminal.Type("i").Type(csv).Press(Key.Enter).Shows("Reading years.csv").Type("q").Press(Key.Esc)
+            .WaitFor("Stopped; nothing of years.csv was added").Shows("6 outings");
     }
 
     [Theory]
@@ -150,7 +160,8 @@ public sealed class ImportTests : IDisposable
 
     private static string Here(AtTheTerminal terminal) => terminal.Lines.Single(line => line.StartsWith(" ▸ ", StringComparison.Ordinal));
 
-    private static int Counting(AtTheTerminal terminal) => terminal.Lines.Count(line => line.Contains(" /km ", StringComparison.Ordinal) && !line.Contains('✗'));
+    private static int Counting(AtTheTerminal terminal) =>
+        terminal.Lines.Count(line => line.Contains(" /km ", StringComparison.Ordinal) && !line.Contains('✗'));
 
     private static void PointAt(AtTheTerminal terminal, string text)
     {
@@ -166,7 +177,8 @@ public sealed class ImportTests : IDisposable
         AtTheTerminal terminal = new AtTheTerminal(path, columns, rows, environment, SampleLog.Known).Type("3");
         // The card was given before the day of the recordings, or its lengths would not be theirs.
         foreach (GivenCard card in terminal.Workspace.Logbook.Cards(Ilse))
-            terminal.Workspace.Logbook.Note("Gave the card earlier", writer => writer.Put(card with { GivenAt = new DateTimeOffset(2026, 5, 1, 12, 0, 0, TimeSpan.Zero) }));
+            terminal.Workspace.Logbook.Note("Gave the card earlier",
+                writer => writer.Put(card with { GivenAt = new DateTimeOffset(2026, 5, 1, 12, 0, 0, TimeSpan.Zero) }));
         return terminal;
     }
 

@@ -121,7 +121,8 @@ public sealed class LogbookCallsTests : IDisposable
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = Known();
         terminal.Type("3").Press(Key.Enter, Key.CursorDown).Type("x").Type("weed");
-        Outing theirs = Meanwhile(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Time = PieceTime.FromSeconds(400) })] });
+        Outing theirs = Meanwhile(
+            outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Time = PieceTime.FromSeconds(400) })] });
         terminal.Press(Key.Enter).Shows("was changed elsewhere just now");
         Assert.Equal(theirs.Pieces, Now(theirs).Pieces);
     }

@@ -56,7 +56,8 @@ public sealed class OutingTests : IDisposable
         terminal.Press(Key.Enter);
         foreach (string time in new[] { "5:34", "55:30", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
-        terminal.Shows("? 55:30 /km, 10 times slower").ShowsNot("✗").Press(Key.S.WithCtrl).Shows("Saved. Piece 2, 1 km in 55:30, is 10 times slower than the others; is it right?");
+        terminal.Shows("? 55:30 /km, 10 times slower").ShowsNot("✗").Press(Key.S.WithCtrl)
+            .Shows("Saved. Piece 2, 1 km in 55:30, is 10 times slower than the others; is it right?");
         Assert.Equal("55:30", terminal.Workspace.Logbook.Outings(Ilse)[^1].Pieces[1].Time.ToString());
     }
 
@@ -67,7 +68,8 @@ public sealed class OutingTests : IDisposable
         using (AtTheTerminal before = Known())
             before.Press(Key.Enter).Type("5:41").Press(Key.Enter).Type("7");
         using AtTheTerminal after = Known();
-        after.Shows("half typed").Press(Key.Enter).Shows("5:41 /km").Shows("as you left it").Press(Key.Z.WithCtrl).Shows("There is nothing to undo here");
+        after.Shows("half typed").Press(Key.Enter).Shows("5:41 /km").Shows("as you left it").Press(Key.Z.WithCtrl)
+            .Shows("There is nothing to undo here");
     }
 
     [Fact]
@@ -78,7 +80,8 @@ public sealed class OutingTests : IDisposable
         for (int outing = 0; outing < 2; outing++)
         {
             terminal.Press(Key.Enter, Key.D.WithCtrl, Key.D.WithCtrl, Key.N.WithCtrl);
-            terminal.Press(Key.CursorUp).Type("5:30").Press(Key.Enter, Key.Enter).Type("5:31").Press(Key.Enter, Key.Enter).Type("5:32").Press(Key.F9);
+            terminal.Press(Key.CursorUp).Type("5:30").Press(Key.Enter, Key.Enter).Type("5:31").Press(Key.Enter, Key.Enter).Type("5:32")
+                .Press(Key.F9);
         }
 
         Outing[] today = [.. terminal.Workspace.Logbook.Outings(Ilse).Where(outing => outing.Date == new DateOnly(2026, 11, 25))];
@@ -105,12 +108,14 @@ public sealed class OutingTests : IDisposable
     {
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = Known();
-        terminal.Type("3").Press(Key.Enter, Key.CursorDown).Type("x").Shows("Why does piece 1 of 2026-11-22 not count?").Press(Key.Enter).Shows("Say why");
+        terminal.Type("3").Press(Key.Enter, Key.CursorDown).Type("x").Shows("Why does piece 1 of 2026-11-22 not count?").Press(Key.Enter)
+            .Shows("Say why");
         terminal.Type("weed on the rudder").Press(Key.Enter).Shows("✗ out: weed on the rudder").Shows("4, 1 out");
         terminal.Type("x").ShowsNot("✗ out:").Type("d").Shows("Deleted piece 1");
         Assert.Equal(3, terminal.Workspace.Logbook.Outings(Ilse)[^1].Pieces.Count);
         terminal.Type("u").Shows("Undone: Deleted piece 1").Type("u").Shows("✗ out: weed on the rudder").Type("u").ShowsNot("✗ out:");
-        terminal.Press(Key.Home).Type("d").Shows("Deleted the outing of 2026-11-22").Shows("5 outings").Type("u").Shows("6 outings").Type("y").Shows("5 outings");
+        terminal.Press(Key.Home).Type("d").Shows("Deleted the outing of 2026-11-22").Shows("5 outings").Type("u").Shows("6 outings")
+            .Type("y").Shows("5 outings");
     }
 
     [Fact]
@@ -128,7 +133,8 @@ public sealed class OutingTests : IDisposable
         foreach (string time in new[] { "5:35", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
         terminal.Type("5").Press(Key.S.WithCtrl).Shows("Rest first: you logged soreness of 5").ShowsNot("4 pieces of").ShowsNot("┠");
-        terminal.Type("c").Shows("When it no longer hurts").Press(Key.Esc).Type("z").Shows("Who says that the soreness is gone?").Type("Dr Vale").Press(Key.Enter);
+        terminal.Type("c").Shows("When it no longer hurts").Press(Key.Esc).Type("z").Shows("Who says that the soreness is gone?")
+            .Type("Dr Vale").Press(Key.Enter);
         terminal.Shows("Next outing").ShowsNot("Rest first");
         terminal.Type("3").Type("u").Type("1").Shows("Rest first");
     }
@@ -149,8 +155,10 @@ public sealed class OutingTests : IDisposable
     {
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = Known();
-        terminal.Type("3").Type("f").Press(Key.CursorRight, Key.CursorRight, Key.CursorRight, Key.F9).Shows("1 of 6 outings: in OC6").Shows("2026-11-19");
-        terminal.Type("f").Press(Key.CursorLeft, Key.CursorLeft, Key.CursorLeft, Key.CursorDown, Key.CursorDown).Type("2026-11-1x").Shows("✗ “2026-11-1x” is not a date")
+        terminal.Type("3").Type("f").Press(Key.CursorRight, Key.CursorRight, Key.CursorRight, Key.F9).Shows("1 of 6 outings: in OC6")
+            .Shows("2026-11-19");
+        terminal.Type("f").Press(Key.CursorLeft, Key.CursorLeft, Key.CursorLeft, Key.CursorDown, Key.CursorDown).Type("2026-11-1x")
+            .Shows("✗ “2026-11-1x” is not a date")
             .Press(Key.Backspace).Type("5").Press(Key.S.WithCtrl).Shows("3 of 6 outings: from 2026-11-15").ShowsNot("2026-11-13");
         terminal.Type("s").Shows("oldest first").Type("s").Shows("longest paddle first").Type("s").Shows("fastest piece first");
     }
@@ -160,8 +168,10 @@ public sealed class OutingTests : IDisposable
     {
         SampleLog.Write(Logbook);
         using AtTheTerminal terminal = Known();
-        terminal.Click("3 Logbook").Shows("6 outings").Click("2026-11-13").Shows("line 4 of 6").Click("d delete").Shows("Deleted the outing of 2026-11-13")
-            .Click("u undo").Shows("6 outings").Click("4 Curve").Shows("chance of each setting").Click("F1 help").Shows("The small squares").Click("Esc back")
+        terminal.Click("3 Logbook").Shows("6 outings").Click("2026-11-13").Shows("line 4 of 6").Click("d delete")
+            .Shows("Deleted the outing of 2026-11-13")
+            .Click("u undo").Shows("6 outings").Click("4 Curve").Shows("chance of each setting").Click("F1 help").Shows("The small squares")
+                .Click("Esc back")
             .Click("h hull").Shows("In which hull?").Click("OC6").Shows("Ilse Maro · OC6").Click("2 Enter").Shows("soreness");
     }
 

@@ -25,14 +25,16 @@ internal static class SampleLog
 
     /// <summary>Known answers: the same parabola for everybody, moved by the hull's seat height.</summary>
     public static readonly Analyses Known = new(
-        question => DrawnSample.Of(question.Paddler.Unit) with { Paddler = question.Paddler, Hull = question.Hull, Paddle = question.Paddle },
+        question =>
+            DrawnSample.Of(question.Paddler.Unit) with { Paddler = question.Paddler, Hull = question.Hull, Paddle = question.Paddle },
         _ => DrawnSample.Progress(6),
         question =>
         [
             .. question.Hulls.Select(hull =>
             {
                 Length best = Length.FromInches(49.75 + SeatHeightRule.ByCrewInches(hull.Crew));
-                return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, question.Paddle, hull.Name == "OC1" ? 22 : 0);
+                return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, question.Paddle,
+                    hull.Name == "OC1" ? 22 : 0);
             }),
         ]);
 
@@ -67,7 +69,11 @@ internal static class SampleLog
 
     private static Guid Paddler(LogbookWriter log, int number, string name, LengthUnit unit, double reach)
     {
-        var paddler = new Paddler { Id = new Guid(number, 0, 0, new byte[8]), Name = name, Unit = unit, Body = new BodyMeasures { SeatedReach = Length.FromInches(reach) } };
+        var paddler = new Paddler
+        {
+            Id = new Guid(number, 0, 0, new byte[8]), Name = name, Unit = unit,
+            Body = new BodyMeasures { SeatedReach = Length.FromInches(reach) }
+        };
         log.Put(paddler);
         return paddler.Id;
     }
@@ -95,7 +101,8 @@ internal static class SampleLog
                         PaddleId = Reed.Id,
                         Length = Length.FromInches(length),
                         Distance = Distance.FromMetres(1000),
-                        Time = PieceTime.FromSeconds(330 + outing * 7 % 5 + index * 0.9 + Math.Round((length - 49.75) * (length - 49.75) * 1.6, 1)),
+                        Time = PieceTime.FromSeconds(
+                            330 + outing * 7 % 5 + index * 0.9 + Math.Round((length - 49.75) * (length - 49.75) * 1.6, 1)),
                         Effort = Effort.FromPoints(6),
                         Soreness = Soreness.FromPoints(outing % 3),
                     }),

@@ -31,7 +31,8 @@ public sealed class ScreenDrawings : IDisposable
     [InlineData(6, "body", 140, 45)]
     [InlineData(7, "squad", 80, 24)]
     [InlineData(7, "squad", 140, 45)]
-    public void A_screen_looks_as_it_did(int number, string name, int columns, int rows) => Compare(number, name, columns, rows, "LANG=C.UTF-8");
+    public void A_screen_looks_as_it_did(int number, string name, int columns, int rows) =>
+        Compare(number, name, columns, rows, "LANG=C.UTF-8");
 
     [Theory]
     [InlineData(1, "home-ascii")]
@@ -59,7 +60,8 @@ public sealed class ScreenDrawings : IDisposable
         string path = Path.Combine(_folder, "logbook.db");
         SampleLog.Write(path);
         Analysis? answer = null;
-        using var terminal = new AtTheTerminal(path, columns, rows, "LANG=C.UTF-8", SampleLog.Known with { Analyse = question => answer = As(standing, SampleLog.Known.Analyse(question)) });
+        using var terminal = new AtTheTerminal(path, columns, rows, "LANG=C.UTF-8",
+            SampleLog.Known with { Analyse = question => answer = As(standing, SampleLog.Known.Analyse(question)) });
         string text = string.Join(' ', terminal.Lines.Select(line => line.Trim()));
         Assert.Contains(Verdict.Headline(answer!), text);
         Assert.Contains(Cautions.Water, text);
@@ -71,7 +73,8 @@ public sealed class ScreenDrawings : IDisposable
     {
         string path = Path.Combine(_folder, "logbook.db");
         SampleLog.Write(path);
-        using var terminal = new AtTheTerminal(path, analyses: SampleLog.Known with { Analyse = question => As("settled", SampleLog.Known.Analyse(question)) });
+        using var terminal = new AtTheTerminal(
+            path, analyses: SampleLog.Known with { Analyse = question => As("settled", SampleLog.Known.Analyse(question)) });
         terminal.Type("o").Shows("Order sheet (to");
     }
 
@@ -85,16 +88,29 @@ public sealed class ScreenDrawings : IDisposable
 
     private static Analysis As(string standing, Analysis analysis) => standing switch
     {
-        "settled" => analysis with { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
-        "flat" => analysis with { Standing = Standing.Flat, Flat = true, Why = [], ProbabilityWorthwhileLeft = 0.02, OutingsToGo = new OutingsToGo(0, 0, 0) },
+        "settled" =>
+            analysis
+            with
+            { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
+        "flat" =>
+            analysis with
+            {
+                Standing = Standing.Flat,
+                Flat = true,
+                Why = [],
+                ProbabilityWorthwhileLeft = 0.02,
+                OutingsToGo = new OutingsToGo(0, 0, 0)
+            },
         "cannot-tell" => analysis with
         {
             Standing = Standing.CannotTell,
             Why = [StandingReason.OneLengthAnOuting],
             Checks = [new HealthCheck("one-length-outings") { Count = 12, Of = 12 }],
         },
-        "sore" => SampleLog.Sore(analysis, new StandingSoreness(Soreness.FromPoints(5), new DateOnly(2026, 11, 20), new DateOnly(2026, 11, 22))),
-        "nothing-yet" => analysis with { Outings = 0, Pieces = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] },
+        "sore" =>
+            SampleLog.Sore(analysis, new StandingSoreness(Soreness.FromPoints(5), new DateOnly(2026, 11, 20), new DateOnly(2026, 11, 22))),
+        "nothing-yet" =>
+            analysis with { Outings = 0, Pieces = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] },
         _ => analysis,
     };
 

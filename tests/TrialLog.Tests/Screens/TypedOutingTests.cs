@@ -23,7 +23,8 @@ public class TypedOutingTests
     private static readonly Paddle Heron = Reed with { Id = new Guid(2, 0, 0, new byte[8]), Name = "Heron" };
 
     private static readonly TypingContext Context = new(
-        new Paddler { Id = new Guid(3, 0, 0, new byte[8]), Name = "Ilse Maro" }, StandardHulls.All, [Reed, Heron], [Logged()], new DateOnly(2026, 11, 25));
+        new Paddler { Id = new Guid(3, 0, 0, new byte[8]), Name = "Ilse Maro" }, StandardHulls.All, [Reed, Heron], [Logged()],
+            new DateOnly(2026, 11, 25));
 
     private static readonly OutingDraft Card = TypedOuting.OfCard(
         new TrialCard
@@ -35,7 +36,8 @@ public class TypedOutingTests
 
     private static readonly string[] Texts =
     [
-        "", " ", "5:32", "532", "5.32", "5:3x", "332s", "F4", "4 Bft", "13", "4", "6.5", "11", "49 3/4", "49¾", "126.4cm", "60", "1km", "0.62mi", "abc",
+        "", " ", "5:32", "532", "5.32", "5:3x", "332s", "F4", "4 Bft", "13", "4", "6.5", "11", "49 3/4", "49¾", "126.4cm", "60", "1km",
+            "0.62mi", "abc",
         "sat", "24 nov", "-1", "2026-11-24", "2027-01-01", "3", "“”", "evening",
     ];
 
@@ -139,10 +141,12 @@ public class TypedOutingTests
         var typed = new TypedOuting(TypedOuting.OfLogged(logged, LengthUnit.Inches), logged, "");
         Assert.Equal("5", typed.Draft.Soreness);
         OutingEntry untouched = typed.Read(Context).Entry!;
-        Assert.Equal(logged.Pieces.Select(piece => (piece.Soreness, piece.PaddleId)), untouched.Pieces.Select(piece => (piece.Soreness, piece.Paddle.Id)));
+        Assert.Equal(logged.Pieces.Select(piece => (piece.Soreness, piece.PaddleId)),
+            untouched.Pieces.Select(piece => (piece.Soreness, piece.Paddle.Id)));
         typed.Type(new Spot(OutingPart.Soreness), "2");
         typed.Type(new Spot(OutingPart.Paddle), $"{Heron.Id}");
-        Assert.All(typed.Read(Context).Entry!.Pieces, piece => Assert.Equal((Soreness.FromPoints(2), Heron.Id), (piece.Soreness, piece.Paddle.Id)));
+        Assert.All(typed.Read(Context).Entry!.Pieces,
+            piece => Assert.Equal((Soreness.FromPoints(2), Heron.Id), (piece.Soreness, piece.Paddle.Id)));
     }
 
     [Fact]
@@ -180,7 +184,8 @@ public class TypedOutingTests
                 var part = (OutingPart)where;
                 typed.Type(
                     part is >= OutingPart.Length and <= OutingPart.Effort ? new Spot(part, at) : new Spot(part),
-                    part == OutingPart.Hull ? $"{StandardHulls.All[piece % 5].Id}" : part == OutingPart.Paddle ? $"{(piece % 2 == 0 ? Reed : Heron).Id}" : text);
+                    part == OutingPart.Hull ? $"{StandardHulls.All[piece % 5].Id}" : part == OutingPart.Paddle
+                        ? $"{(piece % 2 == 0 ? Reed : Heron).Id}" : text);
                 break;
         }
     }

@@ -28,7 +28,8 @@ public sealed class WorkingItOutTests : IDisposable
             },
         };
         using var terminal = new AtTheTerminal(Logbook, analyses: slow, waits: false);
-        terminal.Shows("Working it out from the log").Type("3").Shows("6 outings").Type("1").Press(Key.Esc).Shows("Stopped before there was an answer").Shows("F5 work it out");
+        terminal.Shows("Working it out from the log").Type("3").Shows("6 outings").Type("1").Press(Key.Esc)
+            .Shows("Stopped before there was an answer").Shows("F5 work it out");
         allowed.Set();
         terminal.Press(Key.F5).WaitFor("Next outing");
     }
@@ -59,7 +60,8 @@ public sealed class WorkingItOutTests : IDisposable
     public void An_analysis_that_fails_is_told_and_the_rest_goes_on()
     {
         SampleLog.Write(Logbook);
-        using var terminal = new AtTheTerminal(Logbook, analyses: SampleLog.Known with { Analyse = _ => throw new InvalidOperationException("no piece at all") });
+        using var terminal = new AtTheTerminal(
+            Logbook, analyses: SampleLog.Known with { Analyse = _ => throw new InvalidOperationException("no piece at all") });
         terminal.Shows("This could not be worked out: no piece at all").Type("3").Shows("6 outings").Type("5").Shows("F5 work it out");
     }
 

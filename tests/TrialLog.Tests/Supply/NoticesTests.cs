@@ -15,7 +15,8 @@ public class NoticesTests
         foreach (JsonProperty library in assets.RootElement.GetProperty("libraries").EnumerateObject())
         {
             // What only a published build needs comes and goes with it.
-            if (library.Value.GetProperty("type").GetString() == "package" && !library.Name.StartsWith("Microsoft.NET.ILLink", StringComparison.Ordinal))
+            if (library.Value.GetProperty("type").GetString() == "package"
+                && !library.Name.StartsWith("Microsoft.NET.ILLink", StringComparison.Ordinal))
                 yield return (library.Name.Split('/')[0], library.Name.Split('/')[1]);
         }
     }
@@ -40,7 +41,8 @@ public class NoticesTests
         string[] used =
         [
             .. Directory.EnumerateFiles(Repository.File("."), "*.csproj", SearchOption.AllDirectories).SelectMany(File.ReadLines)
-                .Where(line => line.Contains("<PackageReference Include=", StringComparison.Ordinal)).Select(line => line.Split('"')[1]).Distinct(),
+                .Where(line => line.Contains("<PackageReference Include=", StringComparison.Ordinal)).Select(line => line.Split('"')[1])
+                    .Distinct(),
         ];
         Assert.True(used.Length > 8);
         Assert.All(used, package => Assert.Contains(package, reasons));

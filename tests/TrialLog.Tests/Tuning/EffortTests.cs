@@ -21,7 +21,11 @@ public class EffortTests
     {
         AnalysisInput log = WithHeart(seed: 2), mirrored = log with
         {
-            Outings = [.. log.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Length = Length.FromInches(100 - piece.Length.Inches) })] })],
+            Outings = [
+                .. log.Outings.Select(
+                outing =>
+                outing with { Pieces = [
+                .. outing.Pieces.Select(piece => piece with { Length = Length.FromInches(100 - piece.Length.Inches) })] })],
         };
         (Posterior one, Posterior other) = (Fit.Of(log).Posterior, Fit.Of(mirrored).Posterior);
         Assert.Equal(one.Mean, -other.Mean, 1e-3);
@@ -34,7 +38,8 @@ public class EffortTests
         AnalysisInput log = WithHeart(seed: 3);
         TuningSettings twice = new()
         {
-            HeartRateMedian = 6, HeartRatePerPointMean = 18, HeartRatePerPointSpread = 4.5, HeartRateDriftMean = 3, HeartRateDriftSpread = 3, HeartRateBendMean = -0.6,
+            HeartRateMedian = 6, HeartRatePerPointMean = 18, HeartRatePerPointSpread = 4.5, HeartRateDriftMean = 3,
+            HeartRateDriftSpread = 3, HeartRateBendMean = -0.6,
             HeartRateBendSpread = 1, HeartRatePerInchSpread = 1, HeartRatePerPointLeast = 4,
         };
         int least = log.Outings.SelectMany(outing => outing.Pieces).Min(piece => (int)piece.HeartRate!.Value.BeatsPerMinute);
@@ -129,14 +134,21 @@ public class EffortTests
         }
 
         AnalysisInput log = LogOf.Rows(rows);
-        return Each(log with { Outings = [.. log.Outings.Select((outing, j) => outing with { Blind = blindEvery > 0 && j % blindEvery == 1 })] }, (_, outing, piece) => rates[outing][piece]);
+        return Each(
+            log with { Outings = [.. log.Outings.Select((outing, j) => outing with { Blind = blindEvery > 0 && j % blindEvery == 1 })] },
+            (_, outing, piece) => rates[outing][piece]);
 
         double Noise() => MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
     }
 
     private static AnalysisInput Shorter(AnalysisInput log) => log with
     {
-        Outings = [.. log.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Distance = Distance.FromMetres(500), Time = PieceTime.FromSeconds(piece.Time.Seconds / 2) })] })],
+        Outings = [
+            .. log.Outings.Select(
+            outing =>
+            outing with { Pieces = [
+            .. outing.Pieces.Select(
+            piece => piece with { Distance = Distance.FromMetres(500), Time = PieceTime.FromSeconds(piece.Time.Seconds / 2) })] })],
     };
 
     /// <summary>The same log with other heart rates, by rate, outing and piece.</summary>
@@ -146,7 +158,8 @@ public class EffortTests
         {
             Pieces = [.. outing.Pieces.Select((piece, i) => piece with
             {
-                HeartRate = rate((int)(piece.HeartRate?.BeatsPerMinute ?? 0), j, i) is { } beats ? HeartRate.FromBeatsPerMinute(beats) : null,
+                HeartRate = rate((int)(piece.HeartRate?.BeatsPerMinute ?? 0), j, i) is { } beats
+                    ? HeartRate.FromBeatsPerMinute(beats) : null,
             })],
         })],
     };

@@ -110,7 +110,10 @@ public class HardLogsTests
 
     [Fact]
     public void Pieces_from_half_a_minute_to_five_hours_go_together() =>
-        Sensible(LogOf.Rows(Enumerable.Range(0, 16).Select(at => new Row(at / 4, Pair[at % 4], at % 3) { Metres = (at % 4) switch { 0 => 90, 1 => 1000, 2 => 12_000, _ => 54_000 } })));
+        Sensible(
+            LogOf.Rows(
+            Enumerable.Range(0, 16).Select(
+            at => new Row(at / 4, Pair[at % 4], at % 3) { Metres = (at % 4) switch { 0 => 90, 1 => 1000, 2 => 12_000, _ => 54_000 } })));
 
     [Fact]
     public void Effort_told_in_part_counts_for_what_it_is_worth()
@@ -150,7 +153,8 @@ public class HardLogsTests
     [Fact]
     public void A_start_length_four_inches_off_is_not_told_from_one_outing_with_certainty()
     {
-        Analysis analysis = Sensible(LogOf.Rows(Pair.Select((inches, at) => new Row(0, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(0, at)))));
+        Analysis analysis = Sensible(
+            LogOf.Rows(Pair.Select((inches, at) => new Row(0, inches, -0.4 * (inches - 54) * (inches - 54) + Noise(0, at)))));
         Assert.False(analysis.DiminishingReturns);
         Assert.True(Width(analysis) > 1);
     }
@@ -178,7 +182,9 @@ public class HardLogsTests
         Analysis analysis = Sensible(question with
         {
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
-            Paddle = question.Paddle with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
+            Paddle = question.Paddle
+                with
+            { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
         });
         Assert.Contains(" cm", Verdict.Of(analysis));
         Assert.DoesNotContain(" in,", Verdict.Of(analysis));
@@ -252,13 +258,15 @@ public class HardLogsTests
             AnalysisInput question = LogOf.Rows(from outing in Enumerable.Range(0, outings)
                                                 let inches = outing % 2 == 0 ? 49.0 : 51
                                                 from at in Enumerable.Range(0, 4)
-                                                select new Row(outing, inches, -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)));
+                                                select new Row(outing, inches,
+                                                    -0.35 * (inches - 50) * (inches - 50) - 0.3 * at + Noise(outing, at)));
             Assert.Equal(Standing.CannotTell, Sensible(question).Standing);
             seasons.Add(Sensible(question with { Paddler = question.Paddler with { SwapsOnWater = false } }));
         }
 
         double surer = TuningSettings.Default.StopBelow * TuningSettings.Default.StopBetweenOutings;
-        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft > surer && season.ProbabilityWorthwhileLeft < TuningSettings.Default.StopBelow);
+        Assert.Contains(seasons, season => season.ProbabilityWorthwhileLeft > surer
+            && season.ProbabilityWorthwhileLeft < TuningSettings.Default.StopBelow);
         Assert.Contains(seasons, season => season.DiminishingReturns);
         Assert.All(seasons, season => Assert.False(season.DiminishingReturns && season.ProbabilityWorthwhileLeft >= surer));
     }
@@ -279,9 +287,16 @@ public class HardLogsTests
     {
         AnalysisInput Log(double apart) => LogOf.Rows(from outing in Enumerable.Range(0, 16)
                                                       from at in Enumerable.Range(0, 4)
-                                                      select new Row(outing, Pair[at] + 2 * (outing / 8) - 1, 0) { Hull = outing % 2 } into row
+                                                      select new Row(outing, Pair[at] + 2 * (outing / 8) - 1,
+                                                          0)
+                                                      { Hull = outing % 2 } into row
                                                       let away = row.Inches - 50 - (row.Hull == 0 ? -apart : apart - 2) / 2
-                                                      select row with { Percent = -0.8 * away * away * (row.Hull == 0 ? 1 : 0.5) + Noise(row.Outing, (int)row.Inches) });
+                                                      select row
+                                                          with
+                                                      {
+                                                          Percent = -0.8 * away * away * (row.Hull == 0 ? 1 : 0.5)
+                                                          + Noise(row.Outing, (int)row.Inches)
+                                                      });
         Assert.DoesNotContain(Sensible(Log(0)).Checks, check => check.Name == "hulls-disagree");
         Analysis apart = Sensible(Log(3));
         Assert.Contains(apart.Checks, check => check.Name == "hulls-disagree");
@@ -299,7 +314,11 @@ public class HardLogsTests
         return question with
         {
             Today = LogOf.FirstDay.AddDays(12),
-            Outings = [.. question.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(soreness(piece.Length.Inches)) })] })],
+            Outings = [
+                .. question.Outings.Select(
+                outing =>
+                outing with { Pieces = [
+                .. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(soreness(piece.Length.Inches)) })] })],
         };
     }
 
@@ -314,8 +333,10 @@ public class HardLogsTests
         BestLength best = analysis.Best;
         double[] numbers =
         [
-            best.WithinQuarterInch, analysis.GainFromMovingPercent, analysis.GainFromMovingSeconds, analysis.GainLeftPercent, analysis.GainLeftSeconds,
-            analysis.GoalSeconds, analysis.ProbabilityWorthwhileLeft, analysis.Curvature.Low, analysis.Curvature.Median, analysis.Curvature.High,
+            best.WithinQuarterInch, analysis.GainFromMovingPercent, analysis.GainFromMovingSeconds, analysis.GainLeftPercent,
+                analysis.GainLeftSeconds,
+            analysis.GoalSeconds, analysis.ProbabilityWorthwhileLeft, analysis.Curvature.Low, analysis.Curvature.Median,
+                analysis.Curvature.High,
             .. analysis.Curve.Points.SelectMany(point => (double[])[point.Percent, point.Low, point.High]),
             .. analysis.Curve.Pieces.SelectMany(piece => (double[])[piece.Percent, piece.Weight]),
         ];

@@ -22,7 +22,8 @@ public class KnownErrorTests
     [Fact]
     public void A_watch_errs_the_less_the_further_it_goes()
     {
-        double[] variances = [.. Enumerable.Range(0, 200).Select(k => KnownError.Variance(TimedBy.Watch, 300 + 10 * k, 100 + 3 * k, TuningSettings.Default))];
+        double[] variances = [
+            .. Enumerable.Range(0, 200).Select(k => KnownError.Variance(TimedBy.Watch, 300 + 10 * k, 100 + 3 * k, TuningSettings.Default))];
         Assert.Equal(variances.OrderDescending(), variances);
     }
 
@@ -31,7 +32,9 @@ public class KnownErrorTests
     {
         AnalysisInput sure = LogOf.Rows(LogOf.Healthy()), unsure = sure with
         {
-            Outings = [.. sure.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { SpeedErrorPercent = 3 })] })],
+            Outings = [
+                .. sure.Outings.Select(
+                outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { SpeedErrorPercent = 3 })] })],
         };
         Assert.True(Width(unsure) > 1.3 * Width(sure));
 

@@ -74,7 +74,8 @@ internal static class LogOf
                let level = 4 * random.NextDouble()
                from step in (double[])[-0.75, 0.75, 0.75, -0.75]
                let inches = 50 + shift + step
-               select new Row(outing, inches, level - 0.5 * (inches - 50.25) * (inches - 50.25) + random.NextDouble() - 0.5, outing % 2 == 0 ? 6 : 6.5),
+               select new Row(outing, inches, level - 0.5 * (inches - 50.25) * (inches - 50.25) + random.NextDouble() - 0.5,
+                   outing % 2 == 0 ? 6 : 6.5),
         ];
     }
 

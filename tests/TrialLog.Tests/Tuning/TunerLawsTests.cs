@@ -48,7 +48,9 @@ public class TunerLawsTests
             AnalysisInput excluded = LogOf.Rows(rows.Select((row, at) => at % (each + 1) == 0 ? row with { Excluded = "wash" } : row));
             AnalysisInput gone = excluded with
             {
-                Outings = [.. excluded.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Where(piece => piece.ExcludedBecause is null)] })],
+                Outings = [
+                    .. excluded.Outings.Select(
+                    outing => outing with { Pieces = [.. outing.Pieces.Where(piece => piece.ExcludedBecause is null)] })],
             };
             Same(Tuner.Analyse(excluded), Tuner.Analyse(gone));
         }, iter: 15);
@@ -63,7 +65,11 @@ public class TunerLawsTests
         {
             AnalysisInput once = LogOf.Rows(rows) with
             {
-                Settings = new() { CurvatureLogSpread = 1e-5, FlatShare = 0, SkewSpread = 0, DurationSpreadInches = 1e-6, OutingLogSpread = 1e-5, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0 },
+                Settings = new()
+                {
+                    CurvatureLogSpread = 1e-5, FlatShare = 0, SkewSpread = 0, DurationSpreadInches = 1e-6,
+                    OutingLogSpread = 1e-5, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0
+                },
             };
             Assert.True(PosteriorWidth(Doubled(once, "again")) <= PosteriorWidth(once) + 1e-6);
         }, iter: 15, seed: "0000KPuUrQb2");
@@ -73,8 +79,8 @@ public class TunerLawsTests
     [InlineData(92)]
     public void A_healthy_log_four_times_over_narrows_the_range_by_more_than_a_third(int seed)
     {
-        // Of the log made with 92 a curve without bounds on its lopsidedness could not be told from one that is a cliff on one side: there the
-        // range grew from 1.22 in to 1.48 in. JAGS, with what was then believed of the start length: from 1.18 to 0.32.
+        // Of the log made with 92 a curve without bounds on its lopsidedness could not be told from one that is a cliff on one side: there
+        // the range grew from 1.22 in to 1.48 in. JAGS, with what was then believed of the start length: from 1.18 to 0.32.
         AnalysisInput once = LogOf.Rows(LogOf.Healthy(outings: 4, seed));
         Assert.True(PosteriorWidth(Doubled(Doubled(once, "again"), "and again")) < 0.65 * PosteriorWidth(once));
     }
@@ -142,7 +148,9 @@ public class TunerLawsTests
             Paddler = question.Paddler with { KnownLength = question.Paddler.KnownLength!.Value.PlusInches(inches) },
             Paddle = paddle,
             Paddles = [.. question.Paddles.Select(Stretched)],
-            Outings = [.. question.Outings.Select(outing => outing with { Pieces = [.. outing.Pieces.Select(piece => piece with { Length = piece.Length.PlusInches(inches) })] })],
+            Outings = [
+                .. question.Outings.Select(outing => outing
+                with { Pieces = [.. outing.Pieces.Select(piece => piece with { Length = piece.Length.PlusInches(inches) })] })],
         };
 
         Paddle Stretched(Paddle one) => one with { Shortest = one.Shortest.PlusInches(inches), Longest = one.Longest.PlusInches(inches) };
@@ -167,7 +175,12 @@ public class TunerLawsTests
     }
 
     private static AnalysisInput Doubled(AnalysisInput question, string label) =>
-        question with { Outings = [.. question.Outings, .. question.Outings.Select(outing => outing with { Id = Again(outing.Id, label), Label = outing.Label + label })] };
+        question
+            with
+        {
+            Outings = [.. question.Outings,
+            .. question.Outings.Select(outing => outing with { Id = Again(outing.Id, label), Label = outing.Label + label })]
+        };
 
     private static Guid Again(Guid id, string label)
     {

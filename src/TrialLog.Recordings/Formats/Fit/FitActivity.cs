@@ -48,10 +48,13 @@ internal sealed class FitActivity
             case FitProfile.Lap when laps.Count < Recording.MostSamples:
                 double start = Seconds(message.Whole(FitProfile.LapStart));
                 double end = message.Whole(FitProfile.LapElapsed) is long elapsed ? start + elapsed / 1000.0 : now;
-                laps.Add(new LapMark(start, end, message.Whole(FitProfile.LapTrigger) == FitProfile.Manual, FitProfile.KindOf(message.Whole(FitProfile.LapIntensity)), (int?)message.Whole(FitProfile.LapStep)));
+                laps.Add(
+                    new LapMark(start, end, message.Whole(FitProfile.LapTrigger) == FitProfile.Manual,
+                    FitProfile.KindOf(message.Whole(FitProfile.LapIntensity)), (int?)message.Whole(FitProfile.LapStep)));
                 break;
             case FitProfile.WorkoutStep when message.Whole(FitProfile.MessageIndex) is long index and < 1000:
-                steps[(int)index] = new RecordedStep(message.Text(FitProfile.StepName), FitProfile.KindOf(message.Whole(FitProfile.StepIntensity)));
+                steps[(int)index] = new RecordedStep(
+                    message.Text(FitProfile.StepName), FitProfile.KindOf(message.Whole(FitProfile.StepIntensity)));
                 break;
             case FitProfile.Session:
                 sport ??= FitProfile.SportOf(message.Whole(FitProfile.SessionSport));
@@ -59,7 +62,8 @@ internal sealed class FitActivity
             case FitProfile.Sport:
                 sport ??= FitProfile.SportOf(message.Whole(FitProfile.SportSport));
                 break;
-            case FitProfile.Activity when Seconds(message.Whole(FitProfile.LocalTimestamp)) - now is var difference && Math.Abs(difference) <= 14 * 3600:
+            case FitProfile.Activity when Seconds(message.Whole(FitProfile.LocalTimestamp)) - now is var difference
+                && Math.Abs(difference) <= 14 * 3600:
                 // Devices set the two clocks a second or so apart; offsets are quarters of an hour.
                 offset = TimeSpan.FromMinutes(15 * Math.Round(difference / 900));
                 break;
@@ -67,9 +71,11 @@ internal sealed class FitActivity
     }
 
     /// <summary>What was gathered.</summary>
-    public Recording ToRecording(bool cutOff) => new() { Samples = samples.All, Breaks = breaks, IsCutOff = cutOff, Laps = laps, Steps = steps, Sport = sport, Offset = offset };
+    public Recording ToRecording(bool cutOff) =>
+        new() { Samples = samples.All, Breaks = breaks, IsCutOff = cutOff, Laps = laps, Steps = steps, Sport = sport, Offset = offset };
 
-    private static double Seconds(long? time) => time is >= FitProfile.FirstDate and <= uint.MaxValue ? FitProfile.Epoch + (double)time : double.NaN;
+    private static double Seconds(long? time) =>
+        time is >= FitProfile.FirstDate and <= uint.MaxValue ? FitProfile.Epoch + (double)time : double.NaN;
 
     private static double Degrees(long? semicircles) => semicircles * FitProfile.DegreesPerSemicircle ?? double.NaN;
 

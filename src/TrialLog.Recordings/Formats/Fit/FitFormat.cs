@@ -39,8 +39,10 @@ internal static class FitFormat
         if (header > file.Length)
             throw CutOff();
         if (file[1] >> 4 > 2)
-            throw new RecordingException($"the FIT file is of protocol version {file[1] >> 4}, newer than this program knows; export the outing as GPX or TCX.");
-        if (header >= 14 && BinaryPrimitives.ReadUInt16LittleEndian(file[12..]) is not 0 and ushort headerCheck && FitChecksum.Of(file[..12]) != headerCheck)
+            throw new RecordingException(
+                $"the FIT file is of protocol version {file[1] >> 4}, newer than this program knows; export the outing as GPX or TCX.");
+        if (header >= 14 && BinaryPrimitives.ReadUInt16LittleEndian(file[12..]) is not 0 and ushort headerCheck
+            && FitChecksum.Of(file[..12]) != headerCheck)
             throw Damaged("the checksum of its header does not match");
         long size = BinaryPrimitives.ReadUInt32LittleEndian(file[4..]);
         if (header + size + 2 > file.Length)
@@ -82,7 +84,8 @@ internal static class FitFormat
             }
 
             bool compressed = (head & 0x80) != 0;
-            FitDefinition definition = definitions[compressed ? (head >> 5) & 0x03 : head & 0x0F] ?? throw Damaged("a message comes before its definition");
+            FitDefinition definition = definitions[compressed ? (head >> 5) & 0x03 : head & 0x0F]
+                ?? throw Damaged("a message comes before its definition");
             if (definition.Size > data.Length)
                 throw Damaged("a message is cut off");
             if (compressed)

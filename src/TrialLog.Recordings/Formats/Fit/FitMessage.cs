@@ -22,7 +22,9 @@ internal readonly ref struct FitMessage(FitDefinition definition, ReadOnlySpan<b
     /// <summary>The global message number.</summary>
     public int Number => definition.Message;
 
-    /// <summary>The whole number in that field (the first, of an array); null where it is absent, marked invalid or no whole number.</summary>
+    /// <summary>
+    /// The whole number in that field (the first, of an array); null where it is absent, marked invalid or no whole number.
+    /// </summary>
     public long? Whole(int field)
     {
         int at = 0;
@@ -69,15 +71,19 @@ internal readonly ref struct FitMessage(FitDefinition definition, ReadOnlySpan<b
             case 1 when value.Length >= 1:
                 return Unless((sbyte)value[0], sbyte.MaxValue);
             case 3 when value.Length >= 2:
-                return Unless(big ? BinaryPrimitives.ReadInt16BigEndian(value) : BinaryPrimitives.ReadInt16LittleEndian(value), short.MaxValue);
+                return Unless(big ? BinaryPrimitives.ReadInt16BigEndian(value) : BinaryPrimitives.ReadInt16LittleEndian(value),
+                    short.MaxValue);
             case 4 when value.Length >= 2:
-                return Unless(big ? BinaryPrimitives.ReadUInt16BigEndian(value) : BinaryPrimitives.ReadUInt16LittleEndian(value), ushort.MaxValue);
+                return Unless(big ? BinaryPrimitives.ReadUInt16BigEndian(value) : BinaryPrimitives.ReadUInt16LittleEndian(value),
+                    ushort.MaxValue);
             case 11 when value.Length >= 2:
                 return Unless(big ? BinaryPrimitives.ReadUInt16BigEndian(value) : BinaryPrimitives.ReadUInt16LittleEndian(value), 0);
             case 5 when value.Length >= 4:
-                return Unless(big ? BinaryPrimitives.ReadInt32BigEndian(value) : BinaryPrimitives.ReadInt32LittleEndian(value), int.MaxValue);
+                return Unless(big ? BinaryPrimitives.ReadInt32BigEndian(value) : BinaryPrimitives.ReadInt32LittleEndian(value),
+                    int.MaxValue);
             case 6 when value.Length >= 4:
-                return Unless(big ? BinaryPrimitives.ReadUInt32BigEndian(value) : BinaryPrimitives.ReadUInt32LittleEndian(value), uint.MaxValue);
+                return Unless(big ? BinaryPrimitives.ReadUInt32BigEndian(value) : BinaryPrimitives.ReadUInt32LittleEndian(value),
+                    uint.MaxValue);
             case 12 when value.Length >= 4:
                 return Unless(big ? BinaryPrimitives.ReadUInt32BigEndian(value) : BinaryPrimitives.ReadUInt32LittleEndian(value), 0);
             default:

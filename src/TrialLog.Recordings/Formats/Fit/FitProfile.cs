@@ -21,7 +21,8 @@ internal static class FitProfile
     public const int Timestamp = 253;
 
     // Fields of a record.
-    public const int Latitude = 0, Longitude = 1, HeartRate = 3, Cadence = 4, Speed = 6, Cadence256 = 52, FractionalCadence = 53, EnhancedSpeed = 73;
+    public const int Latitude = 0, Longitude = 1, HeartRate = 3, Cadence = 4, Speed = 6, Cadence256 = 52, FractionalCadence = 53,
+        EnhancedSpeed = 73;
 
     // Fields of a lap.
     public const int LapStart = 2, LapElapsed = 7, LapIntensity = 23, LapTrigger = 24, LapStep = 71;
@@ -38,8 +39,8 @@ internal static class FitProfile
     // A lap trigger: the paddler pressed.
     public const int Manual = 0;
 
-    // The profile's sports that are no paddling and are told apart by what they are; others are told by number. Those of the water: 15 rowing,
-    // 19 paddling, 37 stand-up paddling, 41 kayaking, 42 rafting.
+    // The profile's sports that are no paddling and are told apart by what they are; others are told by number. Those of the water: 15
+    // rowing, 19 paddling, 37 stand-up paddling, 41 kayaking, 42 rafting.
     private static readonly Dictionary<long, string> Sports = new()
     {
         [1] = "running", [2] = "cycling", [5] = "swimming", [11] = "walking", [12] = "skiing", [13] = "skiing", [16] = "mountaineering",

@@ -30,7 +30,8 @@ public enum WorkoutStepKind
 public sealed record WorkoutStep(string Name, WorkoutStepKind Kind, Distance? Distance = null, PieceTime? Time = null);
 
 /// <summary>
-/// Writes a workout for a watch by the published FIT protocol: the messages file_id, workout and workout_step, little-endian, with checksums.
+/// Writes a workout for a watch by the published FIT protocol: the messages file_id, workout and workout_step, little-endian, with
+/// checksums.
 /// </summary>
 public static class FitWorkout
 {
@@ -77,7 +78,9 @@ public static class FitWorkout
                 WorkoutStepKind.CoolDown => CoolingDown,
                 _ => Active,
             };
-            Define(data, 2, Step, [(254, 2, Word), (1, 1, Enumeration), (2, 4, Long), (3, 1, Enumeration), (4, 4, Long), (7, 1, Enumeration), (0, (byte)label.Length, Text)]);
+            Define(data, 2, Step,
+                [(254, 2, Word), (1, 1, Enumeration), (2, 4, Long), (3, 1, Enumeration), (4, 4, Long), (7, 1, Enumeration),
+                (0, (byte)label.Length, Text)]);
             Message(data, 2, [(i, 2), (type, 1), (value, 4), (OpenTarget, 1), (0, 4), (intensity, 1)], label);
         }
 

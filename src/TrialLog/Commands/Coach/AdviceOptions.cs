@@ -18,7 +18,9 @@ namespace TrialLog.Commands.Coach;
 /// </summary>
 internal sealed class AdviceOptions
 {
-    private readonly Option<bool> _advice = new("--advice") { Description = "The cards given: from how much data, what was paddled, how the best length moved." };
+    private readonly Option<bool> _advice = new(
+        "--advice")
+    { Description = "The cards given: from how much data, what was paddled, how the best length moved." };
 
     private readonly Option<string?> _rederive = new("--rederive")
     {
@@ -26,7 +28,9 @@ internal sealed class AdviceOptions
         HelpName = "CARD",
     };
 
-    private readonly Option<bool> _held = new("--held") { Description = "How many of the ranges and forecasts given to the whole squad have held so far." };
+    private readonly Option<bool> _held = new(
+        "--held")
+    { Description = "How many of the ranges and forecasts given to the whole squad have held so far." };
 
     public AdviceOptions(Command history)
     {
@@ -44,7 +48,8 @@ internal sealed class AdviceOptions
             return false;
         HeldSoFar held = HeldSoFar.Of(workspace, workspace.Logbook.Paddlers());
         if (parsed.GetValue(frame.Json))
-            JsonOutput.Write(frame.Out, new HeldFacts(held.Ranges, held.RangesHeld, held.Forecasts, held.ForecastsHeld, held.ForecastsOpen));
+            JsonOutput.Write(
+                frame.Out, new HeldFacts(held.Ranges, held.RangesHeld, held.Forecasts, held.ForecastsHeld, held.ForecastsOpen));
         else
             WriteAll(frame, held.Sentences);
         return true;
@@ -66,14 +71,17 @@ internal sealed class AdviceOptions
         }
 
         Guid? only = parsed.GetValue(frame.Hull) is { } hullName ? workspace.HullNamed(hullName).Id : null;
-        List<NumberedAdvice> all = [.. AdviceReview.WithLessons(workspace, paddler).Where(advice => only is null || advice.Card.HullId == only)];
+        List<NumberedAdvice> all = [
+            .. AdviceReview.WithLessons(workspace, paddler).Where(advice => only is null || advice.Card.HullId == only)];
         if (json)
-            JsonOutput.Write<IReadOnlyList<AdviceFacts>>(frame.Out, [.. all.Select(advice => AdviceFacts.Of(advice, paddler, hulls, paddles))]);
+            JsonOutput.Write<IReadOnlyList<AdviceFacts>>(
+                frame.Out, [.. all.Select(advice => AdviceFacts.Of(advice, paddler, hulls, paddles))]);
         else
         {
             AdviceText.Write(frame, workspace, all, paddler, hulls, paddles);
             WriteAll(frame, workspace.Logbook.Decisions(paddler.Id).OrderBy(decision => decision.Date)
-                .Select(decision => $"{Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}: {DecisionWords.Sentence(decision, paddler.Unit)}"));
+                .Select(decision => $"{Quoted.Visible(hulls.GetValueOrDefault(decision.HullId, "?"))}: " +
+                    $"{DecisionWords.Sentence(decision, paddler.Unit)}"));
         }
     }
 

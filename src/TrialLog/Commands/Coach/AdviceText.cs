@@ -27,20 +27,29 @@ internal static class AdviceText
         foreach (NumberedAdvice advice in all)
         {
             GivenCard card = advice.Card;
-            frame.Out.WriteLine($"{advice.Number,2}.  {workspace.DayOf(card.GivenAt):yyyy-MM-dd}  {Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  {Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
+            frame.Out.WriteLine(
+                $"{advice.Number,2}.  {workspace.DayOf(card.GivenAt):yyyy-MM-dd}  " +
+                $"{Quoted.Visible(hulls.GetValueOrDefault(card.HullId, "?"))}  " +
+                $"{Quoted.Visible(paddles.GetValueOrDefault(card.PaddleId, "?"))}"
                 + $"  from {Say.Count(card.Outings, "outing")}, {Say.Count(card.Pieces, "piece")}");
-            Line(frame, card.By is null ? "suggested" : "coach's", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} each, effort {card.Card.Effort}{(card.Blind ? "; blind" : "")}");
+            Line(frame, card.By is null ? "suggested" : "coach's", $"{Order(card.Card.Lengths, paddler.Unit)}; {card.Card.Distance} " +
+                $"each, effort {card.Card.Effort}{(card.Blind ? "; blind" : "")}");
             if (card.By is { } by)
-                Line(frame, "by", $"{Quoted.Visible(by)}{(card.Because is { } because ? $": {Quoted.Visible(because)}" : "")}{(card.OwnLengths.Count == 0 ? "" : $"; the tool's own card was {Order(card.OwnLengths, paddler.Unit)}")}");
+                Line(frame, "by",
+                    $"{Quoted.Visible(by)}{(card.Because is { } because ? $": {Quoted.Visible(because)}" : "")}{(card.OwnLengths.Count == 0 ? "" : $"; the tool's own card was {Order(card.OwnLengths, paddler.Unit)}")}");
             Line(frame, "paddled", advice.Advice.Paddled is { } outing
-                ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: {Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} ({advice.Advice.MatchInWords})"
+                ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: " +
+                    $"{Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} " +
+                    $"({advice.Advice.MatchInWords})"
                 : "not paddled yet");
-            Line(frame, "best", $"{card.Best.ToText(paddler.Unit)}, likely {Say.Range(card.LikelyLow, card.LikelyHigh, paddler.Unit)}; gain left {Say.Percent(card.GainLeftPercent)}"
+            Line(frame, "best", $"{card.Best.ToText(paddler.Unit)}, likely {Say.Range(card.LikelyLow, card.LikelyHigh, paddler.Unit)}; " +
+                $"gain left {Say.Percent(card.GainLeftPercent)}"
                 + (card.DiminishingReturns ? "; time to stop" : ""));
             if (advice.Lesson is { } lesson)
                 Line(frame, "taught", lesson.InWords(paddler, new Voice(Quoted.Visible(paddler.Name))));
             else if (advice.MovedInches is { } moved && moved != 0)
-                Line(frame, "moved", $"{Length.FromInches(Math.Abs(moved)).ToText(paddler.Unit)} {(moved > 0 ? "longer" : "shorter")} than the card before");
+                Line(frame, "moved", $"{Length.FromInches(Math.Abs(moved)).ToText(paddler.Unit)} {(moved > 0 ? "longer" : "shorter")} " +
+                    $"than the card before");
         }
     }
 
@@ -50,7 +59,8 @@ internal static class AdviceText
         string then = $"Card {number}, derived again from the log as it was then (change {again.Given.Card.AsOfChange})";
         if (again.Same)
         {
-            frame.Out.WriteLine($"{then}, comes out the same: {Order(again.Again.Card.Lengths, again.Again.Paddler.Unit)}, best length {again.Again.Best.Length.ToText(again.Again.Paddler.Unit)}.");
+            frame.Out.WriteLine($"{then}, comes out the same: {Order(again.Again.Card.Lengths, again.Again.Paddler.Unit)}, best length " +
+                $"{again.Again.Best.Length.ToText(again.Again.Paddler.Unit)}.");
             return;
         }
 
@@ -62,5 +72,6 @@ internal static class AdviceText
     private static void Line(CommandFrame frame, string label, string text) =>
         Wrapped.Write(frame.Out, text, frame.ConsoleHost.Width, $"     {label,-11}", Indent);
 
-    private static string Order(IEnumerable<Length> lengths, LengthUnit unit) => string.Join(", ", lengths.Select(length => length.ToText(unit)));
+    private static string Order(IEnumerable<Length> lengths, LengthUnit unit) =>
+        string.Join(", ", lengths.Select(length => length.ToText(unit)));
 }

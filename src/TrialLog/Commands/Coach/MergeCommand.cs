@@ -19,9 +19,12 @@ internal static class MergeCommand
     {
         var file = new Argument<string>("FILE") { Description = "A record written by triallog share." };
         var mine = new Option<bool>("--keep-here", "--mine") { Description = "Where both sides edited the same, keep what is here." };
-        var theirs = new Option<bool>("--take-from-file", "--theirs") { Description = "Where both sides edited the same, take what is in the file." };
+        var theirs = new Option<bool>(
+            "--take-from-file", "--theirs")
+        { Description = "Where both sides edited the same, take what is in the file." };
         var dry = new Option<bool>("--dry-run") { Description = "Only say what would happen." };
-        var command = new Command("merge", "Take a shared record in: no duplicates, nothing overwritten unasked.") { file, mine, theirs, dry, frame.Json };
+        var command = new Command("merge", "Take a shared record in: no duplicates, nothing overwritten unasked.") { file, mine, theirs,
+            dry, frame.Json };
         command.Validators.Add(result =>
         {
             if (result.GetValue(mine) && result.GetValue(theirs))
@@ -43,11 +46,13 @@ internal static class MergeCommand
             {
                 throw new RequestException(frame.ConsoleHost.Interactive && !json
                     ? "Nothing was merged."
-                    : $"Nothing was merged: {Say.Count(plan.Questions.Count, "question")} to decide. Keep what is here with --keep-here, take what is in the file with --take-from-file, or merge on a terminal to decide one by one.");
+                    : $"Nothing was merged: {Say.Count(plan.Questions.Count, "question")} to decide. Keep what is here with --keep-here, " +
+                        $"take what is in the file with --take-from-file, or merge on a terminal to decide one by one.");
             }
 
             if (choices is not null && !json)
-                frame.Out.WriteLine(plan.ChangesNothing ? "Nothing to do: everything in it is here already." : "Merged. To take it back: triallog undo");
+                frame.Out.WriteLine(
+                    plan.ChangesNothing ? "Nothing to do: everything in it is here already." : "Merged. To take it back: triallog undo");
         });
         return command;
     }

@@ -17,7 +17,8 @@ internal static class MergeText
         if (plan.Updated.Count > 0)
             Wrapped.Write(frame.Out, $"{update} {Kinds(plan.Updated)} with what is newer in the file.", frame.ConsoleHost.Width);
         if (plan.Removed.Count > 0)
-            Wrapped.Write(frame.Out, $"{(dryRun ? "Would remove" : "Removes")} {Kinds(plan.Removed)}, as was done there.", frame.ConsoleHost.Width);
+            Wrapped.Write(frame.Out, $"{(dryRun ? "Would remove" : "Removes")} {Kinds(plan.Removed)}, as was done there.",
+                frame.ConsoleHost.Width);
         if (plan.Same > 0)
             frame.Out.WriteLine($"{Say.Count(plan.Same, "record")} the same here already.");
         foreach (string remark in plan.Remarks)

@@ -20,10 +20,18 @@ internal static class ReportCommand
 
     public static Command Build(CommandFrame frame)
     {
-        var to = new Option<string>("--out") { Description = "The file to write; - for the standard output.", HelpName = "FILE", Required = true };
-        var format = new Option<string?>("--format") { Description = "html, md or csv; else by the file's name.", HelpName = "html|md|csv" };
+        var to = new Option<string>("--out")
+        {
+            Description = "The file to write; - for the standard output.", HelpName = "FILE",
+            Required = true
+        };
+        var format = new Option<string?>(
+            "--format")
+        { Description = "html, md or csv; else by the file's name.", HelpName = "html|md|csv" };
         var notes = new Option<bool>("--notes") { Description = "With the coach's notes." };
-        var paddlers = new Option<bool>("--for-paddler") { Description = "For the paddler, who is spoken to as “you”; else for the coach." };
+        var paddlers = new Option<bool>(
+            "--for-paddler")
+        { Description = "For the paddler, who is spoken to as “you”; else for the coach." };
         var command = new Command("report", "A page for the coach: the answer, the pictures behind it, and every trial.")
         {
             to, format, notes, paddlers, frame.Paddler, frame.Hull, frame.Paddle, frame.Json,
@@ -43,9 +51,13 @@ internal static class ReportCommand
 
             NewFile.Write(workspace, file, text);
             if (parsed.GetValue(frame.Json))
-                JsonOutput.Write(frame.Out, new ReportFacts(Path.GetFullPath(file), kind.Spelled(), chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name, contents.Analysis.Outings, contents.Analysis.Pieces, contents.Notes.Count));
+                JsonOutput.Write(
+                    frame.Out,
+                    new ReportFacts(Path.GetFullPath(file), kind.Spelled(), chosen.Paddler.Name, chosen.Hull.Name, chosen.Paddle.Name,
+                    contents.Analysis.Outings, contents.Analysis.Pieces, contents.Notes.Count));
             else
-                frame.Out.WriteLine($"The report of {Quoted.Visible(chosen.Paddler.Name)} in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)} is in {Quoted.Brief(file, 200)}.");
+                frame.Out.WriteLine($"The report of {Quoted.Visible(chosen.Paddler.Name)} in {Quoted.Visible(chosen.Hull.Name)} with " +
+                    $"{Quoted.Visible(chosen.Paddle.Name)} is in {Quoted.Brief(file, 200)}.");
         });
         return command;
     }

@@ -19,8 +19,13 @@ internal static class ShareCommand
     {
         var to = new Option<string>("--out") { Description = "The file to write.", HelpName = "FILE", Required = true };
         var squad = new Option<bool>("--squad") { Description = "Every paddler's record." };
-        var without = new Option<string[]>("--without") { Description = $"What to leave out: {ShareRecord.PartNames}.", HelpName = "PART", AllowMultipleArgumentsPerToken = true };
-        var command = new Command("share", "A paddler's record in a file that people can read and merge takes back.") { to, squad, without, frame.Paddler, frame.Json };
+        var without = new Option<string[]>("--without")
+        {
+            Description = $"What to leave out: {ShareRecord.PartNames}.", HelpName = "PART",
+            AllowMultipleArgumentsPerToken = true
+        };
+        var command = new Command("share", "A paddler's record in a file that people can read and merge takes back.") { to, squad, without,
+            frame.Paddler, frame.Json };
         command.Validators.Add(result =>
         {
             if (result.GetValue(squad) && result.GetValue(frame.Paddler) is not null)
@@ -33,11 +38,16 @@ internal static class ShareCommand
             SharedRecord record = ShareRecord.To(workspace, paddler, ShareRecord.Without(parsed.GetValue(without) ?? []), file);
             if (parsed.GetValue(frame.Json))
             {
-                JsonOutput.Write(frame.Out, new ShareFacts(Path.GetFullPath(file), record.PaddlerNames, record.OutingCount, record.PieceCount, record.LeftOutNames));
+                JsonOutput.Write(
+                    frame.Out,
+                    new ShareFacts(Path.GetFullPath(file), record.PaddlerNames, record.OutingCount, record.PieceCount,
+                    record.LeftOutNames));
                 return;
             }
 
-            frame.Out.WriteLine($"The record of {(paddler is null ? $"{record.PaddlerNames.Count} paddlers" : Quoted.Visible(paddler.Name))} is in {Quoted.Brief(file, 200)}: "
+            frame.Out.WriteLine(
+                $"The record of {(paddler is null ? $"{record.PaddlerNames.Count} paddlers" : Quoted.Visible(paddler.Name))} is in " +
+                $"{Quoted.Brief(file, 200)}: "
                 + $"{Say.Count(record.OutingCount, "outing")}, {Say.Count(record.PieceCount, "piece")}"
                 + (record.LeftOutNames.Count == 0 ? "." : $"; left out: {string.Join(", ", record.LeftOutNames).Replace('_', ' ')}."));
             frame.Out.WriteLine("To take it in elsewhere: triallog merge FILE");

@@ -14,12 +14,16 @@ internal static class SyncCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        var folder = new Argument<string>("FOLDER") { Description = "A folder that a drive, a stick or a shared disk carries between the laptops." };
-        var command = new Command("sync", "Exchange with other laptops through a folder: each writes its own file and takes in the others'.") { folder, frame.Json };
+        var folder = new Argument<string>(
+            "FOLDER")
+        { Description = "A folder that a drive, a stick or a shared disk carries between the laptops." };
+        var command = new Command("sync",
+            "Exchange with other laptops through a folder: each writes its own file and takes in the others'.") { folder, frame.Json };
         frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json), ask = !json && frame.ConsoleHost.Interactive;
-            SyncResult result = FolderSync.Run(workspace.Logbook, parsed.GetRequiredValue(folder), question => ask ? Ask(frame, question) : MergeChoice.Later, workspace.Today);
+            SyncResult result = FolderSync.Run(workspace.Logbook, parsed.GetRequiredValue(folder),
+                question => ask ? Ask(frame, question) : MergeChoice.Later, workspace.Today);
             if (json)
                 JsonOutput.Write(frame.Out, SyncFacts.Of(result));
             else
@@ -33,7 +37,8 @@ internal static class SyncCommand
         while (true)
         {
             MergeText.WriteQuestion(frame, question);
-            frame.Out.Write(question.Kind == MergeQuestionKind.SameName ? "  (s)ame or (k)eep both: " : "  (k)eep here, (t)ake from file, or (l)ater: ");
+            frame.Out.Write(question.Kind == MergeQuestionKind.SameName ? "  (s)ame or (k)eep both: "
+                : "  (k)eep here, (t)ake from file, or (l)ater: ");
             switch (frame.ConsoleHost.In.ReadLine()?.Trim().ToLowerInvariant())
             {
                 case "s" or "same" when question.Kind == MergeQuestionKind.SameName:
@@ -50,7 +55,8 @@ internal static class SyncCommand
 
     private static void WriteText(CommandFrame frame, SyncResult result)
     {
-        Wrapped.Write(frame.Out, $"Took in {Say.Count(result.FilesTakenIn, "file")}: {Kinds(result.Added, "added")}, {Kinds(result.Updated, "updated")}, {Kinds(result.Removed, "removed")}.", frame.ConsoleHost.Width);
+        Wrapped.Write(frame.Out, $"Took in {Say.Count(result.FilesTakenIn, "file")}: {Kinds(result.Added, "added")}, " +
+            $"{Kinds(result.Updated, "updated")}, {Kinds(result.Removed, "removed")}.", frame.ConsoleHost.Width);
         foreach (string remark in result.Remarks)
             Wrapped.Write(frame.Out, Quoted.Visible(remark), frame.ConsoleHost.Width, "- ", 2);
         foreach (string unread in result.Unread)
@@ -58,7 +64,8 @@ internal static class SyncCommand
         foreach (MergeQuestion question in result.Waiting)
             MergeText.WriteQuestion(frame, question);
         if (result.Waiting.Count > 0)
-            Wrapped.Write(frame.Out, $"{Say.Count(result.Waiting.Count, "question")} waiting: run this on a terminal to answer, here or on any of the laptops.", frame.ConsoleHost.Width);
+            Wrapped.Write(frame.Out, $"{Say.Count(result.Waiting.Count, "question")} waiting: run this on a terminal to answer, here or " +
+                $"on any of the laptops.", frame.ConsoleHost.Width);
     }
 
     private static string Kinds(IReadOnlyDictionary<string, int> counts, string done) =>

@@ -20,11 +20,14 @@ internal sealed class WeekOptions
 {
     private readonly Option<bool> _squad = new("--squad") { Description = "Every paddler, worst first, and this week's cards for all." };
 
-    private readonly Option<string?> _sheet = new("--out") { Description = "With --squad: the printable sheet, as .html, .md or .txt.", HelpName = "FILE" };
+    private readonly Option<string?> _sheet = new(
+        "--out")
+    { Description = "With --squad: the printable sheet, as .html, .md or .txt.", HelpName = "FILE" };
 
     private readonly Option<string?> _each = new("--each")
     {
-        Description = "With --squad: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to send, into this folder.",
+        Description = "With --squad: for each who tests a card for the phone, a calendar entry, a workout for the watch and a line to " +
+            "send, into this folder.",
         HelpName = "FOLDER",
     };
 
@@ -34,7 +37,9 @@ internal sealed class WeekOptions
         HelpName = "FILE.ics",
     };
 
-    private readonly Option<string?> _day = new("--on") { Description = "With --calendar: the day to paddle it; today at first.", HelpName = "DATE" };
+    private readonly Option<string?> _day = new(
+        "--on")
+    { Description = "With --calendar: the day to paddle it; today at first.", HelpName = "DATE" };
 
     public WeekOptions(Command next)
     {
@@ -73,10 +78,12 @@ internal sealed class WeekOptions
         }
 
         if (parsed.GetValue(frame.Json))
-            JsonOutput.Write<IReadOnlyList<NextFacts>>(frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
+            JsonOutput.Write<IReadOnlyList<NextFacts>>(
+                frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
         else if (folder is not null)
         {
-            frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries, workouts for the watch and lines to send.");
+            frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries, workouts for " +
+                $"the watch and lines to send.");
             foreach (string line in lines)
                 Wrapped.Write(frame.Out, line, frame.ConsoleHost.Width, "- ", 2);
         }
@@ -98,8 +105,10 @@ internal sealed class WeekOptions
     public void SayCalendar(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
         if (parsed.GetValue(_calendar) is { } file && !parsed.GetValue(frame.Json))
-            frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, workspace) ?? workspace.Today)}; the same week again updates the entry.");
+            frame.Out.WriteLine($"In {Quoted.Brief(file, 200)} for week {CardCalendar.Week(Day(parsed, workspace) ?? workspace.Today)}; " +
+                $"the same week again updates the entry.");
     }
 
-    private DateOnly? Day(ParseResult parsed, Workspace workspace) => parsed.GetValue(_day) is { } text ? TextForms.Date(workspace.Today).Read(text) : null;
+    private DateOnly? Day(ParseResult parsed, Workspace workspace) =>
+        parsed.GetValue(_day) is { } text ? TextForms.Date(workspace.Today).Read(text) : null;
 }

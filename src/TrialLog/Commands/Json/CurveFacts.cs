@@ -15,8 +15,14 @@ internal sealed record CurveFacts(
     public static CurveFacts Of(Analysis analysis, ClassicalFit? classical) => new(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, BestFacts.Of(analysis.Best),
         JsonOutput.Inches(analysis.Current), JsonOutput.Rounded(analysis.WorthwhilePercent),
-        [.. analysis.Curve.Points.Select(point => new CurvePointFacts(JsonOutput.Inches(point.Length), JsonOutput.Rounded(point.Percent), JsonOutput.Rounded(point.Low), JsonOutput.Rounded(point.High)))],
-        [.. analysis.Curve.Pieces.Select(piece => new CurvePieceFacts(piece.PieceId, piece.OutingId, JsonOutput.Inches(piece.Length), JsonOutput.Rounded(piece.Percent), JsonOutput.Rounded(piece.Weight)))],
+        [.. analysis.Curve.Points.Select(
+            point =>
+            new CurvePointFacts(JsonOutput.Inches(point.Length), JsonOutput.Rounded(point.Percent), JsonOutput.Rounded(point.Low),
+            JsonOutput.Rounded(point.High)))],
+        [.. analysis.Curve.Pieces.Select(
+            piece =>
+            new CurvePieceFacts(piece.PieceId, piece.OutingId, JsonOutput.Inches(piece.Length), JsonOutput.Rounded(piece.Percent),
+            JsonOutput.Rounded(piece.Weight)))],
         classical is null ? null : ClassicalFacts.Of(classical));
 }
 
@@ -27,12 +33,14 @@ internal sealed record CurvePieceFacts(Guid PieceId, Guid OutingId, double Lengt
 /// <summary>The classical view: a mixed model by REML without a prior.</summary>
 internal sealed record ClassicalFacts(
     int Pieces, int Outings, double CentreIn, double OutingSdPct, double PieceSdPct,
-    IReadOnlyList<CoefficientFacts> Coefficients, double? VertexIn, string? VertexShape, double? VertexLowIn, double? VertexHighIn, string Says)
+    IReadOnlyList<CoefficientFacts> Coefficients, double? VertexIn, string? VertexShape, double? VertexLowIn, double? VertexHighIn,
+        string Says)
 {
     public static ClassicalFacts Of(ClassicalFit fit) => new(
         fit.Pieces, fit.Outings, Finite(fit.CentreInches) ?? 0, Finite(fit.OutingSd) ?? 0, Finite(fit.PieceSd) ?? 0,
         [.. fit.Coefficients.Select(one => new CoefficientFacts(one.Name, Finite(one.Estimate) ?? 0, Finite(one.StandardError) ?? 0))],
-        Finite(fit.VertexInches), fit.Vertex?.Shape.ToString().ToLowerInvariant(), Finite(fit.Vertex?.Low), Finite(fit.Vertex?.High), fit.Says);
+        Finite(fit.VertexInches), fit.Vertex?.Shape.ToString().ToLowerInvariant(), Finite(fit.Vertex?.Low),
+            Finite(fit.Vertex?.High), fit.Says);
 
     private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? JsonOutput.Rounded(number) : null;
 }
@@ -41,9 +49,11 @@ internal sealed record CoefficientFacts(string Name, double Estimate, double Sta
 
 /// <summary>One point of <c>progress --json</c>.</summary>
 internal sealed record ProgressFacts(
-    string? Date, int Outings, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, double PWorthwhileLeft, bool DiminishingReturns)
+    string? Date, int Outings, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, double PWorthwhileLeft,
+        bool DiminishingReturns)
 {
     public static ProgressFacts Of(ProgressPoint point) => new(
-        point.Date?.ToString("yyyy-MM-dd"), point.Outings, JsonOutput.Inches(point.Best), JsonOutput.Inches(point.LikelyLow), JsonOutput.Inches(point.LikelyHigh),
+        point.Date?.ToString("yyyy-MM-dd"), point.Outings, JsonOutput.Inches(point.Best), JsonOutput.Inches(point.LikelyLow),
+            JsonOutput.Inches(point.LikelyHigh),
         JsonOutput.Rounded(point.GainLeftPercent), JsonOutput.Rounded(point.ProbabilityWorthwhileLeft), point.DiminishingReturns);
 }

@@ -11,7 +11,8 @@ internal sealed record ErrorFacts(string Error, string Hint)
     public static ErrorFacts Of(string message)
     {
         int at = message.IndexOf("; ", StringComparison.Ordinal) is > 0 and var semicolon ? semicolon
-            : message.IndexOfAny(['.', '?']) is > 0 and var end && end + 1 < message.Length && char.IsWhiteSpace(message[end + 1]) ? end : -1;
+            : message.IndexOfAny(['.', '?']) is > 0 and var end && end + 1 < message.Length
+                && char.IsWhiteSpace(message[end + 1]) ? end : -1;
         return at < 0 ? new(message, "") : new(message[..at].TrimEnd('.') + ".", message[(at + 1)..].Trim());
     }
 }

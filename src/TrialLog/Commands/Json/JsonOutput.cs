@@ -20,7 +20,10 @@ internal static class JsonOutput
 
     /// <summary>Writes one value and a line end.</summary>
     public static void Write<T>(TextWriter to, T facts) =>
-        to.WriteLine(Escaped(JsonSerializer.Serialize(facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
+        to.WriteLine(
+            Escaped(
+            JsonSerializer.Serialize(
+            facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
 
     // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
     private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json

@@ -12,8 +12,10 @@ internal sealed record NextFacts(
     string Paddler, string Hull, string Paddle, int Outings, int Pieces,
     double CurrentIn, BestFacts Best, IntervalFacts CurvaturePctPerIn2,
     double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
-    double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo, bool DiminishingReturns, bool Flat,
-    OutingsToGoFacts OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad, EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
+    double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo,
+        bool DiminishingReturns, bool Flat,
+    OutingsToGoFacts OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad,
+        EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
     IReadOnlyList<CheckFacts> Checks, IReadOnlyList<string> Cautions)
 {
     /// <summary>The facts, with the program's own card.</summary>
@@ -26,16 +28,26 @@ internal sealed record NextFacts(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, analysis.Outings, analysis.Pieces,
         JsonOutput.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
         JsonOutput.Rounded(analysis.GainFromMovingPercent), JsonOutput.Rounded(analysis.GainFromMovingSeconds),
-        JsonOutput.Rounded(analysis.GainLeftPercent), JsonOutput.Rounded(analysis.GainLeftSeconds), JsonOutput.Rounded(analysis.GoalSeconds),
+        JsonOutput.Rounded(analysis.GainLeftPercent), JsonOutput.Rounded(analysis.GainLeftSeconds),
+            JsonOutput.Rounded(analysis.GoalSeconds),
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
-        JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis), analysis.DiminishingReturns, analysis.Flat,
+        JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis),
+            analysis.DiminishingReturns, analysis.Flat,
         new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        card, [.. analysis.CardOptions.Select(option => new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent), new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
-        analysis.LearntFromSquad is { } squad ? new SquadPriorFacts(squad.Paddlers, JsonOutput.Rounded(squad.OffsetInches), JsonOutput.Rounded(squad.SdInches)) : null,
-        new EffortFacts(analysis.Effort.ToldSd is { } told ? JsonOutput.Rounded(told) : null, analysis.Effort.HeartRateUsed, analysis.Effort.BlindOutings),
-        analysis.FixedPaddle is { } its ? new FixedPaddleJson(JsonOutput.Inches(analysis.Ideal.Length), JsonOutput.Rounded(its.CostPercent), JsonOutput.Rounded(its.CostSeconds), JsonOutput.Rounded(its.ProbabilityWorthwhile), its.Against?.Name) : null,
+        card, [.. analysis.CardOptions.Select(
+            option =>
+            new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
+            new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
+        analysis.LearntFromSquad is { } squad
+            ? new SquadPriorFacts(squad.Paddlers, JsonOutput.Rounded(squad.OffsetInches), JsonOutput.Rounded(squad.SdInches)) : null,
+        new EffortFacts(analysis.Effort.ToldSd is { } told ? JsonOutput.Rounded(told) : null, analysis.Effort.HeartRateUsed,
+            analysis.Effort.BlindOutings),
+        analysis.FixedPaddle is { } its
+            ? new FixedPaddleJson(JsonOutput.Inches(analysis.Ideal.Length), JsonOutput.Rounded(its.CostPercent),
+            JsonOutput.Rounded(its.CostSeconds), JsonOutput.Rounded(its.ProbabilityWorthwhile), its.Against?.Name) : null,
         Application.Wording.Verdict.Of(analysis),
-        [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))], Application.Wording.Cautions.Of(analysis));
+        [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))],
+            Application.Wording.Cautions.Of(analysis));
 }
 
 /// <summary>A card with more pieces: minutes on the water, what it should win, and the outings to go.</summary>
@@ -78,7 +90,8 @@ internal sealed record CardFacts(
     IReadOnlyList<string>? Letters = null, string? By = null, string? Because = null, IReadOnlyList<double>? OwnLengthsIn = null)
 {
     public static CardFacts Of(TrialCard card, string reason) => new(
-        [.. card.Lengths.Select(JsonOutput.Inches)], card.Lengths.Count, card.Distance.Metres, card.Effort.Points, card.Rest.Seconds, reason);
+        [.. card.Lengths.Select(JsonOutput.Inches)], card.Lengths.Count, card.Distance.Metres, card.Effort.Points,
+            card.Rest.Seconds, reason);
 
     public static CardFacts Of(GivenCard given)
     {

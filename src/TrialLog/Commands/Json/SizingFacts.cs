@@ -36,7 +36,8 @@ internal sealed record MeasuringFacts(string What, IReadOnlyList<string> Steps);
 internal sealed record TransferFacts(string? Paddler, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
 {
     public static TransferFacts Of(string? paddler, TransferOrigin? from, IReadOnlyList<CarriedRow> rows) => new(
-        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, JsonOutput.Inches(from.Length)), [.. rows.Select(CarriedFacts.Of)]);
+        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, JsonOutput.Inches(from.Length)),
+            [.. rows.Select(CarriedFacts.Of)]);
 }
 
 /// <summary>A length given by hand, and where it is good.</summary>
@@ -52,10 +53,12 @@ internal sealed record CarriedFacts(
         row.Hull.Name, row.Paddle.Name, JsonOutput.Inches(row.Paddle.Blade), JsonOutput.Inches(row.Best),
         row.Likely is { } low ? JsonOutput.Inches(low.Low) : null, row.Likely is { } high ? JsonOutput.Inches(high.High) : null,
         row.WithinQuarterInch is { } within ? JsonOutput.Rounded(within) : null,
-        JsonOutput.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest), JsonOutput.Inches(row.Paddle.Longest),
+        JsonOutput.Kebab(row.Evidence), row.Pieces, row.InRange, JsonOutput.Inches(row.Paddle.Shortest),
+            JsonOutput.Inches(row.Paddle.Longest),
         JsonOutput.Rounded(row.SeatHeightOffsetInches), row.Hull.SeatHeight is not null, JsonOutput.Rounded(row.BladeOffsetInches),
         row.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
-        row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null, row.Evidence == CarriedEvidence.ByHand ? null : row.DiminishingReturns);
+        row.GainLeftPercent is { } left ? JsonOutput.Rounded(left) : null,
+            row.Evidence == CarriedEvidence.ByHand ? null : row.DiminishingReturns);
 }
 
 /// <summary>What <c>technique --json</c> prints; without <c>--hand</c> an array of the kept ones.</summary>
@@ -65,7 +68,8 @@ internal sealed record TechniqueFacts(
     double? BestWithoutIn = null, double? BestWithIn = null)
 {
     public static TechniqueFacts Of(TechniqueAnswer answer, bool saved) => new(
-        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"), JsonOutput.Inches(answer.Check.Length),
+        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"),
+            JsonOutput.Inches(answer.Check.Length),
         JsonOutput.Rounded(answer.Check.HandAboveEyeInches), answer.Check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees,
         answer.Check.ShaftLeanDegrees is not null, answer.Check.FromPhoto, JsonOutput.Rounded(answer.Implied.ChangeInches),
         JsonOutput.Rounded(answer.Implied.SpreadInches), JsonOutput.Inches(answer.PointsTo), answer.InRange, answer.Implied.Overhead,
@@ -90,10 +94,13 @@ internal sealed record OrderLineFacts(
     double? OwnFixedAtIn, double? SorenessCeilingIn, string Risk)
 {
     public static OrderLineFacts Of(OrderLine line, LengthUnit unit) => new(
-        line.Hull, line.Paddle, JsonOutput.Inches(line.Blade), JsonOutput.Inches(line.CutTo), line.NotNow ? null : JsonOutput.Inches(line.OrderAt),
-        JsonOutput.Inches(line.LikelyLow), JsonOutput.Inches(line.LikelyHigh), JsonOutput.Rounded(line.WithinQuarterInch), line.Pieces, line.RestsOn,
+        line.Hull, line.Paddle, JsonOutput.Inches(line.Blade), JsonOutput.Inches(line.CutTo),
+            line.NotNow ? null : JsonOutput.Inches(line.OrderAt),
+        JsonOutput.Inches(line.LikelyLow), JsonOutput.Inches(line.LikelyHigh), JsonOutput.Rounded(line.WithinQuarterInch), line.Pieces,
+            line.RestsOn,
         JsonOutput.Rounded(line.GainLeftPercent), line.DiminishingReturns,
-        line.FixedAt is { } own ? JsonOutput.Inches(own) : null, line.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null, line.Risk(unit));
+        line.FixedAt is { } own ? JsonOutput.Inches(own) : null, line.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
+            line.Risk(unit));
 }
 
 /// <summary>What <c>steering --json</c> prints.</summary>
@@ -101,6 +108,7 @@ internal sealed record SteeringFacts(
     string Hull, string Paddle, double LengthIn, double LowIn, double HighIn, bool LargeBlade, string Why, IReadOnlyList<string> Cautions)
 {
     public static SteeringFacts Of(string hull, string paddle, SteeringProposal proposal) => new(
-        hull, paddle, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High), proposal.Large, proposal.Why,
+        hull, paddle, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High), proposal.Large,
+            proposal.Why,
         SteeringRule.Cautions);
 }

@@ -9,5 +9,6 @@ internal sealed record SyncFacts(
     IReadOnlyDictionary<string, int> Removed, IReadOnlyList<QuestionFacts> Waiting, IReadOnlyList<string> Remarks, IReadOnlyList<string> Unread)
 {
     public static SyncFacts Of(SyncResult result) => new(
-        result.File, result.FilesTakenIn, result.Added, result.Updated, result.Removed, [.. result.Waiting.Select(question => MergeFacts.Fact(question))], result.Remarks, result.Unread);
+        result.File, result.FilesTakenIn, result.Added, result.Updated, result.Removed,
+            [.. result.Waiting.Select(question => MergeFacts.Fact(question))], result.Remarks, result.Unread);
 }

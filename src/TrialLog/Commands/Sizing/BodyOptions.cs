@@ -26,7 +26,8 @@ internal sealed class BodyOptions
 
     /// <summary>In the order of the help.</summary>
     public IReadOnlyList<Option<string?>> All =>
-        [_reach, _overhead, _hand, _palm, _stature, _span, _eyeHeight, _start, _shoulderHeight, _shoulderElbow, _elbowGrip, _shoulderBreadth];
+        [_reach, _overhead, _hand, _palm, _stature, _span, _eyeHeight, _start, _shoulderHeight, _shoulderElbow, _elbowGrip,
+            _shoulderBreadth];
 
     /// <summary>Whether any was given.</summary>
     public bool AnyGiven(ParseResult parsed) => All.Any(option => parsed.GetValue(option) is not null);
@@ -35,7 +36,8 @@ internal sealed class BodyOptions
     /// <exception cref="InvalidValueException">One cannot be read as a length.</exception>
     public PaddlerDetails Read(ParseResult parsed, LengthUnit bare)
     {
-        Length? Measure(Option<string?> option) => Spelling.IsNone(parsed.GetValue(option)) ? null : TextForms.Length(bare).ReadIfAny(parsed.GetValue(option));
+        Length? Measure(Option<string?> option) =>
+            Spelling.IsNone(parsed.GetValue(option)) ? null : TextForms.Length(bare).ReadIfAny(parsed.GetValue(option));
         (Option<string?> Option, BodyMeasure Measure)[] measures =
         [
             (_reach, BodyMeasure.SeatedReach), (_stature, BodyMeasure.Stature), (_shoulderHeight, BodyMeasure.SittingShoulderHeight),

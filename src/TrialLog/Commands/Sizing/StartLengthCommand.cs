@@ -24,7 +24,8 @@ internal static class StartLengthCommand
         var steps = new Option<bool>("--steps") { Description = "How to take the measures alone, with a tape." };
         Option<string?> unit = PaddlerCommand.Text("--unit", "Unit of bare lengths and of the answer: in or cm.", "in|cm");
         Option<string?> hull = PaddlerCommand.Text("--hull", "For this hull; else for a solo canoe.", "NAME");
-        var command = new Command("start-length", "Where a search starts, from the best of what is known of the body; what would improve it most.") { frame.Paddler, hull };
+        var command = new Command("start-length",
+            "Where a search starts, from the best of what is known of the body; what would improve it most.") { frame.Paddler, hull };
         foreach (Option<string?> option in body.All)
             command.Options.Add(option);
         command.Options.Add(unit);
@@ -61,14 +62,18 @@ internal static class StartLengthCommand
     private static void Write(TextWriter to, Paddler? paddler, StartLengthAnswer answer, bool saved, int width)
     {
         LengthUnit unit = answer.Unit;
-        to.WriteLine($"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
+        to.WriteLine(
+            $"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
         to.WriteLine();
         Wrapped.Write(to, $"{Say.Range(answer.Likely.Low, answer.Likely.High, unit)} (9 times in 10)", width, "  Likely range  ", 16);
-        Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of {Say.Quarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
+        Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of " +
+            $"{Say.Quarter(ExposedShaftRule.ReferenceBlade, unit)}; for your own: triallog transfer", width, "  Meant for     ", 16);
         if (answer.HandSpacing is { } hands)
-            Wrapped.Write(to, $"about {Say.Quarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width, "  Hands         ", 16);
+            Wrapped.Write(to, $"about {Say.Quarter(hands, unit)} apart, twice the shoulder breadth (common practice, no source)", width,
+                "  Hands         ", 16);
         else
-            Wrapped.Write(to, "both elbows at 90° overhead: about as far apart as the elbows (common practice, no source)", width, "  Hands         ", 16);
+            Wrapped.Write(to, "both elbows at 90° overhead: about as far apart as the elbows (common practice, no source)", width,
+                "  Hands         ", 16);
         to.WriteLine();
         Wrapped.Write(to, answer.Explanation, width, "Why: ", 5);
         if (answer.HullNote is { } note)

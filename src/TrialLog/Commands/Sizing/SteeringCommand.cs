@@ -23,7 +23,8 @@ internal static class SteeringCommand
         Option<string?> paddle = PaddlerCommand.Text("--paddle", "A steering paddle of the logbook; else say its blade.", "NAME");
         Option<string?> blade = PaddlerCommand.Text("--blade", "Length of the steering blade, tip to throat.", "L");
         var area = new Option<double?>("--area") { Description = "Area of the steering blade, square inches.", HelpName = "IN2" };
-        var command = new Command("steering", "A length to begin with for a steering paddle, and what to take care of; never tuned for speed.")
+        var command = new Command(
+            "steering", "A length to begin with for a steering paddle, and what to take care of; never tuned for speed.")
         {
             frame.Paddler, hull, paddle, blade, area, frame.Json,
         };
@@ -48,7 +49,8 @@ internal static class SteeringCommand
         if (blade is null)
         {
             return workspace.Logbook.Paddles().Where(paddle => paddle.Steering).ToList() is [var only] ? only
-                : throw new RequestException("Say which steering paddle: --paddle NAME, or the size of its blade: --blade 21in --area 140.");
+                : throw new RequestException(
+                    "Say which steering paddle: --paddle NAME, or the size of its blade: --blade 21in --area 140.");
         }
 
         Length length = Length.Parse(blade, paddler.Unit);
@@ -72,9 +74,11 @@ internal static class SteeringCommand
     private static void Write(TextWriter to, Paddler paddler, Hull hull, Paddle paddle, SteeringProposal proposal, int width)
     {
         LengthUnit unit = paddler.Unit;
-        to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade {Say.Quarter(paddle.Blade, unit)})");
+        to.WriteLine($"{Quoted.Visible(paddler.Name)} steering {Quoted.Visible(hull.Name)} with {Quoted.Visible(paddle.Name)} (blade " +
+            $"{Say.Quarter(paddle.Blade, unit)})");
         to.WriteLine();
-        Wrapped.Write(to, $"Begin with about {Say.Quarter(proposal.Length, unit)} ({Say.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
+        Wrapped.Write(to, $"Begin with about {Say.Quarter(proposal.Length, unit)} " +
+            $"({Say.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
         to.WriteLine();
         foreach (string advice in SteeringRule.Advice(proposal.Large))
             Wrapped.Write(to, advice, width, "  - ", 4);

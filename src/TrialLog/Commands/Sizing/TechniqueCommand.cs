@@ -18,9 +18,13 @@ internal static class TechniqueCommand
 {
     public static Command Build(CommandFrame frame)
     {
-        Option<string?> hand = PaddlerCommand.Text("--hand", "How far the top hand is above the eye: 2in, -1.5in or \"2in below\", level. Without it the kept checks are listed.", "L");
+        Option<string?> hand = PaddlerCommand.Text(
+            "--hand", "How far the top hand is above the eye: 2in, -1.5in or \"2in below\", level. Without it the " +
+            "kept checks are listed.", "L");
         Option<string?> length = PaddlerCommand.Text("--length", "At which paddle length; else the one last paddled.", "L");
-        var lean = new Option<double?>("--lean") { Description = "Shaft lean from upright, degrees; else 20 is assumed.", HelpName = "0..60" };
+        var lean = new Option<double?>(
+            "--lean")
+        { Description = "Shaft lean from upright, degrees; else 20 is assumed.", HelpName = "0..60" };
         var photo = new Option<bool>("--photo") { Description = "Measured in a photo, not judged by eye." };
         Option<string?> date = PaddlerCommand.Text("--date", "The day; else today.", "DATE");
         var save = new Option<bool>("--save") { Description = "Keep it, so that it counts as weak evidence on the best length." };
@@ -49,12 +53,15 @@ internal static class TechniqueCommand
             LengthUnit unit = chosen.Paddler.Unit;
             TechniqueAnswer answer = CheckTechnique.Of(
                 workspace, chosen, parsed.GetValue(length) is { } at ? Length.Parse(at, unit) : null, HandHeight.Parse(text, unit),
-                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? TextForms.Date(workspace.Today).Read(day) : workspace.Today);
+                parsed.GetValue(lean), parsed.GetValue(photo), parsed.GetValue(date) is { } day ? TextForms.Date(workspace.Today).Read(day)
+                    : workspace.Today);
             if (parsed.GetValue(save))
                 CheckTechnique.Keep(workspace, answer);
             (Length without, Length with) = CheckTechnique.Effect(workspace, answer);
             if (json)
-                JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, parsed.GetValue(save)) with { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
+                JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, parsed.GetValue(save))
+                    with
+                { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
             else
                 TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.ConsoleHost.Width);
         });

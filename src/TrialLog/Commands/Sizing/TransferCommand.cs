@@ -47,15 +47,19 @@ internal static class TransferCommand
         }
 
         frame.Out.WriteLine($"Best length for {Quoted.Visible(paddler.Name)} in every hull with every blade");
-        TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), paddler.Unit), paddler.Unit, frame.ConsoleHost.Width);
+        TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), paddler.Unit), paddler.Unit,
+            frame.ConsoleHost.Width);
     }
 
-    private static void ByHand(CommandFrame frame, ParseResult parsed, Workspace workspace, string text, Option<string?> hull, Option<string?> paddle)
+    private static void ByHand(CommandFrame frame, ParseResult parsed, Workspace workspace, string text,
+        Option<string?> hull, Option<string?> paddle)
     {
         // A length carried by the rules alone needs no paddler; one that is named gives the unit.
-        Paddler? paddler = parsed.GetValue(frame.Paddler) is { } name ? workspace.PaddlerNamed(name) : workspace.Logbook.Paddlers() is [var only] ? only : null;
+        Paddler? paddler = parsed.GetValue(frame.Paddler) is { } name ? workspace.PaddlerNamed(name)
+            : workspace.Logbook.Paddlers() is [var only] ? only : null;
         LengthUnit unit = paddler?.Unit ?? workspace.Unit;
-        Hull goodIn = workspace.HullNamed(parsed.GetValue(hull) ?? throw new RequestException("Say in which hull that length is good: --hull NAME."));
+        Hull goodIn = workspace.HullNamed(
+            parsed.GetValue(hull) ?? throw new RequestException("Say in which hull that length is good: --hull NAME."));
         Paddle goodWith = parsed.GetValue(paddle) is { } paddleName ? workspace.PaddleNamed(paddleName)
             : workspace.Logbook.Paddles() is [var single] ? single
             : throw new RequestException("Say with which paddle that length is good: --paddle NAME.");
@@ -67,7 +71,8 @@ internal static class TransferCommand
             return;
         }
 
-        frame.Out.WriteLine($"{Say.Quarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with {Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
+        frame.Out.WriteLine($"{Say.Quarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with " +
+            $"{Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
         TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), unit), unit, frame.ConsoleHost.Width);
     }
 }

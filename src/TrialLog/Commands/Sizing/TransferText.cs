@@ -19,7 +19,8 @@ internal static class TransferText
             Paddle its = paddle.First().Paddle;
             to.WriteLine();
             to.WriteLine($"{Quoted.Visible(its.Name)}: blade {Say.Quarter(its.Blade, unit)}, "
-                + (its.IsFixed ? $"fixed at {Say.Quarter(its.Shortest, unit)}" : $"adjustable {Say.Range(its.Shortest, its.Longest, unit)}"));
+                + (its.IsFixed ? $"fixed at {Say.Quarter(its.Shortest, unit)}"
+                    : $"adjustable {Say.Range(its.Shortest, its.Longest, unit)}"));
             int name = Math.Clamp(paddle.Max(row => Quoted.Brief(row.Hull.Name, 16).Length), 4, 16);
             foreach (CarriedRow row in paddle)
             {
@@ -34,7 +35,8 @@ internal static class TransferText
         }
 
         to.WriteLine();
-        Wrapped.Write(to, $"{Seats(rows, unit)} Blades differ by their length: as much more blade, as much more paddle. Both rules: common practice, no source.", width);
+        Wrapped.Write(to, $"{Seats(rows, unit)} Blades differ by their length: as much more blade, as much more paddle. Both rules: " +
+            $"common practice, no source.", width);
         foreach (string question in questions)
             Wrapped.Write(to, question, width, "Please check: ", 14);
         if (rows.Any(row => row.Best > row.SorenessCeiling))

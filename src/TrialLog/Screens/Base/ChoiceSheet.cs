@@ -73,11 +73,13 @@ internal sealed class ChoiceSheet : Sheet
     // What begins with the letters stands before what only holds them; letters that nothing holds are not taken.
     private void Narrow(string typed)
     {
-        List<int> holding = [.. Enumerable.Range(0, _choices.Count).Where(index => _choices[index].Contains(typed, StringComparison.CurrentCultureIgnoreCase))];
+        List<int> holding = [.. Enumerable.Range(0, _choices.Count)
+            .Where(index => _choices[index].Contains(typed, StringComparison.CurrentCultureIgnoreCase))];
         if (holding.Count == 0)
             return;
         (_typed, _at, _top) = (typed, 0, 0);
-        _shown = typed.Length == 0 ? holding : [.. holding.OrderByDescending(index => _choices[index].StartsWith(typed, StringComparison.CurrentCultureIgnoreCase))];
+        _shown = typed.Length == 0 ? holding
+            : [.. holding.OrderByDescending(index => _choices[index].StartsWith(typed, StringComparison.CurrentCultureIgnoreCase))];
         SetNeedsDraw();
     }
 

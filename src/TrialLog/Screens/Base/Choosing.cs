@@ -41,12 +41,14 @@ internal static class Choosing
     private static void Paddle(Session session, Chosen chosen)
     {
         List<Paddle> paddles = [.. session.State.Paddles.Where(paddle => !paddle.Steering)];
-        Lay(session, "With which paddle?", [.. paddles.Select(paddle => paddle.Name)], paddles.FindIndex(paddle => paddle.Id == chosen.Paddle.Id),
+        Lay(session, "With which paddle?", [.. paddles.Select(paddle => paddle.Name)],
+            paddles.FindIndex(paddle => paddle.Id == chosen.Paddle.Id),
             index => session.LookAt(chosen with { Paddle = paddles[index] }));
     }
 
     private static void Paddler(Session session, Chosen chosen, IReadOnlyList<Paddler> paddlers) =>
-        Lay(session, "Whose log?", [.. paddlers.Select(paddler => paddler.Name)], paddlers.ToList().FindIndex(paddler => paddler.Id == chosen.Paddler.Id),
+        Lay(session, "Whose log?", [.. paddlers.Select(paddler => paddler.Name)],
+            paddlers.ToList().FindIndex(paddler => paddler.Id == chosen.Paddler.Id),
             index => session.LookAt(workspace => UsualChoice.Of(workspace, paddlers[index])));
 
     private static void Lay(Session session, string title, IReadOnlyList<string> names, int at, Action<int> picked) =>

@@ -37,7 +37,9 @@ internal sealed class LogbookQueue : IDisposable
     /// <summary>Whether everything is done.</summary>
     public bool IsIdle => Volatile.Read(ref _open) == 0 && _awaited == 0;
 
-    /// <summary>Does the work, then hands what came of it to <paramref name="then"/> on the thread of the screens: at once if it is quick.</summary>
+    /// <summary>
+    /// Does the work, then hands what came of it to <paramref name="then"/> on the thread of the screens: at once if it is quick.
+    /// </summary>
     /// <param name="work">What to do; it may throw.</param>
     /// <param name="then">Takes the result, or the failure.</param>
     public void Do<T>(Func<T> work, Action<T?, Exception?> then)
@@ -109,7 +111,8 @@ internal sealed class LogbookQueue : IDisposable
     }
 
     /// <summary>Work whose answer is taken either by the key that waits or, if that gave up, by a later pass of the screens.</summary>
-    [SuppressMessage("Reliability", "CA1001", Justification = "The other thread may be about to set the event, and it holds no handle unless one is asked for.")]
+    [SuppressMessage("Reliability", "CA1001",
+        Justification = "The other thread may be about to set the event, and it holds no handle unless one is asked for.")]
     private sealed class Job<T>(Func<T> work)
     {
         private const int Running = 0, Done = 1, GivenUp = 2;

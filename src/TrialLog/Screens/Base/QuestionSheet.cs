@@ -24,7 +24,8 @@ internal sealed class QuestionSheet : Sheet
     /// <param name="text">What stands there at first.</param>
     /// <param name="problem">What is wrong with a text, in words; null if it will do.</param>
     /// <param name="answered">Takes the answer.</param>
-    public QuestionSheet(Look look, IShell shell, string title, string hint, string text, Func<string, string?> problem, Action<string> answered)
+    public QuestionSheet(Look look, IShell shell, string title, string hint, string text,
+        Func<string, string?> problem, Action<string> answered)
         : base(look)
     {
         (_shell, _title, _hint, _problem, _answered) = (shell, title, hint, problem, answered);

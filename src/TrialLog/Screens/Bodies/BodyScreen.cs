@@ -38,15 +38,20 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
     public override string Explanation =>
         "What is known of your body, hulls and paddles, and the same best length carried over to all of them.\n\n" +
         "# Start length\n" +
-        "The length the search started from, before any outing, and how sure it was. A measured seated reach is the best start (common practice, no source).\n\n" +
+        "The length the search started from, before any outing, and how sure it was. A measured seated reach is the best start (common " +
+            "practice, no source).\n\n" +
         "# In every hull, for every blade\n" +
-        "“tuned” lengths rest on pieces in that hull; the others are carried over by the two rules below. A length outside what the paddle can be set to is marked.\n\n" +
+        "“tuned” lengths rest on pieces in that hull; the others are carried over by the two rules below. A length outside what the " +
+            "paddle can be set to is marked.\n\n" +
         "# Seat-height rule\n" +
-        "An inch more seat height wants an inch more paddle. Where no seat was measured: six seats an inch longer than solo, two seats an inch shorter (common practice, no source).\n\n" +
+        "An inch more seat height wants an inch more paddle. Where no seat was measured: six seats an inch longer than solo, two seats " +
+            "an inch shorter (common practice, no source).\n\n" +
         "# Exposed-shaft rule\n" +
-        "Between blades, keep the shaft above the waterline the same: a blade that is an inch longer wants a paddle that is an inch longer (common practice, no source).\n\n" +
+        "Between blades, keep the shaft above the waterline the same: a blade that is an inch longer wants a paddle that is an inch " +
+            "longer (common practice, no source).\n\n" +
         "# Technique check\n" +
-        "With the whole blade just buried at the catch, the top hand is at about eye level. Higher: shorten; lower: lengthen. It is weak evidence, and counts as such. " +
+        "With the whole blade just buried at the catch, the top hand is at about eye level. Higher: shorten; lower: lengthen. It is weak " +
+            "evidence, and counts as such. " +
         "A hand well above the head cannot take body weight and loads the shoulder.\n\n" +
         "# Order sheet\n" +
         "What to tell the maker, with how sure each length is. A shaft can be cut, not grown: order long, cut later.";
@@ -69,7 +74,8 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
         List<(string Text, Tone Tone)> left = two ? [.. body.StartLength(), .. body.Technique()]
             : [.. body.StartLength(), .. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades(), .. body.Technique()];
         List<(string Text, Tone Tone)> right = two ? [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()] : [];
-        _words = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count)).Select(line => $"{left.ElementAtOrDefault(line).Text} {right.ElementAtOrDefault(line).Text}")];
+        _words = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count))
+            .Select(line => $"{left.ElementAtOrDefault(line).Text} {right.ElementAtOrDefault(line).Text}")];
 
         _lines = Math.Max(left.Count, right.Count);
         _top = Math.Clamp(_top, 0, Math.Max(0, _lines - brush.Rows));

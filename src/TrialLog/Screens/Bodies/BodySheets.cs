@@ -32,8 +32,10 @@ internal static class BodySheets
         Field eye = Row("Sitting eye height", body.EyeHeight, BodyMeasure.EyeHeight, "seat to the eye");
         Field breadth = Row("Shoulder breadth", body.ShoulderBreadth, BodyMeasure.ShoulderBreadth, "between the bony tips");
         Field known = form.Row("A paddle that suits", Field.ForLength(paddler.KnownLength, unit), "overall, solo hull");
-        Field worthwhile = form.Row("Worthwhile change, %", new Field(paddler.WorthwhilePercent?.ToString("0.##", CultureInfo.InvariantCulture) ?? "", CheckPercent), "0.3 unless you say");
-        ChoiceField swaps = form.Row("Lengths change on water", new ChoiceField(session.Look, ["yes", "no, one an outing"], paddler.SwapsOnWater ? 0 : 1), "← → to change");
+        Field worthwhile = form.Row("Worthwhile change, %",
+            new Field(paddler.WorthwhilePercent?.ToString("0.##", CultureInfo.InvariantCulture) ?? "", CheckPercent), "0.3 unless you say");
+        ChoiceField swaps = form.Row("Lengths change on water",
+            new ChoiceField(session.Look, ["yes", "no, one an outing"], paddler.SwapsOnWater ? 0 : 1), "← → to change");
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"{Quoted.Visible(paddler.Name)}: measures", form,
             () => Measuring.Caution, () =>
             {
@@ -53,7 +55,8 @@ internal static class BodySheets
         Field Row(string label, Length? length, BodyMeasure measure, string hint)
         {
             return form.Row(label, new Field(length?.Typed(unit) ?? "", text =>
-                Length.TryParse(text, unit, out Length read, out string? problem) ? BodyChecks.ProblemWith(measure, read, unit) : problem), hint);
+                Length.TryParse(text, unit, out Length read, out string? problem) ? BodyChecks.ProblemWith(measure, read, unit) : problem),
+                    hint);
         }
     }
 
@@ -63,11 +66,16 @@ internal static class BodySheets
         Chosen chosen = session.Chosen!;
         LengthUnit unit = session.Unit;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
-        Field hand = form.Row("Top hand above the eye", new Field("", text => Problem(() => HandHeight.Parse(text, unit)), "Say how far the hand is above the eye; level if it is."), "2, level, or 1.5 below");
-        Field length = form.Row("At length", Field.ForLength(session.Found.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
+        Field hand = form.Row("Top hand above the eye",
+            new Field("", text => Problem(() => HandHeight.Parse(text, unit)), "Say how far the hand is above the eye; level if it is."),
+            "2, level, or 1.5 below");
+        Field length = form.Row(
+            "At length", Field.ForLength(session.Found.Analysis(chosen)?.Current, unit, "Say at which length."), "overall");
         Field lean = form.Row("Shaft lean, degrees", new Field("", CheckLean), "from upright; may stay empty");
         ChoiceField photo = form.Row("Seen", new ChoiceField(session.Look, ["in a photo", "by eye"], 0), "← → to change");
-        session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"Technique check in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
+        session.Shell.Lay(
+            new FormSheet(session.Look, session.Shell,
+            $"Technique check in {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
             () => hand.Problem is null && length.Problem is null && lean.Problem is null && !hand.IsEmpty
                 ? Problem(() => Answer()) ?? Says(Answer())
                 : string.Join(' ', Measuring.Technique.Steps),
@@ -81,7 +89,8 @@ internal static class BodySheets
             lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Workspace.Today);
 
         string Says(TechniqueAnswer answer) =>
-            $"By this check alone the length would be {Say.Quarter(answer.PointsTo, unit)}, give or take {Say.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
+            $"By this check alone the length would be {Say.Quarter(answer.PointsTo, unit)}, give or take " +
+                $"{Say.Amount(answer.Implied.SpreadInches, unit)}: weak evidence, and it counts as such."
             + (answer.Implied.Overhead ? " ! " + TechniqueRule.ShoulderCaution : "");
     }
 
@@ -90,10 +99,14 @@ internal static class BodySheets
     {
         Hull hull = session.Chosen!.Hull;
         LengthUnit unit = session.Unit;
-        session.Shell.Lay(new QuestionSheet(session.Look, session.Shell, $"Seat height in {Quoted.Visible(hull.Name)}: sit bones to waterline, you aboard",
+        session.Shell.Lay(
+            new QuestionSheet(session.Look, session.Shell,
+            $"Seat height in {Quoted.Visible(hull.Name)}: sit bones to waterline, you aboard",
             string.Join(' ', Measuring.SeatHeight.Steps), hull.SeatHeight?.Typed(unit) ?? "",
             text => Length.TryParse(text, unit, out _, out string? problem) ? null : problem,
-            text => Change(session, workspace => SetUpHull.Change(workspace, hull.Name, null, Length.Parse(text, unit)), $"Saved the seat height in {hull.Name}.")));
+            text =>
+                Change(session, workspace => SetUpHull.Change(workspace, hull.Name, null, Length.Parse(text, unit)),
+                $"Saved the seat height in {hull.Name}.")));
     }
 
     /// <summary>Another paddle.</summary>
@@ -103,11 +116,14 @@ internal static class BodySheets
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
         Field name = form.Row("Name", new Field("", text => Problem(() => NameRule.Checked(text, "paddle")), "Give the paddle a name."));
         Field blade = form.Row("Blade, to throat", Field.ForLength(null, unit, "Measure the blade from its tip to the throat."));
-        Field shortest = form.Row("Shortest length", Field.ForLength(null, unit, "Type the shortest length it can be set to."), "tip of blade to top of grip");
-        Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."), "the same for a fixed paddle");
+        Field shortest = form.Row("Shortest length", Field.ForLength(null, unit, "Type the shortest length it can be set to."),
+            "tip of blade to top of grip");
+        Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."),
+            "the same for a fixed paddle");
         ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");
         string? asked = null;
-        session.Shell.Lay(new FormSheet(session.Look, session.Shell, "Another paddle", form, () => string.Join(' ', Measuring.Paddle.Steps), () =>
+        session.Shell.Lay(
+            new FormSheet(session.Look, session.Shell, "Another paddle", form, () => string.Join(' ', Measuring.Paddle.Steps), () =>
         {
             (string? before, asked) = (asked, name.Text);
             if (before != name.Text)
@@ -135,8 +151,13 @@ internal static class BodySheets
         Paddler paddler = session.Chosen!.Paddler;
         IReadOnlyList<Outing> outings = session.State.Outings;
         session.Ask(
-            workspace => OrderSheetText.Plain(DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
-            text => session.Shell.Lay(new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", text, asWritten: true)));
+            workspace =>
+                OrderSheetText.Plain(
+                DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
+            text =>
+                session.Shell.Lay(
+                new TextSheet(session.Look, session.Shell, "Order sheet (to a file: triallog order-sheet --out FILE)", text,
+                asWritten: true)));
     }
 
     /// <summary>Notes that the best length is raced from now on.</summary>
@@ -147,7 +168,8 @@ internal static class BodySheets
         string said = Say.Length(length, analysis.Paddler.Unit);
         session.Change(
             workspace => Decide.On(workspace, chosen, length, DecisionKind.Raced, workspace.Today, null, null),
-            _ => session.Shell.Say($"Noted: in {analysis.Hull.Name} {analysis.Paddler.Name} races {said} from today. In the logbook, u undoes it.", Paint.Tone.Best));
+            _ => session.Shell.Say($"Noted: in {analysis.Hull.Name} {analysis.Paddler.Name} races {said} from today. In the " +
+                $"logbook, u undoes it.", Paint.Tone.Best));
     }
 
     /// <summary>Takes the word that soreness is gone, and whose word it is.</summary>
@@ -156,7 +178,8 @@ internal static class BodySheets
         Paddler paddler = session.Chosen!.Paddler;
         session.Shell.Lay(new QuestionSheet(
             session.Look, session.Shell, "Who says that the soreness is gone?",
-            $"Your name, your coach's or your clinician's. {Cautions.Pain} What was told until today then no longer holds your lengths down.", "",
+            $"Your name, your coach's or your clinician's. {Cautions.Pain} What was told until today then no longer " +
+                $"holds your lengths down.", "",
             text => NameRule.TryCheck(text, "person", out _, out string? problem) ? null : problem,
             text => session.Change(
                 workspace => Application.Deciding.ClearSoreness.Of(workspace, paddler, text, null),

@@ -39,12 +39,15 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield break;
         }
 
-        yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}", Tone.Strong);
+        yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}",
+            Tone.Strong);
         foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
-        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
+        foreach (
+            string line in WordWrap.Lines(
+            answer.HandSpacing is { } hands ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
             yield return (line, Tone.Dim);
         yield return ("", Tone.Plain);
     }
@@ -61,7 +64,9 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         if (carried.Any(length => length.SorenessLimit is not null))
         {
-            foreach (string line in WordWrap.Lines("! You have been sore of late. Rest first; nothing longer than each line's ceiling until it no longer hurts.", width))
+            foreach (
+                string line in WordWrap.Lines(
+                "! You have been sore of late. Rest first; nothing longer than each line's ceiling until it no longer hurts.", width))
                 yield return (line, Tone.Caution);
         }
 
@@ -69,13 +74,17 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         {
             Paddle paddle = ofPaddle.First().Paddle;
             yield return ($"{Name(paddle.Name, 24)}  blade {Say.Quarter(paddle.Blade, Unit)}, "
-                + (paddle.IsFixed ? $"fixed at {Say.Quarter(paddle.Shortest, Unit)}" : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
+                + (paddle.IsFixed ? $"fixed at {Say.Quarter(paddle.Shortest, Unit)}"
+                    : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
             foreach (Assessment length in ofPaddle)
             {
-                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece" : $"tuned, {length.PiecesInHull} pieces";
+                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece"
+                    : $"tuned, {length.PiecesInHull} pieces";
                 string held = length.SorenessLimit is { } ceiling ? $"! max {Say.Length(ceiling, Unit)}; " : "";
-                string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely {Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
-                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange || length.Ideal.Length > length.SorenessLimit ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
+                string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely " +
+                    $"{Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
+                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange
+                    || length.Ideal.Length > length.SorenessLimit ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
             }
         }
 
@@ -100,7 +109,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
     {
         yield return ("Exposed-shaft rule: an inch more blade, an inch more paddle", Tone.Title);
         foreach (Paddle paddle in session.State.Paddles)
-            yield return ($"  {Name(paddle.Name, 24),-24} blade {Say.Quarter(paddle.Blade, Unit),-9} {(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
+            yield return ($"  {Name(paddle.Name, 24),-24} blade {Say.Quarter(paddle.Blade, Unit),-9} " +
+                $"{(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
         yield return ("", Tone.Plain);
     }
 
@@ -116,7 +126,9 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         foreach (TechniqueAnswer answer in kept.TakeLast(6))
         {
-            yield return ($"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {Say.Length(answer.Check.Length, Unit)}: hand {HandHeight.InWords(answer.Check.HandAboveEyeInches, Unit)}; points to {Say.Quarter(answer.PointsTo, Unit)}", Tone.Plain);
+            yield return (
+                $"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {Say.Length(answer.Check.Length, Unit)}: hand " +
+                $"{HandHeight.InWords(answer.Check.HandAboveEyeInches, Unit)}; points to {Say.Quarter(answer.PointsTo, Unit)}", Tone.Plain);
             if (answer.Implied.Overhead)
                 yield return ("  ! " + TechniqueRule.ShoulderCaution, Tone.Caution);
         }

@@ -25,9 +25,12 @@ internal static class EditSheets
             ($"paddler {chosen.Paddler.Name}: name, unit, race", () => Paddler(session, chosen.Paddler)),
             ($"paddler {chosen.Paddler.Name}: body measures", () => BodySheets.Measures(session)),
             ($"hull {chosen.Hull.Name}: name, crew, seat height", () => Hull(session, chosen.Hull)),
-            .. session.State.Paddles.Select(paddle => ($"paddle {paddle.Name}: name, blade, range, owner", (Action)(() => Paddle(session, paddle)))),
+            .. session.State.Paddles.Select(
+                paddle => ($"paddle {paddle.Name}: name, blade, range, owner", (Action)(() => Paddle(session, paddle)))),
         ];
-        session.Shell.Lay(new ChoiceSheet(session.Look, session.Shell, "Change what?", [.. things.Select(thing => Quoted.Visible(thing.Name))], 0, index => things[index].Edit()));
+        session.Shell.Lay(
+            new ChoiceSheet(session.Look, session.Shell, "Change what?", [.. things.Select(thing => Quoted.Visible(thing.Name))], 0,
+            index => things[index].Edit()));
     }
 
     private static void Paddler(Session session, Paddler paddler)
@@ -35,9 +38,12 @@ internal static class EditSheets
         IReadOnlyList<Hull> hulls = session.State.Hulls;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 30);
         Field name = form.Row("Name", Name(paddler.Name, "paddler"));
-        ChoiceField unit = form.Row("Lengths in", new ChoiceField(session.Look, ["inches", "centimetres"], paddler.Unit == LengthUnit.Centimetres ? 1 : 0), "← → to change");
-        Field goal = form.Row("Race it is for", new Field(GoalText.Of(paddler.Goal, hulls) ?? "", text => Problem(() => Goal(text))), "OC1, 10km; empty for none");
-        Lay(session, $"{Quoted.Visible(paddler.Name)}: name, unit, race", form, "With a race named, gains are told in seconds of that race.", () =>
+        ChoiceField unit = form.Row("Lengths in",
+            new ChoiceField(session.Look, ["inches", "centimetres"], paddler.Unit == LengthUnit.Centimetres ? 1 : 0), "← → to change");
+        Field goal = form.Row("Race it is for", new Field(GoalText.Of(paddler.Goal, hulls) ?? "", text => Problem(() => Goal(text))),
+            "OC1, 10km; empty for none");
+        Lay(session, $"{Quoted.Visible(paddler.Name)}: name, unit, race", form,
+            "With a race named, gains are told in seconds of that race.", () =>
         {
             var details = new PaddlerDetails
             {
@@ -49,7 +55,9 @@ internal static class EditSheets
             return workspace => SetUpPaddler.Change(workspace, paddler.Name, details, newName: true);
         });
 
-        GoalEvent Goal(string text) => GoalText.Read(text, named => hulls.FirstOrDefault(hull => string.Equals(hull.Name, named.Trim(), StringComparison.OrdinalIgnoreCase))
+        GoalEvent Goal(string text) =>
+            GoalText.Read(
+            text, named => hulls.FirstOrDefault(hull => string.Equals(hull.Name, named.Trim(), StringComparison.OrdinalIgnoreCase))
             ?? throw new InvalidValueException($"There is no hull “{Quoted.Brief(named)}”."));
     }
 
@@ -58,12 +66,17 @@ internal static class EditSheets
         LengthUnit unit = session.Unit;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
         Field name = form.Row("Name", Name(hull.Name, "hull"));
-        Field crew = form.Row("Paddlers aboard", new Field($"{hull.Crew}", text => int.TryParse(text, out int number) && number is >= 1 and <= 24 ? null : "A hull has 1 to 24 paddlers aboard.", "Say how many."));
+        Field crew = form.Row(
+            "Paddlers aboard",
+            new Field($"{hull.Crew}", text => int.TryParse(text, out int number)
+            && number is >= 1 and <= 24 ? null : "A hull has 1 to 24 paddlers aboard.", "Say how many."));
         Field seat = form.Row("Seat height", Field.ForLength(hull.SeatHeight, unit), "sit bones to waterline; empty if not measured");
         Lay(session, $"The hull {Quoted.Visible(hull.Name)}", form, "The higher the seat, the longer the paddle.", () =>
         {
-            (string? other, int aboard, Length? height) = (Renamed(name, hull.Name), int.Parse(crew.Text, System.Globalization.CultureInfo.InvariantCulture), seat.AsLength(unit));
-            return workspace => SetUpHull.Change(workspace, hull.Name, aboard, height, other, clearSeatHeight: height is null, newName: true);
+            (string? other, int aboard, Length? height) = (
+                Renamed(name, hull.Name), int.Parse(crew.Text, System.Globalization.CultureInfo.InvariantCulture), seat.AsLength(unit));
+            return workspace =>
+                SetUpHull.Change(workspace, hull.Name, aboard, height, other, clearSeatHeight: height is null, newName: true);
         });
     }
 
@@ -74,10 +87,15 @@ internal static class EditSheets
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
         Field name = form.Row("Name", Name(paddle.Name, "paddle"));
         Field blade = form.Row("Blade, to throat", Field.ForLength(paddle.Blade, unit, "Measure the blade from its tip to the throat."));
-        Field shortest = form.Row("Shortest length", Field.ForLength(paddle.Shortest, unit, "Type the shortest length it can be set to."), "tip of blade to top of grip");
-        Field longest = form.Row("Longest length", Field.ForLength(paddle.Longest, unit, "Type the longest; the same for a fixed paddle."), "the same for a fixed paddle");
+        Field shortest = form.Row("Shortest length", Field.ForLength(paddle.Shortest, unit, "Type the shortest length it can be set to."),
+            "tip of blade to top of grip");
+        Field longest = form.Row("Longest length", Field.ForLength(paddle.Longest, unit, "Type the longest; the same for a fixed paddle."),
+            "the same for a fixed paddle");
         int owner = paddle.BelongsToClub ? 1 : paddle.OwnerId is { } id ? 2 + paddlers.ToList().FindIndex(known => known.Id == id) : 0;
-        ChoiceField whose = form.Row("Whose it is", new ChoiceField(session.Look, ["nobody has said", "the club's", .. paddlers.Select(known => Quoted.Visible(known.Name))], Math.Max(0, owner)), "← → to change");
+        ChoiceField whose = form.Row(
+            "Whose it is",
+            new ChoiceField(session.Look, ["nobody has said", "the club's", .. paddlers.Select(known => Quoted.Visible(known.Name))],
+            Math.Max(0, owner)), "← → to change");
         Lay(session, $"The paddle {Quoted.Visible(paddle.Name)}", form, "Nobody but its owner is ever given it unasked.", () =>
         {
             var details = new PaddleDetails
@@ -100,7 +118,8 @@ internal static class EditSheets
             session.Shell.Say("Saved. In the logbook, u undoes it.", Tone.Best);
         })));
 
-    private static Field Name(string name, string kind) => new(name, text => Problem(() => NameRule.Checked(text, kind)), $"Give the {kind} a name.");
+    private static Field Name(string name, string kind) =>
+        new(name, text => Problem(() => NameRule.Checked(text, kind)), $"Give the {kind} a name.");
 
     private static string? Renamed(Field field, string before) => field.Text.Trim() == before ? null : field.Text.Trim();
 

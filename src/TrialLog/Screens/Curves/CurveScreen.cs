@@ -22,10 +22,13 @@ internal sealed class CurveScreen(Session session) : Screen(session)
     public override string Explanation =>
         "Speed against paddle length, all else equal, in percent of the speed at the best length. The higher, the faster.\n\n" +
         "# The line and its band\n" +
-        "The line is the middle estimate. The dotted band around it holds the truth with 90 % probability. It is narrow near the best length because everything is compared with the speed there.\n\n" +
+        "The line is the middle estimate. The dotted band around it holds the truth with 90 % probability. It is narrow near the best " +
+            "length because everything is compared with the speed there.\n\n" +
         "# The small squares\n" +
-        "Your pieces in this hull, adjusted for everything but length: wind and water of the outing, order, effort, distance, season. Two small dots one above the other are pieces " +
-        "that hardly count, because something slowed them that length does not explain. That pieces scatter by a percent or more while the curve bends by tenths is why one comparison says little and many say much.\n\n" +
+        "Your pieces in this hull, adjusted for everything but length: wind and water of the outing, order, effort, distance, season. " +
+            "Two small dots one above the other are pieces " +
+        "that hardly count, because something slowed them that length does not explain. That pieces scatter by a percent or more while " +
+            "the curve bends by tenths is why one comparison says little and many say much.\n\n" +
         "# The bars\n" +
         "For each setting of the shaft, the probability that it is the best one. The number beside them is that of the tallest bar.\n\n" +
         "# ◆ best, ▲ now, the thick line\n" +
@@ -45,7 +48,8 @@ internal sealed class CurveScreen(Session session) : Screen(session)
             return;
         if (Session.Found.Analysis(chosen) is not { } analysis)
         {
-            brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
+            brush.Text(
+                2, 1, Session.Found.Stopped ? "Stopped before there was an answer." : "Working out the curve from the log …", Tone.Dim);
             return;
         }
 
@@ -59,9 +63,12 @@ internal sealed class CurveScreen(Session session) : Screen(session)
             ("◆ ", Tone.Best), ($"likely {Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}", Tone.Plain),
             ($"; {Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit)}", Tone.Plain));
         brush.Runs(1, row++,
-            ("▲ ", Tone.Now), (Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}", Tone.Plain));
+            ("▲ ", Tone.Now),
+                (Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}",
+                Tone.Plain));
         brush.Text(1, row++, "▘ pieces, adjusted   ░ no worthwhile difference   █ chance of each setting", Tone.Dim);
         if (words > 3)
-            brush.Words(1, row, Math.Min(110, brush.Columns - 2), Verdict.Of(analysis), analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
+            brush.Words(1, row, Math.Min(110, brush.Columns - 2), Verdict.Of(analysis),
+                analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
     }
 }

@@ -47,7 +47,8 @@ internal sealed class EntryScreen : Screen
     [
         new(Key.S.WithCtrl, "Ctrl+S", Changing ? "save change" : "save", Save) { Also = [Key.F9] },
         new(Key.Z.WithCtrl, "Ctrl+Z", "undo", () => Step(typed => typed.Undo(), "There is nothing to undo here.")),
-        new(Key.N.WithCtrl, "Ctrl+N", "add piece", () => Then(typed => typed.AddPiece(_form.Here.Piece < 0 ? typed.Draft.Pieces.Count - 1 : _form.Here.Piece))),
+        new(Key.N.WithCtrl, "Ctrl+N", "add piece",
+            () => Then(typed => typed.AddPiece(_form.Here.Piece < 0 ? typed.Draft.Pieces.Count - 1 : _form.Here.Piece))),
         new(Key.Esc, "Esc", "back", Leave),
         new(Key.D.WithCtrl, "Ctrl+D", "drop piece", DropPiece),
         new(Key.Y.WithCtrl, "Ctrl+Y", "redo", () => Step(typed => typed.Redo(), "There is nothing to do again here.")),
@@ -56,9 +57,11 @@ internal sealed class EntryScreen : Screen
 
     public override string Explanation =>
         "Here you type what you paddled. The lengths and distances are those of your card; change them where you did otherwise. " +
-        "Enter goes from time to effort to the next piece, then to soreness, and from there it saves. Tab visits every field, the arrows move up and down.\n\n" +
+        "Enter goes from time to effort to the next piece, then to soreness, and from there it saves. Tab visits every field, the arrows " +
+            "move up and down.\n\n" +
         "# Time and effort\n" +
-        "A time is written 5:32, 5:32.4 or 332s; 532 is read as 5:32 where only that makes sense. Effort is how hard it felt, 0 to 10, halves allowed (Borg's CR10 scale): " +
+        "A time is written 5:32, 5:32.4 or 332s; 532 is read as 5:32 where only that makes sense. Effort is how hard it felt, 0 to 10, " +
+            "halves allowed (Borg's CR10 scale): " +
         "3 moderate, 5 hard, 7 very hard. It may stay empty, but with it the log can tell a fast length from a hard push.\n\n" +
         "# Day\n" +
         "2026-05-03, 3 may, sat, today, or -1 for yesterday.\n\n" +
@@ -68,7 +71,8 @@ internal sealed class EntryScreen : Screen
         "# Wind, label, notes\n" +
         "Wind is a Beaufort number, 0 to 12. A label tells two outings of one day apart. All may stay empty.\n\n" +
         "# Nothing is lost\n" +
-        "What you type is saved as you type it, though it is no part of the log yet. Leave, quit, or lose the terminal: it is here when you come back. " +
+        "What you type is saved as you type it, though it is no part of the log yet. Leave, quit, or lose the terminal: it is here " +
+            "when you come back. " +
         "Ctrl+Z goes back step by step. A new outing and each change of a logged one are kept apart.";
 
     private bool Changing => _typed?.Logged is not null;
@@ -140,10 +144,12 @@ internal sealed class EntryScreen : Screen
         if (_typed?.Draft.Paddler != _paddler)
             _typed = null;
         if (state.Draft is { } draft && !_new.ContainsKey(_paddler))
-            NewOf(TypedOuting.OfCard(state.OpenCard?.Card, Session.Chosen!.Paddler, Session.Chosen.Hull, Session.Chosen.Paddle, Session.Today)).Resume(draft);
+            NewOf(TypedOuting.OfCard(state.OpenCard?.Card, Session.Chosen!.Paddler, Session.Chosen.Hull, Session.Chosen.Paddle,
+                Session.Today)).Resume(draft);
         foreach (ChangeDraft change in state.Changes)
         {
-            if (change.Draft.Editing is not { } id || _changes.ContainsKey(id) || state.Outings.FirstOrDefault(outing => outing.Id == id) is not { } logged)
+            if (change.Draft.Editing is not { } id || _changes.ContainsKey(id)
+                || state.Outings.FirstOrDefault(outing => outing.Id == id) is not { } logged)
                 continue;
             var typed = new TypedOuting(change.Start, logged, change.Print);
             typed.Resume(change.Draft);
@@ -210,7 +216,8 @@ internal sealed class EntryScreen : Screen
     }
 
     private void AskToClear() => Session.Shell.Lay(new ChoiceSheet(
-        Look, Session.Shell, Changing ? "Forget this change and keep the outing as it is in the log?" : "Clear what you typed of this outing?",
+        Look, Session.Shell, Changing ? "Forget this change and keep the outing as it is in the log?"
+            : "Clear what you typed of this outing?",
         ["no, go on typing", "yes; Ctrl+Z brings it back until you quit"], 0, picked =>
         {
             if (picked != 1)

@@ -56,7 +56,8 @@ internal sealed class OutingForm : Canvas
     public bool Demanding { get; set; }
 
     /// <summary>Where the cursor is; the whole outing's date where it is nowhere.</summary>
-    public Spot Here => _inputs.FirstOrDefault(input => input.Value.HasFocus, new KeyValuePair<Spot, View>(new Spot(OutingPart.Date), this)).Key;
+    public Spot Here =>
+        _inputs.FirstOrDefault(input => input.Value.HasFocus, new KeyValuePair<Spot, View>(new Spot(OutingPart.Date), this)).Key;
 
     private bool Roomy => Viewport.Height >= RoomyFrom;
 
@@ -92,7 +93,8 @@ internal sealed class OutingForm : Canvas
     }
 
     /// <summary>Puts the cursor where typing begins: the first time that is missing.</summary>
-    public void Begin() => GoTo(_typed.Spots.FirstOrDefault(spot => spot.Part == OutingPart.Time && _typed[spot].Length == 0, new Spot(OutingPart.Soreness)));
+    public void Begin() =>
+        GoTo(_typed.Spots.FirstOrDefault(spot => spot.Part == OutingPart.Time && _typed[spot].Length == 0, new Spot(OutingPart.Soreness)));
 
     /// <summary>Puts the cursor somewhere.</summary>
     public void GoTo(Spot spot)
@@ -117,13 +119,16 @@ internal sealed class OutingForm : Canvas
         if (_typed.Logged is { } logged)
             brush.Text(47, 1, $"changing {FindOuting.NameOf(logged)}", Tone.Now);
         foreach ((string heading, int column, _, _) in PiecesView.Columns)
-            brush.Text(column, _pieces.Frame.Y - 1, heading == "length" ? $"length, {(_context.Unit == LengthUnit.Centimetres ? "cm" : "in")}" : heading, Tone.Dim);
+            brush.Text(column, _pieces.Frame.Y - 1,
+                heading == "length" ? $"length, {(_context.Unit == LengthUnit.Centimetres ? "cm" : "in")}" : heading, Tone.Dim);
         int shown = _pieces.Frame.Height, count = _typed.Draft.Pieces.Count;
         if (count > shown)
-            brush.TextTo(brush.Columns - 1, _pieces.Frame.Y - 1, $"pieces {_pieces.Top + 1} to {Math.Min(count, _pieces.Top + shown)} of {count}", Tone.Dim);
+            brush.TextTo(brush.Columns - 1, _pieces.Frame.Y - 1,
+                $"pieces {_pieces.Top + 1} to {Math.Min(count, _pieces.Top + shown)} of {count}", Tone.Dim);
         int below = _below.Frame.Y;
         if (WorstProblem() is { } problem)
-            brush.Words(1, below + 2, brush.Columns - 2, "✗ " + problem, Tone.Problem, most: Math.Max(1, Math.Min(2, brush.Rows - below - 2)));
+            brush.Words(1, below + 2, brush.Columns - 2, "✗ " + problem, Tone.Problem,
+                most: Math.Max(1, Math.Min(2, brush.Rows - below - 2)));
     }
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
@@ -143,8 +148,14 @@ internal sealed class OutingForm : Canvas
         _inputs.Clear();
         RemoveAll();
         AddTo(this, OutingPart.Date, new Field { X = 8, Y = 0, Width = 11 });
-        AddTo(this, OutingPart.Hull, new ChoiceField(Look, [.. _context.Hulls.Select(hull => Quoted.Visible(hull.Name))]) { X = 27, Y = 0, Width = 18 });
-        AddTo(this, OutingPart.Paddle, new ChoiceField(Look, [.. _context.Paddles.Select(paddle => Quoted.Visible(paddle.Name))]) { X = 55, Y = 0, Width = RestAfter(56) });
+        AddTo(this, OutingPart.Hull,
+            new ChoiceField(Look, [.. _context.Hulls.Select(hull => Quoted.Visible(hull.Name))]) { X = 27, Y = 0, Width = 18 });
+        AddTo(this, OutingPart.Paddle,
+            new ChoiceField(Look, [.. _context.Paddles.Select(paddle => Quoted.Visible(paddle.Name))])
+            {
+                X = 55, Y = 0,
+                Width = RestAfter(56)
+            });
         AddTo(this, OutingPart.Wind, new Field { X = 8, Y = 1, Width = 4 });
         AddTo(this, OutingPart.Label, new Field { X = 29, Y = 1, Width = 16 });
         Add(_pieces, _below);
@@ -180,7 +191,8 @@ internal sealed class OutingForm : Canvas
     {
         if (_filling)
             return;
-        _typed.Type(spot, input is Field field ? field.Text : spot.Part == OutingPart.Hull ? $"{_context.Hulls[((ChoiceField)input).At].Id}" : $"{_context.Paddles[((ChoiceField)input).At].Id}");
+        _typed.Type(spot, input is Field field ? field.Text : spot.Part == OutingPart.Hull ? $"{_context.Hulls[((ChoiceField)input).At].Id}"
+            : $"{_context.Paddles[((ChoiceField)input).At].Id}");
         SetNeedsDraw();
         Edited?.Invoke();
     }
@@ -201,7 +213,8 @@ internal sealed class OutingForm : Canvas
             else if (from.Piece < 0)
                 Begin();
             else
-                GoTo(from.Part == OutingPart.Effort ? new Spot(OutingPart.Time, from.Piece + 1) : new Spot(from.Part == OutingPart.Time ? OutingPart.Effort : OutingPart.Time, from.Piece));
+                GoTo(from.Part == OutingPart.Effort ? new Spot(OutingPart.Time, from.Piece + 1)
+                    : new Spot(from.Part == OutingPart.Time ? OutingPart.Effort : OutingPart.Time, from.Piece));
             return true;
         }
 
@@ -231,14 +244,16 @@ internal sealed class OutingForm : Canvas
         bool here = _inputs.Any(input => input.Key.Piece == piece && input.Value.HasFocus);
         brush.Text(1, row, (here ? "▸" : " ") + $"{piece + 1,3}", here ? Tone.Strong : Tone.Plain);
         Spot[] spots = [.. _typed.Spots.Where(spot => spot.Piece == piece)];
-        if (spots.Select(spot => Demanding ? _typed.Problem(spot, _context) : _typed.Typo(spot, _context)).FirstOrDefault(problem => problem is not null) is { } problem)
+        if (spots.Select(spot => Demanding ? _typed.Problem(spot, _context) : _typed.Typo(spot, _context))
+            .FirstOrDefault(problem => problem is not null) is { } problem)
             brush.Text(PiecesView.WordsColumn, row, "✗ " + Shortened(problem), Tone.Problem);
         else if (_typed.Piece(piece, _context) is { } entry)
             brush.Text(PiecesView.WordsColumn, row, PaceAndDoubt(entry), _typed.Doubt(entry, _context) is null ? Tone.Dim : Tone.Caution);
     }
 
     private string PaceAndDoubt(PieceEntry entry) =>
-        _typed.Doubt(entry, _context) is { } doubt ? $"? {Say.Pace(entry.Distance.Metres / entry.Time.Seconds)}, {doubt}" : Say.Pace(entry.Distance.Metres / entry.Time.Seconds);
+        _typed.Doubt(entry, _context) is { } doubt ? $"? {Say.Pace(entry.Distance.Metres / entry.Time.Seconds)}, {doubt}"
+            : Say.Pace(entry.Distance.Metres / entry.Time.Seconds);
 
     // What was typed stands beside the words, so the words need not quote it; the whole sentence is below.
     private static string Shortened(string problem)
@@ -271,7 +286,8 @@ internal sealed class OutingForm : Canvas
     private sealed class PiecesView : Canvas
     {
         public static readonly IReadOnlyList<(string Heading, int Column, int Width, OutingPart Part)> Columns =
-            [("length", 6, 9, OutingPart.Length), ("distance", 17, 9, OutingPart.Distance), ("time", 28, 9, OutingPart.Time), ("effort", 39, 5, OutingPart.Effort)];
+            [("length", 6, 9, OutingPart.Length), ("distance", 17, 9, OutingPart.Distance), ("time", 28, 9, OutingPart.Time),
+                ("effort", 39, 5, OutingPart.Effort)];
 
         /// <summary>Where words on the piece begin.</summary>
         public const int WordsColumn = 46;

@@ -75,19 +75,24 @@ internal sealed class TypedOuting
 
     /// <summary>The draft that an outing of the log makes.</summary>
     public static OutingDraft OfLogged(Outing outing, LengthUnit unit) => new(
-        outing.PaddlerId, outing.Id, DateText.Write(outing.Date), outing.HullId.ToString(), outing.Pieces.Count > 0 ? outing.Pieces[0].PaddleId.ToString() : "",
+        outing.PaddlerId, outing.Id, DateText.Write(outing.Date), outing.HullId.ToString(),
+            outing.Pieces.Count > 0 ? outing.Pieces[0].PaddleId.ToString() : "",
         outing.Wind?.ToString() ?? "", outing.Label,
         // The worst that was told: it must not be played down by looking at it.
         outing.Pieces.Select(piece => piece.Soreness).Where(sore => sore is not null).MaxBy(sore => sore!.Value.Halves)?.ToString() ?? "",
         outing.Notes ?? "",
-        [.. outing.Pieces.Select(piece => new PieceDraft(piece.Id, TextForms.Length(unit).Write(piece.Length), piece.Distance.ToString(), piece.Time.ToString(), piece.Effort?.ToString() ?? ""))]);
+        [.. outing.Pieces.Select(
+            piece =>
+            new PieceDraft(piece.Id, TextForms.Length(unit).Write(piece.Length), piece.Distance.ToString(), piece.Time.ToString(),
+            piece.Effort?.ToString() ?? ""))]);
 
     /// <summary>The draft of a card that is to be paddled, or of one piece where there is none.</summary>
     public static OutingDraft OfCard(TrialCard? card, Paddler paddler, Hull hull, Paddle paddle, DateOnly today) => new(
         paddler.Id, null, DateText.Write(today), hull.Id.ToString(), paddle.Id.ToString(), "", "", "", "",
         card is null or { Lengths.Count: 0 }
             ? [new PieceDraft(null, "", "1 km", "", "")]
-            : [.. card.Lengths.Select(length => new PieceDraft(null, TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
+            : [.. card.Lengths.Select(
+                length => new PieceDraft(null, TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
 
     /// <summary>Goes on with what was kept of it.</summary>
     public void Resume(OutingDraft draft)
@@ -194,17 +199,20 @@ internal sealed class TypedOuting
     };
 
     /// <summary>The piece, where all of it can be read; else null.</summary>
-    public PieceEntry? Piece(int piece, TypingContext context) => PieceParts.Any(part => Problem(new Spot(part, piece), context) is not null)
+    public PieceEntry? Piece(int piece, TypingContext context) =>
+        PieceParts.Any(part => Problem(new Spot(part, piece), context) is not null)
         ? null
         : new PieceEntry(PaddleOf(context, piece), Length(piece, context).Value, Distance(piece).Value, Time(piece, context).Value)
         {
             Effort = Effort(piece).Value,
             // What was told of each piece stays, as long as nobody tells something else.
-            Soreness = Draft.Soreness == Start.Soreness && Logged is not null ? LoggedPiece(piece) is { } own ? own.Soreness : Soreness().Value : Soreness().Value,
+            Soreness = Draft.Soreness == Start.Soreness && Logged is not null ? LoggedPiece(piece) is { } own ? own.Soreness
+                : Soreness().Value : Soreness().Value,
         };
 
     /// <summary>How far a piece's time is off the paddler's usual, in words; null where nothing is odd.</summary>
-    public string? Doubt(PieceEntry piece, TypingContext context) => context.Usual(Hull(context).Id, Draft.Editing).Doubt(piece.Distance, piece.Time);
+    public string? Doubt(PieceEntry piece, TypingContext context) =>
+        context.Usual(Hull(context).Id, Draft.Editing).Doubt(piece.Distance, piece.Time);
 
     /// <summary>The whole outing, or the first place that stands in its way and why.</summary>
     public (OutingEntry? Entry, Spot Wrong, string Problem) Read(TypingContext context)
@@ -248,14 +256,16 @@ internal sealed class TypedOuting
         return OutingProblems.OfLength(PaddleOf(context, piece), length) is { } problem ? throw new InvalidValueException(problem) : length;
     });
 
-    private Reading<Distance> Distance(int piece) => Reading<Distance>.Of(Draft.Pieces[piece].Distance, text => TextForms.Distance.Read(text));
+    private Reading<Distance> Distance(int piece) =>
+        Reading<Distance>.Of(Draft.Pieces[piece].Distance, text => TextForms.Distance.Read(text));
 
     private Reading<PieceTime> Time(int piece, TypingContext context) => Reading<PieceTime>.Of(Draft.Pieces[piece].Time, text =>
     {
         Reading<Distance> distance = Distance(piece);
         Distance? over = distance.Problem is null ? distance.Value : null;
         PieceTime time = TimeText.Read(text, over, context.Usual(Hull(context).Id, Draft.Editing).Fits);
-        return over is { } known && Domain.Log.Piece.ProblemWithSpeed(known, time) is { } problem ? throw new InvalidValueException(problem) : time;
+        return over is { } known && Domain.Log.Piece.ProblemWithSpeed(known, time) is { } problem
+            ? throw new InvalidValueException(problem) : time;
     });
 
     private Reading<Effort?> Effort(int piece) => Optional<Effort?>(Draft.Pieces[piece].Effort, text => TextForms.Effort.Read(text));

@@ -32,7 +32,8 @@ internal sealed class FirstRunAnswers
         Look look = session.Look;
         (_look, _hulls) = (look, session.State.Hulls);
         IReadOnlyList<Paddler> known = session.State.Paddlers;
-        _name = new Field(known.Count > 0 ? known[0].Name : "", text => Problem(() => NameRule.Checked(text, "paddler")), "Type your name, or what your coach calls you.");
+        _name = new Field(known.Count > 0 ? known[0].Name : "", text => Problem(() => NameRule.Checked(text, "paddler")),
+            "Type your name, or what your coach calls you.");
         _unit = new ChoiceField(look, ["inches", "centimetres"]);
         _basis = new ChoiceField(look, ["seated reach", "standing height", "a paddle that suits me", "I cannot measure now"]);
         _length = new Field("", CheckLength, "Measure and type it, or choose “I cannot measure now”.");
@@ -82,7 +83,8 @@ internal sealed class FirstRunAnswers
         switch (step)
         {
             case 0:
-                yield return ("TrialLog finds the paddle length that suits you, outing by outing: it plans which lengths to try, reads your times, and says when more trying is not worth it.", Tone.Plain);
+                yield return ("TrialLog finds the paddle length that suits you, outing by outing: it plans which lengths to try, reads " +
+                    "your times, and says when more trying is not worth it.", Tone.Plain);
                 break;
             case 1:
                 yield return (HowToMeasure(), Tone.Plain);
@@ -94,10 +96,12 @@ internal sealed class FirstRunAnswers
 
                 break;
             case 2:
-                yield return ("The length that suits depends on how high you sit above the water; other hulls follow later from this one. With a race named, gains are told in seconds of that race.", Tone.Plain);
+                yield return ("The length that suits depends on how high you sit above the water; other hulls follow later from this " +
+                    "one. With a race named, gains are told in seconds of that race.", Tone.Plain);
                 break;
             default:
-                yield return ("A blade of about 18 ½ in (47 cm) is common for solo hulls. With a fixed paddle there is nothing to tune, but its length can still be logged.", Tone.Plain);
+                yield return ("A blade of about 18 ½ in (47 cm) is common for solo hulls. With a fixed paddle there is nothing to tune, " +
+                    "but its length can still be logged.", Tone.Plain);
                 yield return ("Change settings ashore or in sheltered water. Pain is a reason to stop, not a data point.", Tone.Dim);
                 break;
         }
@@ -166,19 +170,24 @@ internal sealed class FirstRunAnswers
 
     private string HowToMeasure() => _basis.At switch
     {
-        Reach => "Sit upright on a flat seat, hold a stick upright beside the hip with its end on the seat, and raise that arm straight up. Measure from the seat to the middle of your palm (common practice, no source).",
-        Stature => "Standing height, without shoes. It is mostly leg, and legs do no work in a seat, so the search has to look further around.",
+        Reach => "Sit upright on a flat seat, hold a stick upright beside the hip with its end on the seat, and raise that arm straight " +
+            "up. Measure from the seat to the middle of your palm (common practice, no source).",
+        Stature => "Standing height, without shoes. It is mostly leg, and legs do no work in a seat, so the search has to " +
+            "look further around.",
         Suits => "The overall length, tip of blade to top of grip, of a paddle that has felt right in a solo hull.",
-        _ => "The search then starts from the average adult and looks far around. A measured reach saves you outings; add it any time under Body and boats.",
+        _ => "The search then starts from the average adult and looks far around. A measured reach saves you outings; add it any time " +
+            "under Body and boats.",
     };
 
     private static string Sureness(StartLength start) =>
-        start.SpreadInches < 1 ? "Usually within an inch or two of the best." : start.SpreadInches < 1.6 ? "The best may be a couple of inches away." : "The best may be several inches away.";
+        start.SpreadInches < 1 ? "Usually within an inch or two of the best." : start.SpreadInches < 1.6
+            ? "The best may be a couple of inches away." : "The best may be several inches away.";
 
     private string? CheckLength(string text) => Length.TryParse(text, Unit, out _, out string? problem) ? null : problem;
 
     private string? CheckRange(string text) => CheckLength(text)
-        ?? (_shortest.AsLength(Unit) is { } shortest && Length.Parse(text, Unit) < shortest ? "The longest length is below the shortest; give the longer one here." : null);
+        ?? (_shortest.AsLength(Unit) is { } shortest
+            && Length.Parse(text, Unit) < shortest ? "The longest length is below the shortest; give the longer one here." : null);
 
     private static string? Problem(Action check)
     {

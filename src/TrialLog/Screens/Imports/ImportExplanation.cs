@@ -4,16 +4,22 @@ namespace TrialLog.Screens.Imports;
 internal static class ImportExplanation
 {
     public const string Explanation =
-        "The curve is the speed over ground from the start of the recording to its end. On the line below it lie the pieces that were found, their numbers above; " +
-        "dotted are those left out. The table tells for each piece when it began and ended since the start, its distance, time and pace. Nothing is saved until Ctrl+S.\n\n" +
+        "The curve is the speed over ground from the start of the recording to its end. On the line below it lie the pieces that were " +
+            "found, their numbers above; " +
+        "dotted are those left out. The table tells for each piece when it began and ended since the start, its distance, time and pace. " +
+            "Nothing is saved until Ctrl+S.\n\n" +
         "# What counts\n" +
-        "Warm-up, easy paddling and cool-down are left out with the reason; d keeps such a piece, or drops one that counts. m makes one piece of this and the next, s makes two of it. " +
-        "← and → move its start by a second, [ and ] its end; t types both; a adds a piece that was not found. What cannot be is said in a sentence and changes nothing.\n\n" +
+        "Warm-up, easy paddling and cool-down are left out with the reason; d keeps such a piece, or drops one that counts. m makes one " +
+            "piece of this and the next, s makes two of it. " +
+        "← and → move its start by a second, [ and ] its end; t types both; a adds a piece that was not found. What cannot be is said in " +
+            "a sentence and changes nothing.\n\n" +
         "# Lengths\n" +
-        "The pieces that count take the lengths of your open card, in order. Where their numbers differ you are asked, and nothing can be saved before: which piece is missing or too many is never guessed. " +
+        "The pieces that count take the lengths of your open card, in order. Where their numbers differ you are asked, and nothing can " +
+            "be saved before: which piece is missing or too many is never guessed. " +
         "l types the lengths; an empty line takes the card's again.\n\n" +
         "# Round trips\n" +
-        "The speed of a piece out and back is the mean of the speeds over ground of its two legs, in which a steady current cancels. Its time is its distance over that speed.\n\n" +
+        "The speed of a piece out and back is the mean of the speeds over ground of its two legs, in which a steady current cancels. Its " +
+            "time is its distance over that speed.\n\n" +
         "# What is kept\n" +
         "The pieces, a place name if you type one (p), and a number by which the file is known again. No positions. " +
         "Go to another screen and i in the logbook takes the recording up again; Esc leaves it without saving, and so does quitting.";

@@ -26,7 +26,8 @@ internal sealed class Importing(Session session)
         else
             Shell.Lay(new QuestionSheet(
                 session.Look, Shell, "Import which file?",
-                "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording nothing is kept but its pieces: no positions.", "",
+                "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording " +
+                    "nothing is kept but its pieces: no positions.", "",
                 typed => string.IsNullOrWhiteSpace(typed) ? "Type the path of a file." : FileToImport.Problem(FileToImport.Path(typed)),
                 typed => Read(FileToImport.Path(typed))));
     }

@@ -79,7 +79,8 @@ internal sealed class ReadingSheet : Sheet, IProgress<int>
     {
         Heading(brush, $"Reading {_name} …");
         int rows = Volatile.Read(ref _rows);
-        brush.Text(2, 3, _stop.IsCancellationRequested ? "Stopping …" : rows > 0 ? $"{rows:N0} rows so far" : "Nothing is added until all of it was read.", Tone.Dim);
+        brush.Text(2, 3, _stop.IsCancellationRequested ? "Stopping …" : rows > 0 ? $"{rows:N0} rows so far"
+            : "Nothing is added until all of it was read.", Tone.Dim);
     }
 
     protected override void Dispose(bool disposing)

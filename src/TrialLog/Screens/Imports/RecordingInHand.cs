@@ -23,7 +23,8 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     public RecordedOuting Recording { get; set; } = recording;
 
     /// <summary>Which piece is pointed at, from 0.</summary>
-    public int At { get; set; } = recording.Proposals.TakeWhile(piece => !piece.Kept).Count() is var first && first < recording.Proposals.Count ? first : 0;
+    public int At { get; set; } = recording.Proposals.TakeWhile(piece => !piece.Kept).Count() is var first
+        && first < recording.Proposals.Count ? first : 0;
 
     /// <summary>Lengths that were typed; null where the card's hold.</summary>
     public IReadOnlyList<Length>? Typed
@@ -59,13 +60,16 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
             if (kept == 0)
                 return "No piece counts. Keep or add one, or leave without saving.";
             if (Typed is { } typed && typed.Count != kept)
-                return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that {(kept == 1 ? "counts" : "count")}: which is it?";
+                return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that " +
+                    $"{(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.Count == 0)
-                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the length of each of the {Say.Count(kept, "piece")}: l";
+                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the " +
+                    $"length of each of the {Say.Count(kept, "piece")}: l";
             if (Recording.Questions is [var question, ..])
                 return question.CanBeConfirmed ? $"{question.Says} y: yes, right as shown" : question.Says;
             return _sameTime is [var other, ..] && !_beside
-                ? $"The log has an outing of that time, {FindOuting.NameOf(other)} with {Say.Count(other.Pieces.Count, "piece")}. y: this is another one"
+                ? $"The log has an outing of that time, {FindOuting.NameOf(other)} with {Say.Count(other.Pieces.Count, "piece")}. y: " +
+                    $"this is another one"
                 : null;
         }
     }

@@ -91,7 +91,8 @@ internal sealed class RecordingSheet : Sheet
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (_field is not null || !mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < _tableRow || at.Y >= Viewport.Height - BottomRows)
+        if (_field is not null || !mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < _tableRow
+            || at.Y >= Viewport.Height - BottomRows)
             return false;
         Point(_top + at.Y - _tableRow);
         return true;
@@ -100,8 +101,10 @@ internal sealed class RecordingSheet : Sheet
     protected override void Paint(Brush brush)
     {
         RecordedOuting recording = _hand.Recording;
-        Heading(brush, $"{recording.FileName} · {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm} · {RecordingTable.Clock(recording.Duration)}");
-        int plotRows = Math.Clamp(brush.Rows - HeadingRows - BottomRows - 1 - Math.Max(1, recording.Proposals.Count), 0, Math.Max(7, brush.Rows / 2));
+        Heading(brush, $"{recording.FileName} · {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm} · " +
+            $"{RecordingTable.Clock(recording.Duration)}");
+        int plotRows = Math.Clamp(brush.Rows - HeadingRows - BottomRows - 1 - Math.Max(1, recording.Proposals.Count), 0,
+            Math.Max(7, brush.Rows / 2));
         if (plotRows is >= 3 and < 7)
             plotRows = 7;
         if (plotRows > brush.Rows - HeadingRows - BottomRows - 3)
@@ -160,17 +163,20 @@ internal sealed class RecordingSheet : Sheet
         Changed();
     }
 
-    private void Undo() => OnPiece(() => _hand.Recording = _hand.Recording.Before ?? throw new InvalidValueException("There is nothing to undo."));
+    private void Undo() =>
+        OnPiece(() => _hand.Recording = _hand.Recording.Before ?? throw new InvalidValueException("There is nothing to undo."));
 
     private void ReadOtherwise() => OnPiece(_hand.ReadOtherwise);
 
-    private void DropOrKeep() => Correct(recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At));
+    private void DropOrKeep() =>
+        Correct(recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At));
 
     private void Nudge(LegEdge edge, int seconds) => OnPiece(() =>
         _hand.MoveEdge(edge, (edge == LegEdge.Start ? _hand.Here!.Start : _hand.Here!.End) + TimeSpan.FromSeconds(seconds)));
 
     private void AskSplit() => OnPiece(() => Ask(
-        "split at", $"Time since the start, between {RecordingTable.Clock(_hand.Here!.Start)} and {RecordingTable.Clock(_hand.Here.End)}.", "",
+        "split at", $"Time since the start, between {RecordingTable.Clock(_hand.Here!.Start)} and " +
+            $"{RecordingTable.Clock(_hand.Here.End)}.", "",
         text => TimesTyped.One(text), text => Correct(recording => recording.Split(_hand.At, TimesTyped.One(text)))));
 
     private void AskEdges() => OnPiece(() => Ask(
@@ -191,7 +197,8 @@ internal sealed class RecordingSheet : Sheet
     private void AskLengths() => Ask(
         "lengths", $"Of the {Say.Count(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
         string.Join(", ", _hand.Lengths.Select(length => length.Typed(_session.Unit))),
-        text => RecordingTable.Lengths(text, _session.Unit), text => _hand.Typed = RecordingTable.Lengths(text, _session.Unit), mayBeEmpty: true);
+        text => RecordingTable.Lengths(text, _session.Unit), text =>
+            _hand.Typed = RecordingTable.Lengths(text, _session.Unit), mayBeEmpty: true);
 
     private void AskEffort() => Ask("effort", "How hard it felt, 0 to 10; may stay empty.", $"{_hand.Effort}",
         text => Effort.Parse(text), text => _hand.Effort = text.Length == 0 ? null : Effort.Parse(text), mayBeEmpty: true);
@@ -205,7 +212,8 @@ internal sealed class RecordingSheet : Sheet
     private void AskPlace() => Ask("place", "As you call it; positions are never kept. May stay empty.", _hand.Place ?? "",
         text => NameRule.Checked(text, "place"), text => _hand.Place = text.Length == 0 ? null : text, mayBeEmpty: true);
 
-    private static Beaufort Wind(string text) => Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
+    private static Beaufort Wind(string text) =>
+        Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
 
     private void Ask(string label, string hint, string text, Action<string> read, Action<string> answered, bool mayBeEmpty = false)
     {
@@ -283,6 +291,7 @@ internal sealed class RecordingSheet : Sheet
         {
             _done();
             _session.Shell.Lift();
-            _session.Shell.Say($"Saved the outing of {saved.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u undoes it.", Tone.Best);
+            _session.Shell.Say(
+                $"Saved the outing of {saved.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u undoes it.", Tone.Best);
         });
 }

@@ -25,7 +25,8 @@ internal static class RecordingTable
     {
         PieceProposal proposal = hand.Recording.Proposals[piece];
         bool here = piece == hand.At;
-        string length = proposal.LeftOutBecause is { } reason ? $"✗ {reason}" : hand.LengthOf(piece) is { } known ? Say.Length(known, unit) : "?";
+        string length = proposal.LeftOutBecause is { } reason ? $"✗ {reason}" : hand.LengthOf(piece) is { } known
+            ? Say.Length(known, unit) : "?";
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)
             + brush.Cell(Clock(proposal.Start), TimeWidth) + brush.Cell(Clock(proposal.End), TimeWidth)
             + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Say.Clock(proposal.Time.Seconds), TimeWidth)
@@ -36,7 +37,8 @@ internal static class RecordingTable
 
     /// <summary>What was answered so far, in a line.</summary>
     public static string Answers(RecordingInHand hand) =>
-        $"effort {Or(hand.Effort)} · soreness {Or(hand.Soreness)} · wind {Or(hand.Wind)}{(hand.Place is { } place ? $" · {place}" : "")}{(hand.Typed is null ? "" : " · lengths as typed")}";
+        $"effort {Or(hand.Effort)} · soreness {Or(hand.Soreness)} · wind " +
+            $"{Or(hand.Wind)}{(hand.Place is { } place ? $" · {place}" : "")}{(hand.Typed is null ? "" : " · lengths as typed")}";
 
     /// <summary>Lengths apart by commas; null for none.</summary>
     /// <exception cref="InvalidValueException">One of them is not a length.</exception>
@@ -44,7 +46,8 @@ internal static class RecordingTable
         text.Length == 0 ? null : [.. text.Split(',').Select(one => Length.Parse(one, unit))];
 
     /// <summary>A time since the start, in whole seconds.</summary>
-    public static string Clock(TimeSpan time) => time.TotalSeconds < 1 ? "0:00" : PieceTime.FromSeconds(Math.Floor(time.TotalSeconds)).ToString();
+    public static string Clock(TimeSpan time) =>
+        time.TotalSeconds < 1 ? "0:00" : PieceTime.FromSeconds(Math.Floor(time.TotalSeconds)).ToString();
 
     private static string Or<T>(T? value)
         where T : struct => value?.ToString() ?? "–";

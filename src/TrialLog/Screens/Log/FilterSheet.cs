@@ -18,9 +18,16 @@ internal static class FilterSheet
         List<Hull> hulls = [.. session.State.Hulls];
         List<Paddle> paddles = [.. session.State.Paddles];
         var form = new Form(session.Look);
-        ChoiceField hull = form.Row("Hull", new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))], 1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
-        ChoiceField paddle = form.Row("Paddle", new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))], 1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
-        Field from = form.Row("First day", new Field(now.From is { } first ? $"{first:yyyy-MM-dd}" : "", Problem), "2026-05-03; may stay empty");
+        ChoiceField hull = form.Row(
+            "Hull",
+            new ChoiceField(session.Look, ["any", .. hulls.Select(known => Quoted.Visible(known.Name))],
+            1 + hulls.FindIndex(known => known.Id == now.HullId)), "← → to change");
+        ChoiceField paddle = form.Row(
+            "Paddle",
+            new ChoiceField(session.Look, ["any", .. paddles.Select(known => Quoted.Visible(known.Name))],
+            1 + paddles.FindIndex(known => known.Id == now.PaddleId)), "← → to change");
+        Field from = form.Row("First day", new Field(now.From is { } first ? $"{first:yyyy-MM-dd}" : "", Problem),
+            "2026-05-03; may stay empty");
         Field to = form.Row("Last day", new Field(now.To is { } last ? $"{last:yyyy-MM-dd}" : "", Problem), "may stay empty");
         return new FormSheet(session.Look, session.Shell, "Show which outings?", form,
             () => "The filter changes what you see here, not what the analyses use.",

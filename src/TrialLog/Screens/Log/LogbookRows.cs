@@ -12,7 +12,8 @@ using TrialLog.Screens.Paint;
 namespace TrialLog.Screens.Log;
 
 /// <summary>The logbook's lines for the list: only those in sight are ever written out.</summary>
-internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<LogbookRow> rows, IReadOnlySet<Guid> opened, IReadOnlyDictionary<Guid, string> hulls) : IListDataSource
+internal sealed class LogbookRows(Look look, LengthUnit unit,
+    IReadOnlyList<LogbookRow> rows, IReadOnlySet<Guid> opened, IReadOnlyDictionary<Guid, string> hulls) : IListDataSource
 {
     /// <summary>The widths of an outing's columns.</summary>
     private const int DateWidth = 12, HullWidth = 10, PiecesWidth = 12, LengthsWidth = 21, PaceWidth = 11;
@@ -48,7 +49,8 @@ internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<Logb
         IEnumerable<string?> said = line.Piece is { } piece
             ? [Say.Length(piece.Length, unit), $"{piece.Distance} {piece.Time} {piece.Notes} {piece.ExcludedBecause}"]
             : [
-                $"{line.Outing.Date:yyyy-MM-dd} {line.Outing.Date:d MMMM yyyy}", hulls.GetValueOrDefault(line.Outing.HullId), line.Outing.Label, line.Outing.Notes,
+                $"{line.Outing.Date:yyyy-MM-dd} {line.Outing.Date:d MMMM yyyy}", hulls.GetValueOrDefault(line.Outing.HullId),
+                    line.Outing.Label, line.Outing.Notes,
                 line.Outing.Place, line.Outing.Water, OutingSummary.Of(line.Outing, unit).Lengths,
                 .. opened.Contains(line.Outing.Id) ? [] : line.Outing.Pieces.Select(one => $"{one.Notes} {one.ExcludedBecause}"),
             ];
@@ -86,7 +88,8 @@ internal sealed class LogbookRows(Look look, LengthUnit unit, IReadOnlyList<Logb
 
     private (string Text, Tone Tone) OfPiece(Brush brush, Piece piece)
     {
-        string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(Say.Length(piece.Length, unit), 13) + brush.Cell(piece.Distance.ToString(), 10)
+        string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(Say.Length(piece.Length, unit), 13)
+            + brush.Cell(piece.Distance.ToString(), 10)
             + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Say.Pace(piece), 11);
         return piece.ExcludedBecause is { } reason
             ? (line + "✗ out: " + reason, Tone.Dim)

@@ -58,14 +58,17 @@ internal sealed class LogbookScreen : Screen, ISearched
     ];
 
     public override string Explanation =>
-        "Every outing in the log, with the lengths that were paddled and the pace of its fastest piece. Enter opens an outing to its pieces.\n\n" +
+        "Every outing in the log, with the lengths that were paddled and the pace of its fastest piece. Enter opens an " +
+            "outing to its pieces.\n\n" +
         "# Leaving a piece out\n" +
-        "A piece that went wrong, weed on the rudder or a stop for traffic, can be left out with a reason. It stays in the log and can count again; " +
+        "A piece that went wrong, weed on the rudder or a stop for traffic, can be left out with a reason. It stays in the log " +
+            "and can count again; " +
         "the analyses do not see it. Do not leave pieces out because they were slow: that is how wrong answers are made.\n\n" +
         "# Undo\n" +
         "Whatever was done to the log can be taken back, step by step, the newest first; y does it again.\n\n" +
         "# Import\n" +
-        "i takes a recording of a watch (GPX, TCX or FIT, also gzipped) or a CSV. Of a recording you see the pieces that were found before anything is saved.\n\n" +
+        "i takes a recording of a watch (GPX, TCX or FIT, also gzipped) or a CSV. Of a recording you see the pieces that were found " +
+            "before anything is saved.\n\n" +
         "# Filter and sort\n" +
         "A filter shows the outings in a hull, with a paddle, or between two days. It does not change what the analyses use.";
 
@@ -123,13 +126,15 @@ internal sealed class LogbookScreen : Screen, ISearched
 
     protected override void Paint(Brush brush)
     {
-        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.State.Outings.Count} outings: {SelectionText.Of(_selection, Session.State)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
+        string shown = _selection.IsNarrowed ? $"{_outings} of {Session.State.Outings.Count} outings: " +
+            $"{SelectionText.Of(_selection, Session.State)}" : _outings == 1 ? "1 outing" : $"{_outings} outings";
         brush.Runs(1, 0, (shown, _selection.IsNarrowed ? Tone.Now : Tone.Strong), ($"   {OrderNames[(int)_selection.Order]}", Tone.Dim));
         if (_rows is { Count: > 0 } && _list.SelectedItem is { } at)
             brush.TextTo(brush.Columns - 1, 0, $"line {at + 1} of {_rows.Count}", Tone.Dim);
         brush.Text(0, 1, LogbookRows.Headings(brush.Columns >= 100), Tone.Dim);
         if (_outings == 0)
-            brush.Text(2, 3, _selection.IsNarrowed ? "No outing is like that. f changes the filter." : "No outing yet. n types the first one.", Tone.Strong);
+            brush.Text(2, 3, _selection.IsNarrowed ? "No outing is like that. f changes the filter."
+                : "No outing yet. n types the first one.", Tone.Strong);
     }
 
     /// <inheritdoc/>
@@ -175,15 +180,20 @@ internal sealed class LogbookScreen : Screen, ISearched
         }
         else if (piece.ExcludedBecause is not null)
         {
-            Do(here.Outing, (workspace, outing) => CorrectOuting.Include(workspace, outing, piece.Order), $"Piece {piece.Order} counts again.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.Include(workspace, outing, piece.Order),
+                $"Piece {piece.Order} counts again.");
         }
         else
         {
             Session.Shell.Lay(new QuestionSheet(
                 Look, Session.Shell, $"Why does piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd} not count?",
-                "What went wrong, such as: weed on the rudder. Being slow is no reason. The piece stays in the log and can count again.", "",
-                text => string.IsNullOrWhiteSpace(text) ? "Say why, so that your coach and you know later." : text.Length > 400 ? "A reason has up to 400 characters." : null,
-                reason => Do(here.Outing, (workspace, outing) => CorrectOuting.Exclude(workspace, outing, piece.Order, reason), $"Piece {piece.Order} is left out.")));
+                "What went wrong, such as: weed on the rudder. Being slow is no reason. The piece stays in the log " +
+                    "and can count again.", "",
+                text => string.IsNullOrWhiteSpace(text) ? "Say why, so that your coach and you know later." : text.Length > 400
+                    ? "A reason has up to 400 characters." : null,
+                reason =>
+                    Do(here.Outing, (workspace, outing) => CorrectOuting.Exclude(workspace, outing, piece.Order, reason),
+                    $"Piece {piece.Order} is left out.")));
         }
     }
 
@@ -192,7 +202,8 @@ internal sealed class LogbookScreen : Screen, ISearched
         if (Here is not { } here)
             return;
         if (here.Piece is { } piece)
-            Do(here.Outing, (workspace, outing) => CorrectOuting.DeletePiece(workspace, outing, piece.Order), $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
+            Do(here.Outing, (workspace, outing) => CorrectOuting.DeletePiece(workspace, outing, piece.Order),
+                $"Deleted piece {piece.Order} of {here.Outing.Date:yyyy-MM-dd}.");
         else
             Do(here.Outing, CorrectOuting.Delete, $"Deleted the outing of {here.Outing.Date:yyyy-MM-dd}.");
     }

@@ -37,7 +37,8 @@ internal static class CardPicture
         for (int index = 0; index < card.Lengths.Count && row < top + rows - 1; index++)
         {
             Length length = card.Lengths[index];
-            int shaft = blind ? longestShaft : ShortestShaft + (int)Math.Round(length.InchesMoreThan(shortest) / spread * (longestShaft - ShortestShaft));
+            int shaft = blind ? longestShaft
+                : ShortestShaft + (int)Math.Round(length.InchesMoreThan(shortest) / spread * (longestShaft - ShortestShaft));
             int middle = large ? row + 1 : row;
             brush.Text(1, middle, $"{index + 1,2}", Tone.Dim);
             if (large)

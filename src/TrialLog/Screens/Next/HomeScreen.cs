@@ -37,9 +37,11 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         "The card says which lengths to paddle next. Set the paddle to each in turn, in the order shown; the paddles drawn beside " +
         "the lengths show which are longer, not true to scale. The order is A B B A, so that tiredness affects both lengths alike.\n\n" +
         "# When it is time to stop\n" +
-        "The length to race stands there large. o shows the order sheet, r notes that you race it from now on, c the card, should you want to test anyway.\n\n" +
+        "The length to race stands there large. o shows the order sheet, r notes that you race it from now on, c the card, should you " +
+            "want to test anyway.\n\n" +
         "# Best length, likely range\n" +
-        "The setting that costs you least on average, given all your pieces and what was known beforehand. Your true best length lies in the likely range 9 times in 10.\n\n" +
+        "The setting that costs you least on average, given all your pieces and what was known beforehand. Your true best length lies in " +
+            "the likely range 9 times in 10.\n\n" +
         "# Gain left\n" +
         "What more testing could win on average, if it found your true best length.\n\n" +
         "# Outings to go\n" +
@@ -86,7 +88,11 @@ internal sealed class HomeScreen(Session session) : Screen(session)
     {
         List<IReadOnlyList<(string Text, Tone Tone)>> below =
         [
-            .. text.FiguresIn(width - LabelColumns, analysis).Select(figure => (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim), (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
+            .. text.FiguresIn(width - LabelColumns, analysis)
+                .Select(
+                figure =>
+                (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim),
+                (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
         ];
         int wanted = below.Count + text.Beside.Sum(said => WordWrap.Lines(said, width).Count) + 1;
@@ -98,9 +104,11 @@ internal sealed class HomeScreen(Session session) : Screen(session)
             (picture, curve) = (Math.Min(fewest, end - top), false);
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
         if (curve)
-            brush.Picture(left, top, CurvePlot.Draw(analysis, Math.Min(96, brush.Columns - left - 1), picture, brush.Strokes, pieces: false));
+            brush.Picture(
+                left, top, CurvePlot.Draw(analysis, Math.Min(96, brush.Columns - left - 1), picture, brush.Strokes, pieces: false));
         if (text.ShowsCard)
-            CardPicture.Draw(brush, top, picture, Answer.CardHeading(analysis), analysis.Card, Session.Unit, left, Session.State.OpenCard?.Blind == true);
+            CardPicture.Draw(brush, top, picture, Answer.CardHeading(analysis), analysis.Card, Session.Unit, left,
+                Session.State.OpenCard?.Blind == true);
         else if (text.Large is { } large)
             PaintLarge(brush, top, picture, large, $"{(analysis.DiminishingReturns ? "to race" : "for now")} in {chosen.Hull.Name}");
 
@@ -137,7 +145,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         brush.Text(1, 0, Session.Found.Stopped ? "Stopped before there was an answer." : "Working it out from the log …", Tone.Dim);
         // Until there is an answer the card that is open stands; a search that had ended gave none.
         if (Session.State.OpenCard is { DiminishingReturns: false } open)
-            CardPicture.Draw(brush, 2, brush.Rows - 2, $"The card of {Say.DayInWords(Session.Workspace.DayOf(open.GivenAt))}", open.Card, chosen.Paddler.Unit, brush.Columns, open.Blind);
+            CardPicture.Draw(brush, 2, brush.Rows - 2, $"The card of {Say.DayInWords(Session.Workspace.DayOf(open.GivenAt))}", open.Card,
+                chosen.Paddler.Unit, brush.Columns, open.Blind);
     }
 
     private IEnumerable<KeyHint> OfAnswer(Analysis analysis)
@@ -153,7 +162,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         if (analysis.Standing == Standing.Sore)
             yield return new KeyHint('z', "it no longer hurts", () => Bodies.BodySheets.ClearSoreness(Session));
         yield return new KeyHint('w', "why", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why", HomeText.Why(analysis))));
-        yield return new KeyHint('v', "in words", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, Session.Whose(), HomeText.InWords(analysis))));
+        yield return new KeyHint(
+            'v', "in words", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, Session.Whose(), HomeText.InWords(analysis))));
     }
 
     private void ShowCard(Analysis analysis)

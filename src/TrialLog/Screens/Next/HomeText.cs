@@ -16,7 +16,8 @@ namespace TrialLog.Screens.Next;
 /// <param name="ShowsCard">Whether the card is on the screen; else it is behind a key.</param>
 /// <param name="Large">The length to race, to be read from the beach; null while there is none.</param>
 internal sealed record HomeText(
-    string Headline, Tone Look, IReadOnlyList<string> Own, IReadOnlyList<string> Beside, IReadOnlyList<(string Label, string Value)> Figures, bool ShowsCard, string? Large)
+    string Headline, Tone Look, IReadOnlyList<string> Own, IReadOnlyList<string> Beside,
+        IReadOnlyList<(string Label, string Value)> Figures, bool ShowsCard, string? Large)
 {
     /// <summary>The text for an answer.</summary>
     public static HomeText Of(Analysis analysis)

@@ -40,8 +40,12 @@ internal sealed class ShellWindow : Runnable, IShell
         SetScheme(session.Look.Palette.Scheme());
         _screens = ScreenList.Of(session);
         _firstRun = new FirstRun.FirstRunScreen(session);
-        _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose, index => Open((Place)index)) { Y = 0 };
-        _messageLine = new MessageLine(session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim)) { Y = Pos.AnchorEnd(2) };
+        _header = new Header(session.Look, () => Welcoming ? [] : _screens, () => _up, session.Whose,
+            index => Open((Place)index))
+        { Y = 0 };
+        _messageLine = new MessageLine(
+            session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim))
+        { Y = Pos.AnchorEnd(2) };
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         _finder = new Finder(session.Look) { Y = Pos.AnchorEnd(2) };
         _finder.Closed += () =>
@@ -205,7 +209,8 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private bool TypingNow => _finder.Visible || (_sheet?.Typing ?? _up?.Typing ?? false);
 
-    private string Waiting() => _session.Queue.IsAwaited ? "The logbook is busy: another program is writing. Your change waits its turn …" : _session.Found.Working;
+    private string Waiting() => _session.Queue.IsAwaited ? "The logbook is busy: another program is writing. Your change waits its turn …"
+        : _session.Found.Working;
 
     private static Place? PlaceOf(Key key)
     {
@@ -266,12 +271,14 @@ internal sealed class ShellWindow : Runnable, IShell
         List<KeyHint> actions =
         [
             .. _up!.Keys.Where(hint => hint.What.Length > 0),
-            .. Welcoming ? [] : _screens.Select((screen, index) => new KeyHint(Key.Empty, $"{index + 1}", "go to " + screen.Names.Wide, () => Open((Place)index))),
+            .. Welcoming ? [] : _screens.Select(
+                (screen, index) => new KeyHint(Key.Empty, $"{index + 1}", "go to " + screen.Names.Wide, () => Open((Place)index))),
             .. _up is ISearched ? [new KeyHint(Key.Empty, "/", "find on this screen", Find)] : Array.Empty<KeyHint>(),
             new(Key.F1, "F1", "help on this screen", Explain),
             new(Key.Empty, TypingNow ? "Ctrl+Q" : "q", "quit", Quit),
         ];
-        Lay(new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0, index => actions[index].Do()));
+        Lay(new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0,
+            index => actions[index].Do()));
     }
 
     private void Show(Screen screen)

@@ -77,7 +77,8 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     protected override void Paint(Brush brush)
     {
         bool wide = brush.Columns >= 100;
-        brush.Text(1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}{"this week",-DoWidth}{"now → best",-BestWidth}{(wide ? $"{"likely",-LikelyWidth}" : "")}{"to win",-WinWidth}{"last",-LastWidth}{(wide ? "warnings" : "!")}", Tone.Dim);
+        brush.Text(
+            1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}{"this week",-DoWidth}{"now → best",-BestWidth}{(wide ? $"{"likely",-LikelyWidth}" : "")}{"to win",-WinWidth}{"last",-LastWidth}{(wide ? "warnings" : "!")}", Tone.Dim);
         int room = Math.Max(1, brush.Rows - 1);
         _top = Math.Clamp(_top, Math.Max(0, _at - room + 1), Math.Max(0, _at));
         for (int index = _top; index < Math.Min(_lines.Count, _top + room); index++)
@@ -88,7 +89,8 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (mouse.Position is not { } at || at.Y < 1 || _top + at.Y - 1 >= _lines.Count || !(mouse.IsSingleClicked || mouse.IsDoubleClicked))
+        if (mouse.Position is not { } at || at.Y < 1 || _top + at.Y - 1 >= _lines.Count
+            || !(mouse.IsSingleClicked || mouse.IsDoubleClicked))
             return false;
         _at = _top + at.Y - 1;
         SetNeedsDraw();
@@ -113,14 +115,16 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
             + brush.Cell(SquadWords.ToWin(line), WinWidth - 1) + " "
             + brush.Cell(SquadWords.Last(line, Session.Today), LastWidth - 1) + " "
             + (wide ? SquadWords.Warnings(line) : analysis.Checks.Count > 0 && !line.IsSore ? "!" : "");
-        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.IsSore ? Tone.Caution : line.IsFinished ? Tone.Best : Tone.Plain);
+        brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.IsSore ? Tone.Caution : line.IsFinished ? Tone.Best
+            : Tone.Plain);
     }
 
     /// <inheritdoc/>
     public bool Find(string text, bool next)
     {
         int line = Searching.Line(_lines.Count, _at, text, next, at =>
-            $"{_lines[at].Paddler.Name} {_lines[at].Hull?.Name} {_lines[at].Paddle?.Name} {SquadWords.StandingAndThisWeek(_lines[at])} {SquadWords.Warnings(_lines[at])}");
+            $"{_lines[at].Paddler.Name} {_lines[at].Hull?.Name} {_lines[at].Paddle?.Name} {SquadWords.StandingAndThisWeek(_lines[at])} " +
+                $"{SquadWords.Warnings(_lines[at])}");
         if (line < 0)
             return false;
         _at = line;
@@ -131,8 +135,10 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     private void Words()
     {
         IEnumerable<string> said = _lines.Select(line =>
-            $"{line.Paddler.Name}{(line.Hull is { } hull ? $" in {hull.Name}" : "")}: {SquadWords.StandingAndThisWeek(line)}. Usual to best length {SquadWords.NowToBest(line)}, "
-            + $"likely {SquadWords.Likely(line)}; to win {SquadWords.ToWin(line)}; last outing {SquadWords.Last(line, Session.Today)}. {SquadWords.Warnings(line)}");
+            $"{line.Paddler.Name}{(line.Hull is { } hull ? $" in {hull.Name}" : "")}: {SquadWords.StandingAndThisWeek(line)}. Usual to " +
+                $"best length {SquadWords.NowToBest(line)}, "
+            + $"likely {SquadWords.Likely(line)}; to win {SquadWords.ToWin(line)}; last outing {SquadWords.Last(line, Session.Today)}. "
+            + $"{SquadWords.Warnings(line)}");
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, "The squad in words", SquadWords.Order + "\n\n" + string.Join("\n\n", said)));
     }
 
@@ -155,7 +161,8 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     {
         if (_at >= _lines.Count || _lines[_at].Analysis is not { } analysis)
             return;
-        string text = analysis.Checks.Count == 0 ? Warnings.None : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
+        string text = analysis.Checks.Count == 0 ? Warnings.None
+            : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
         Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(analysis.Paddler.Name)}: the experiment itself", text));
     }
 }

@@ -21,20 +21,25 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
         {
             IReadOnlyList<Outing> theirs = [.. outings[paddler.Id]];
             Chosen? chosen = UsualChoice.Of(workspace, paddler, theirs);
-            return new SquadPaddler(paddler, chosen, theirs, [.. clearances[paddler.Id]], chosen is null ? null : workspace.Question(chosen, theirs));
+            return new SquadPaddler(paddler, chosen, theirs, [.. clearances[paddler.Id]],
+                chosen is null ? null : workspace.Question(chosen, theirs));
         })]);
     }
 
-    /// <summary>The rows: by name until every analysis is there, so that they do not jump about under the reader's eye; then worst first.</summary>
+    /// <summary>
+    /// The rows: by name until every analysis is there, so that they do not jump about under the reader's eye; then worst first.
+    /// </summary>
     /// <param name="analysisOf">What was found; null where it is being worked out.</param>
     /// <param name="today">The day.</param>
     public IReadOnlyList<SquadRow> Rows(Func<Chosen, Analysis?> analysisOf, DateOnly today)
     {
         List<SquadRow> rows = [.. Paddlers.Select(one => SquadRow.Of(
-            one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle, one.Chosen is { } chosen ? analysisOf(chosen) : null, one.Outings.ToList(), one.Clearances, today))];
+            one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle, one.Chosen is { } chosen ? analysisOf(chosen) : null, one.Outings.ToList(),
+                one.Clearances, today))];
         return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
 }
 
 /// <summary>A paddler of the squad: what they usually paddle, and what an analysis of it looks at; null while nobody has said.</summary>
-internal sealed record SquadPaddler(Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, IReadOnlyList<SorenessClearance> Clearances, AnalysisInput? Input);
+internal sealed record SquadPaddler(
+    Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, IReadOnlyList<SorenessClearance> Clearances, AnalysisInput? Input);

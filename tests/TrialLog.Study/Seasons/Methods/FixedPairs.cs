@@ -40,7 +40,8 @@ internal sealed class FixedPairs(World world) : ISearchMethod
             double away = rows[row].Piece.Length.InchesMoreThan(SimulatedPaddler.Start);
             return column == levels ? away : column == levels + 1 ? away * away : column == rows[row].Outing % levels ? 1 : 0;
         });
-        Vector<double> fitted = design.QR().Solve(Vector<double>.Build.Dense(rows.Count, row => 100 * Math.Log(rows[row].Piece.MetresPerSecond)));
+        Vector<double> fitted = design.QR()
+            .Solve(Vector<double>.Build.Dense(rows.Count, row => 100 * Math.Log(rows[row].Piece.MetresPerSecond)));
         _top = Parabola.Top(Vector<double>.Build.Dense([0, fitted[levels], fitted[levels + 1]]), Farthest) ?? _top;
     }
 

@@ -36,10 +36,13 @@ internal sealed class KnownCurve(World world, SimulatedPaddler paddler) : ISearc
             return;
         }
 
-        double a = outing.Pieces[0].Length.InchesMoreThan(SimulatedPaddler.Start), b = outing.Pieces[1].Length.InchesMoreThan(SimulatedPaddler.Start);
+        double a = outing.Pieces[0].Length.InchesMoreThan(SimulatedPaddler.Start),
+            b = outing.Pieces[1].Length.InchesMoreThan(SimulatedPaddler.Start);
         double contrast = 0;
         for (int i = 0; i < outing.Pieces.Count; i++)
-            contrast += (i % 4 is 0 or 3 ? 1 : -1) * (100 * Math.Log(outing.Pieces[i].MetresPerSecond) - world.EffortPerPoint * (outing.Pieces[i].Effort!.Value.Points - 6)) / (outing.Pieces.Count / 2.0);
+            contrast += (i % 4 is 0 or 3 ? 1 : -1) * (
+                100 * Math.Log(outing.Pieces[i].MetresPerSecond) - world.EffortPerPoint * (outing.Pieces[i].Effort!.Value.Points - 6)) / (
+                outing.Pieces.Count / 2.0);
         // contrast = −c (a² − b²) + 2 c (a − b) θ + noise
         double slope = 2 * paddler.Curvature * (a - b), spread = world.PieceSpread * Math.Sqrt(4.0 / outing.Pieces.Count);
         Take(slope, contrast + paddler.Curvature * (a * a - b * b), spread * spread);
@@ -53,7 +56,8 @@ internal sealed class KnownCurve(World world, SimulatedPaddler paddler) : ISearc
             mean += (100 * Math.Log(piece.MetresPerSecond / 3) - world.FadePerPiece * (piece.Order - 1)) / outing.Pieces.Count;
         // y = −c x² + 2 c θ x − c θ² + noise, linearised at the present mean
         double c = paddler.Curvature, slope = 2 * c * (x - _mean);
-        Take(slope, mean - world.TrendPerWeek * (_outings - 1) + c * x * x - c * _mean * _mean, world.OutingSpread * world.OutingSpread + world.PieceSpread * world.PieceSpread / outing.Pieces.Count);
+        Take(slope, mean - world.TrendPerWeek * (_outings - 1) + c * x * x - c * _mean * _mean,
+            world.OutingSpread * world.OutingSpread + world.PieceSpread * world.PieceSpread / outing.Pieces.Count);
     }
 
     private void Take(double slope, double seen, double variance)

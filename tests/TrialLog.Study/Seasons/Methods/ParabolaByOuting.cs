@@ -19,7 +19,9 @@ internal sealed class ParabolaByOuting(World world) : ISearchMethod
 
     public void Learn(Outing outing)
     {
-        _outings.Add((outing.Pieces[0].Length.InchesMoreThan(SimulatedPaddler.Start), outing.Pieces.Average(piece => 100 * Math.Log(piece.MetresPerSecond))));
+        _outings.Add(
+            (outing.Pieces[0].Length.InchesMoreThan(SimulatedPaddler.Start),
+            outing.Pieces.Average(piece => 100 * Math.Log(piece.MetresPerSecond))));
         if (_outings.Count >= First.Length)
             _top = Parabola.Top(_outings, Farthest) ?? _top;
     }

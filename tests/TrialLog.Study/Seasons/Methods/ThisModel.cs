@@ -12,8 +12,8 @@ using TrialLog.Tuning.Planning;
 namespace TrialLog.Study.Seasons.Methods;
 
 /// <summary>
-/// The product's own model, stopping rule and planner, as an analysis uses them. Whoever is told to stop tests on all the same, with the card that
-/// tells most.
+/// The product's own model, stopping rule and planner, as an analysis uses them. Whoever is told to stop tests on all the same, with the
+/// card that tells most.
 /// </summary>
 internal sealed class ThisModel : ISearchMethod
 {
@@ -72,7 +72,15 @@ internal sealed class ThisModel : ISearchMethod
         return new(says.Best.Length.Inches, says.Best.LikelyLow.Inches, says.Best.LikelyHigh.Inches, new(
             says.Standing, says.ProbabilityWorthwhileLeft, says.Best.WithinQuarterInch, says.GainLeftPercent, toGo, _planned.Spread,
             carries && _world.HullSpread > 0 ? Range(Input() with { Hull = Other, Hulls = [Canoe, Other] }) : null,
-            carries && _world.DurationSpread > 0 ? Range(Input() with { Paddler = _paddler with { Goal = new() { HullId = Canoe.Id, Time = PieceTime.FromSeconds(SimulatedPaddler.GoalSeconds) } } }) : null));
+            carries && _world.DurationSpread > 0
+                ? Range(
+                Input()
+                with
+                {
+                    Paddler = _paddler
+                with
+                    { Goal = new() { HullId = Canoe.Id, Time = PieceTime.FromSeconds(SimulatedPaddler.GoalSeconds) } }
+                }) : null));
     }
 
     private static (double Low, double High) Range(AnalysisInput input)
@@ -94,7 +102,11 @@ internal sealed class ThisModel : ISearchMethod
         HullId = Canoe.Id,
         PaddleId = _paddle.Id,
         GivenAt = new DateTimeOffset(2026, 1, 1, 0, 0, 0, TimeSpan.Zero).AddDays(7 * _outings.Count),
-        Card = new() { Lengths = _planned.Lengths, Distance = _planned.Form.Distance, Effort = Effort.FromPoints(6), Rest = PieceTime.FromSeconds(180) },
+        Card = new()
+        {
+            Lengths = _planned.Lengths, Distance = _planned.Form.Distance, Effort = Effort.FromPoints(6),
+            Rest = PieceTime.FromSeconds(180)
+        },
         Best = says.Best.Length,
         LikelyLow = says.Best.LikelyLow,
         LikelyHigh = says.Best.LikelyHigh,

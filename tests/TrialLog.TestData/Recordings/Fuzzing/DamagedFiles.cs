@@ -29,7 +29,8 @@ internal static class DamagedFiles
     private static readonly string[] Oddities =
     [
         "NaN", "-Infinity", "1e308", "-1e-320", "", "180", "-180.0000001", "90", "-90", "0", "9999-12-31T23:59:59Z", "0001-01-01T00:00:00Z",
-        "2026-02-30T00:00:00Z", "2026-05-01T00:00:60+14:59", "<trkpt>", "</trkpt>", "<Lap StartTime=\"x\">", "<![CDATA[", "]]>", "<!--", "&amp;", "&x;", "<!DOCTYPE gpx>",
+        "2026-02-30T00:00:00Z", "2026-05-01T00:00:60+14:59", "<trkpt>", "</trkpt>", "<Lap StartTime=\"x\">", "<![CDATA[", "]]>", "<!--",
+            "&amp;", "&x;", "<!DOCTYPE gpx>",
         "\0", "\uFFFF", "12:00", "-5", "2147483648", "255", "é",
     ];
 
@@ -152,7 +153,8 @@ internal static class DamagedFiles
     {
         int start = file.AsSpan(random.Next(file.Length)).IndexOfAny((byte)'>', (byte)'"') + 1;
         int end = start > 0 ? file.AsSpan(start).IndexOfAny((byte)'<', (byte)'"') : -1;
-        return end < 0 ? file : [.. file[..start], .. Encoding.UTF8.GetBytes(Oddities[random.Next(Oddities.Length)]), .. file[(start + end)..]];
+        return end < 0 ? file
+            : [.. file[..start], .. Encoding.UTF8.GetBytes(Oddities[random.Next(Oddities.Length)]), .. file[(start + end)..]];
     }
 
     private static byte[] WithChecksums(byte[] file)

@@ -61,9 +61,12 @@ internal static class CardStudy
     /// <summary>Prints the table.</summary>
     public static void Run(TextWriter output, int outings, int seed, string? only = null)
     {
-        output.WriteLine("| outings by a card | pieces missed | edges within 5 s | speed error, sd | ± stated holds at 90 % | asked | asked though right | wrong but plausible |");
+        output.WriteLine("| outings by a card | pieces missed | edges within 5 s | speed error, sd | ± stated holds at 90 % | asked | " +
+            "asked though right | wrong but plausible |");
         output.WriteLine("|---|---|---|---|---|---|---|---|");
-        foreach ((string name, Func<Random, (OutingPlan, CardFor)> draw) in Rows.Where(row => only is null || row.Name.Contains(only, StringComparison.Ordinal)))
+        foreach (
+            (string name, Func<Random, (OutingPlan, CardFor)> draw) in Rows.Where(
+            row => only is null || row.Name.Contains(only, StringComparison.Ordinal)))
             output.WriteLine(Row(name, [.. Enumerable.Range(seed, outings).Select(i => Score(draw, i))]));
     }
 
@@ -73,7 +76,8 @@ internal static class CardStudy
     {
         (OutingPlan plan, CardFor card) = draw(new Random(seed));
         SimulatedOuting outing = Simulator.Run(plan, seed);
-        RecordedOuting read = RecordingReader.Read(new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset, laps: outing.Laps)), "simulated.fit");
+        RecordedOuting read = RecordingReader.Read(
+            new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset, laps: outing.Laps)), "simulated.fit");
         read = read.For(new PieceCard(card.Pieces, card.Metres is double metres ? Distance.FromMetres(metres) : null));
         bool asked = read.Questions.Count > 0;
         // The recording counts from its first position, which a dropout can have taken or a wild time put too early.
@@ -95,7 +99,8 @@ internal static class CardStudy
                 output.WriteLine($"seed {i}: {read.Shape}, {string.Join(" ", read.Questions.Select(q => q.Says))}");
                 output.WriteLine($"  paddled {string.Join(", ", outing.Pieces.Select(p => $"{p.Start - lead:0}-{p.End - lead:0}"))}");
                 foreach (PieceReading reading in read.Readings)
-                    output.WriteLine($"  {reading.Shape} {string.Join(", ", reading.Proposals.Select(p => $"{p.Start.TotalSeconds:0}-{p.End.TotalSeconds:0} {p.Distance.Metres:0} m {p.MetresPerSecond:0.00}{(p.Kept ? "" : " ✗")}"))} {reading.Against}");
+                    output.WriteLine(
+                        $"  {reading.Shape} {string.Join(", ", reading.Proposals.Select(p => $"{p.Start.TotalSeconds:0}-{p.End.TotalSeconds:0} {p.Distance.Metres:0} m {p.MetresPerSecond:0.00}{(p.Kept ? "" : " ✗")}"))} {reading.Against}");
             });
         }
     }
@@ -126,7 +131,8 @@ internal static class CardStudy
     private static bool IsSame(TruePiece piece, PieceProposal found, double lead)
     {
         double start = lead + found.Start.TotalSeconds, end = lead + found.End.TotalSeconds;
-        double shared = Math.Min(end, piece.End) - Math.Max(start, piece.Start), covered = Math.Max(end, piece.End) - Math.Min(start, piece.Start);
+        double shared = Math.Min(end, piece.End) - Math.Max(start, piece.Start),
+            covered = Math.Max(end, piece.End) - Math.Min(start, piece.Start);
         return shared >= SamePiece * covered && (found.Legs.Count > 1) == piece.RoundTrip;
     }
 
@@ -137,19 +143,27 @@ internal static class CardStudy
         (double Error, double Stated)[] speeds = [.. scores.SelectMany(s => s.Speeds)];
         double Share(int part, int of) => 100.0 * part / Math.Max(1, of);
         return string.Create(CultureInfo.InvariantCulture,
-            $"| {name} | {Share(scores.Sum(s => s.Missed), pieces):0.0} % | {Share(edges.Count(e => Math.Abs(e) <= 5), edges.Length):0.0} % | {Math.Sqrt(speeds.Sum(s => s.Error * s.Error) / Math.Max(1, speeds.Length)):0.00} % | {Share(speeds.Count(s => Math.Abs(s.Error) <= 1.6449 * s.Stated), speeds.Length):0.0} % | {Share(scores.Count(s => s.Asked), scores.Count):0.0} % | {Share(scores.Count(s => s.Asked && s.Right), scores.Count):0.0} % | {Share(scores.Count(s => s.WrongButPlausible), scores.Count):0.0} % |");
+            $"| {name} | {Share(scores.Sum(s => s.Missed), pieces):0.0} % | " +
+                $"{Share(edges.Count(e => Math.Abs(e) <= 5), edges.Length):0.0} % | " +
+                $"{Math.Sqrt(speeds.Sum(s => s.Error * s.Error) / Math.Max(1, speeds.Length)):0.00} % | " +
+                $"{Share(speeds.Count(s => Math.Abs(s.Error) <= 1.6449 * s.Stated), speeds.Length):0.0} % | " +
+                $"{Share(scores.Count(s => s.Asked), scores.Count):0.0} % | " +
+                $"{Share(scores.Count(s => s.Asked && s.Right), scores.Count):0.0} % | " +
+                $"{Share(scores.Count(s => s.WrongButPlausible), scores.Count):0.0} % |");
     }
 
     private static double Short(Random random) => 400 + 350 * random.NextDouble();
 
     private static (OutingPlan Plan, CardFor Card) ByCard(
-        Random random, OutingShape shape, double metres, bool shortRests = false, bool laps = false, bool noise = true, bool onlyCount = false)
+        Random random, OutingShape shape, double metres, bool shortRests = false, bool laps = false, bool noise = true,
+            bool onlyCount = false)
     {
         OutingPlan plan = OutingPlan.OfCard(random, shape, metres, shortRests ? (15, 45) : (90, 240), laps, noise);
         return (plan, new CardFor(plan.Speeds.Count, onlyCount ? null : metres));
     }
 
-    private static (OutingPlan Plan, CardFor Card) Led((OutingPlan Plan, CardFor Card) outing) => (outing.Plan with { Programmed = true }, outing.Card);
+    private static (OutingPlan Plan, CardFor Card) Led((OutingPlan Plan, CardFor Card) outing) =>
+        (outing.Plan with { Programmed = true }, outing.Card);
 
     // Not what the card says is paddled.
     private static (OutingPlan Plan, CardFor Card) Other(Random random, double metres = 1000, int fewer = 0)

@@ -112,7 +112,8 @@ internal sealed record OutingPlan
     /// A plan as on a card: four or six pieces between marks, of that many metres each, with slow noise: first-order Gauss-Markov of 1.5 to
     /// 4 m over 30 to 120 s beside white noise. Half the watches record heart rate and stroke rate.
     /// </summary>
-    public static OutingPlan OfCard(Random random, OutingShape shape, double metres, (double From, double To) rest, bool laps, bool noise = true)
+    public static OutingPlan OfCard(
+        Random random, OutingShape shape, double metres, (double From, double To) rest, bool laps, bool noise = true)
     {
         double speed = 2.6 + 1.2 * random.NextDouble(), longitude = -180 + 360 * random.NextDouble();
         return new OutingPlan

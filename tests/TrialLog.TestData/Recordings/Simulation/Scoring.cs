@@ -12,9 +12,11 @@ namespace TrialLog.TestData.Recordings.Simulation;
 /// <param name="EdgeErrors">Found less true time of every start and end, seconds; empty if the number is wrong.</param>
 /// <param name="SpeedErrors">Found less true speed of every piece in percent; empty if the number is wrong.</param>
 /// <param name="CurrentErrors">Found less true current along the course, m/s, of every round trip.</param>
-/// <param name="WatchErrors">The speed error in percent of one who knows the legs exactly and takes the watch's word for where they began and ended.</param>
+/// <param name="WatchErrors">The speed error in percent of one who knows the legs exactly and takes the watch's word for where they began
+/// and ended.</param>
 internal sealed record OutingScore(
-    int True, int Found, IReadOnlyList<double> EdgeErrors, IReadOnlyList<double> SpeedErrors, IReadOnlyList<double> CurrentErrors, IReadOnlyList<double> WatchErrors);
+    int True, int Found,
+        IReadOnlyList<double> EdgeErrors, IReadOnlyList<double> SpeedErrors, IReadOnlyList<double> CurrentErrors, IReadOnlyList<double> WatchErrors);
 
 /// <summary>Scores found pieces against true ones.</summary>
 internal static class Scoring
@@ -60,7 +62,8 @@ internal static class Scoring
         double sum = piece.Legs.Average(leg =>
         {
             int from = (int)leg.Start + 2, to = (int)leg.End - 3;
-            return ((Mean(outing.Noisy, to) - Mean(outing.Noisy, from)).Norm - (Mean(outing.True, to) - Mean(outing.True, from)).Norm) / (to - from);
+            return ((Mean(outing.Noisy, to) - Mean(outing.Noisy, from)).Norm - (Mean(outing.True, to) - Mean(outing.True, from)).Norm) / (
+                to - from);
         });
         return 100 * sum / piece.Speed;
     }

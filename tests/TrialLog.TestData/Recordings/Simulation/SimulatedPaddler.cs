@@ -103,7 +103,8 @@ internal sealed class SimulatedPaddler
     {
         heartRate += (beats - heartRate) / 40;
         double angle = double.DegreesToRadians(course), flow = double.DegreesToRadians(plan.Course);
-        double north = speed * Math.Cos(angle) + plan.Current * Math.Cos(flow), east = speed * Math.Sin(angle) + plan.Current * Math.Sin(flow);
+        double north = speed * Math.Cos(angle) + plan.Current * Math.Cos(flow),
+            east = speed * Math.Sin(angle) + plan.Current * Math.Sin(flow);
         north += drift.Along * Math.Cos(flow) - drift.Across * Math.Sin(flow);
         east += drift.Along * Math.Sin(flow) + drift.Across * Math.Cos(flow);
         (latitude, longitude) = Water.Moved(latitude, longitude, north, east);

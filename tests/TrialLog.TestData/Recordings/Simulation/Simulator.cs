@@ -34,7 +34,10 @@ internal static class Simulator
             }
 
             double current = plan.Shape == OutingShape.RoundTrips ? 0 : home ? -plan.Current : plan.Current;
-            pieces.Add(new TruePiece(from, paddler.Now, legs.Average(l => l.Speed), [.. legs.Select(l => (l.Start, l.End))]) { OverGround = legs.Average(l => l.Speed) + current });
+            pieces.Add(
+                new TruePiece(from, paddler.Now, legs.Average(l => l.Speed),
+                [.. legs.Select(l => (l.Start, l.End))])
+                { OverGround = legs.Average(l => l.Speed) + current });
             presses.AddRange([from, pieces[^1].End]);
             Between(plan, paddler, speed, random);
         }

@@ -37,7 +37,8 @@ internal static class Watch
         {
             double north = faults.White * Noise.Normal(random) + wanders[0].Next() + wanders[2].Next();
             double east = faults.White * Noise.Normal(random) + wanders[1].Next() + wanders[3].Next();
-            (double latitude, double longitude) = Water.Moved(point.Latitude, point.Longitude, faults.NoiseFactor * north, faults.NoiseFactor * east);
+            (double latitude, double longitude) = Water.Moved(
+                point.Latitude, point.Longitude, faults.NoiseFactor * north, faults.NoiseFactor * east);
             noisy.Add(point with { Latitude = latitude, Longitude = longitude });
         }
 
@@ -72,7 +73,8 @@ internal static class Watch
         for (int i = at; i <= at + random.Next(2); i++)
         {
             double angle = 2 * Math.PI * random.NextDouble(), far = 60 + 500 * random.NextDouble();
-            (double latitude, double longitude) = Water.Moved(points[i].Latitude, points[i].Longitude, far * Math.Cos(angle), far * Math.Sin(angle));
+            (double latitude, double longitude) = Water.Moved(
+                points[i].Latitude, points[i].Longitude, far * Math.Cos(angle), far * Math.Sin(angle));
             points[i] = points[i] with { Latitude = latitude, Longitude = longitude };
         }
     }

@@ -27,7 +27,9 @@ internal sealed record WatchFaults
     /// <summary>Longest dropout in seconds.</summary>
     public int LongestDropout { get; init; } = 40;
 
-    /// <summary>Positions that jump away for a second or two, duplicate and backward times: of each so many an outing, on average.</summary>
+    /// <summary>
+    /// Positions that jump away for a second or two, duplicate and backward times: of each so many an outing, on average.
+    /// </summary>
     public double Glitches { get; init; } = 2;
 
     /// <summary>Seconds between points: at random from 2 up to this many if it is more than 1.</summary>

@@ -32,7 +32,8 @@ internal sealed class FitWriter
     /// <param name="laps">Laps of a workout, instead of presses; null for none.</param>
     /// <param name="steps">The workout's steps, name and intensity; null where the file does not carry them.</param>
     public static byte[] Activity(
-        IReadOnlyList<RecordedPoint> points, IReadOnlyList<double> presses, TimeSpan? offset, bool bigEndian = false, bool compressed = false,
+        IReadOnlyList<RecordedPoint> points, IReadOnlyList<double> presses, TimeSpan? offset, bool bigEndian = false,
+            bool compressed = false,
         IReadOnlyList<WrittenLap>? laps = null, IReadOnlyList<(string Name, int Intensity)>? steps = null)
     {
         var writer = new FitWriter(bigEndian);
@@ -68,7 +69,9 @@ internal sealed class FitWriter
         {
             writer.Define(6, 19, [(253, 4, 0x86), (2, 4, 0x86), (7, 4, 0x86), (24, 1, 0x00), (23, 1, 0x00), (71, 2, 0x84)]);
             foreach (WrittenLap lap in laps)
-                writer.Message(6, [(long)(lap.End - Epoch), (long)(lap.Start - Epoch), (long)((lap.End - lap.Start) * 1000), lap.Trigger, lap.Intensity, lap.Step], [4, 4, 4, 1, 1, 2]);
+                writer.Message(
+                    6, [(long)(lap.End - Epoch), (long)(lap.Start - Epoch), (long)((lap.End - lap.Start) * 1000), lap.Trigger,
+                    lap.Intensity, lap.Step], [4, 4, 4, 1, 1, 2]);
         }
 
         writer.Define(3, 19, [(253, 4, 0x86), (2, 4, 0x86), (7, 4, 0x86), (24, 1, 0x00)]);
@@ -90,7 +93,8 @@ internal sealed class FitWriter
     }
 
     /// <summary>Writes a definition message.</summary>
-    public void Define(int local, int message, (byte Number, byte Size, byte Type)[] fields, (byte Number, byte Size, byte Index)[]? developer = null)
+    public void Define(int local, int message, (byte Number, byte Size, byte Type)[] fields,
+        (byte Number, byte Size, byte Index)[]? developer = null)
     {
         data.Add((byte)(0x40 | (developer is null ? 0 : 0x20) | local));
         data.Add(0);
@@ -162,7 +166,8 @@ internal sealed class FitWriter
             data.Add((byte)(value >> (8 * (bigEndian ? size - 1 - i : i))));
     }
 
-    private static long Semicircles(double degrees) => double.IsNaN(degrees) ? int.MaxValue : (long)Math.Round(degrees * (2147483648.0 / 180));
+    private static long Semicircles(double degrees) =>
+        double.IsNaN(degrees) ? int.MaxValue : (long)Math.Round(degrees * (2147483648.0 / 180));
 
     private static long Byte(double value) => double.IsNaN(value) ? 0xFF : (long)value;
 }

@@ -12,7 +12,8 @@ public class WeekPlannerTests
     private const string Seed = "0N0XIzNsQ0O2";
 
     // What each outing adds falls from one to the next; now and then nothing is to be won.
-    private static readonly Gen<Tester> Anybody = Gen.Select(Gen.Double[0, 0.3], Gen.Double[0.2, 0.9], Gen.Int[1, 3], Gen.Int[0, 3], (first, shrinks, paddles, last) =>
+    private static readonly Gen<Tester> Anybody = Gen.Select(
+        Gen.Double[0, 0.3], Gen.Double[0.2, 0.9], Gen.Int[1, 3], Gen.Int[0, 3], (first, shrinks, paddles, last) =>
         new Tester(Adding(first, shrinks), 0.005, paddles switch { 1 => [0], 2 => [1], _ => [0, 1] }, last));
 
     private static double[] Adding(double first, double shrinks)
@@ -38,7 +39,10 @@ public class WeekPlannerTests
             IReadOnlyList<PlannedTest> plan = WeekPlanner.Plan(testers, paddles: 2, weeks, uses);
             Assert.All(plan.GroupBy(test => (test.Week, test.Paddle)), lent => Assert.InRange(lent.Count(), 1, uses));
             Assert.All(plan.GroupBy(test => (test.Week, test.Tester)), one => Assert.Single(one));
-            Assert.All(plan, test => Assert.True(test.Week >= 1 && test.Week <= Math.Min(weeks, testers[test.Tester].LastWeek) && testers[test.Tester].Paddles.Contains(test.Paddle)));
+            Assert.All(
+                plan, test =>
+                Assert.True(test.Week >= 1 && test.Week <= Math.Min(weeks, testers[test.Tester].LastWeek)
+                && testers[test.Tester].Paddles.Contains(test.Paddle)));
         }, iter: 200, seed: Seed);
 
     [Fact]
@@ -64,7 +68,8 @@ public class WeekPlannerTests
     /// <summary>Every way to lend the paddles out.</summary>
     private static IEnumerable<List<PlannedTest>> Every(Tester[] testers, int paddles, int weeks)
     {
-        List<(int Week, int Paddle)> slots = [.. from week in Enumerable.Range(1, weeks) from paddle in Enumerable.Range(0, paddles) select (week, paddle)];
+        List<(int Week, int Paddle)> slots = [
+            .. from week in Enumerable.Range(1, weeks) from paddle in Enumerable.Range(0, paddles) select (week, paddle)];
         return From(0, []);
 
         IEnumerable<List<PlannedTest>> From(int slot, List<PlannedTest> sofar)
@@ -81,7 +86,8 @@ public class WeekPlannerTests
             for (int at = 0; at < testers.Length; at++)
             {
                 Tester tester = testers[at];
-                if (week > tester.LastWeek || !tester.Paddles.Contains(paddle) || sofar.Exists(test => test.Week == week && test.Tester == at)
+                if (week > tester.LastWeek || !tester.Paddles.Contains(paddle)
+                    || sofar.Exists(test => test.Week == week && test.Tester == at)
                     || sofar.Count(test => test.Tester == at) >= tester.WonAfter.Count - 1)
                     continue;
                 foreach (List<PlannedTest> rest in From(slot + 1, [.. sofar, new(week, paddle, at)]))

@@ -9,7 +9,9 @@ internal static class Bodies
 {
     public static readonly BodyMeasure[] Measures = Enum.GetValues<BodyMeasure>();
 
-    /// <summary>Everything measured, as one body of random size with its own proportions; what the measures say of the reach agrees with it.</summary>
+    /// <summary>
+    /// Everything measured, as one body of random size with its own proportions; what the measures say of the reach agrees with it.
+    /// </summary>
     public static readonly Gen<BodyMeasures> All =
         from stature in Gen.Double[58, 78]
         from share in Gen.Double[0.72, 0.75]

@@ -16,7 +16,8 @@ public class BodyChecksTests
     [InlineData(BodyMeasure.Stature, "173", "A stature of 173 in is 4.4 m; did you mean 173 cm?")]
     [InlineData(BodyMeasure.SeatedReach, "50.5cm", "A seated reach of 50.5 cm is 19.9 in; did you mean 50.5 in?")]
     [InlineData(BodyMeasure.ShoulderElbow, "36", "A shoulder-elbow length of 36 in is 91 cm; did you mean 36 cm?")]
-    [InlineData(BodyMeasure.SeatedReach, "3in", "A seated reach of 3 in is not believable (30 in to 70 in); check the number and its unit.")]
+    [InlineData(BodyMeasure.SeatedReach, "3in",
+        "A seated reach of 3 in is not believable (30 in to 70 in); check the number and its unit.")]
     public void A_wrong_unit_is_caught_and_asked_about(BodyMeasure measure, string typed, string says) =>
         Assert.Equal([says], BodyChecks.Problems(With(measure, typed)));
 
@@ -40,8 +41,10 @@ public class BodyChecksTests
         });
 
     [Theory]
-    [InlineData("69in", "68in", "The seated reach of 69 in is not below the stature of 68 in; measure the reach from the seat, not from the floor.")]
-    [InlineData("175cm", "173cm", "The seated reach of 68.9 in is not below the stature of 68.1 in; measure the reach from the seat, not from the floor.")]
+    [InlineData("69in", "68in", "The seated reach of 69 in is not below the stature of 68 in; measure the reach from the seat, " +
+        "not from the floor.")]
+    [InlineData("175cm", "173cm", "The seated reach of 68.9 in is not below the stature of 68.1 in; measure the reach from the seat, " +
+        "not from the floor.")]
     public void A_reach_longer_than_stature_is_refused(string reach, string stature, string says) =>
         Assert.Equal([says], BodyChecks.Problems(new() { SeatedReach = Length.Parse(reach), Stature = Length.Parse(stature) }));
 
@@ -64,7 +67,8 @@ public class BodyChecksTests
     [InlineData("45", LengthUnit.Centimetres, "12.3 cm less", "In cm, not inches?")]
     public void A_reach_far_from_the_other_measures_is_asked_about(string reach, LengthUnit unit, string off, string asks)
     {
-        string question = Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, reach).With(BodyMeasure.Stature, Length.Parse("68")), null, unit));
+        string question = Assert.Single(
+            BodyChecks.Questions(With(BodyMeasure.SeatedReach, reach).With(BodyMeasure.Stature, Length.Parse("68")), null, unit));
         Assert.Contains(off, question);
         Assert.Contains("not taken", question);
         Assert.Contains(asks, question);

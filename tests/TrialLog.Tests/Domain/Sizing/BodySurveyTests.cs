@@ -35,7 +35,8 @@ public class BodySurveyTests
         foreach (ReachLine line in BodySurvey.Lines.Where(line => line.SpreadInches > 0))
         {
             string name = "line " + string.Join('+', line.Terms.Select(term => term.Measure));
-            BodyMeasures body = line.Terms.Aggregate(BodyMeasures.Unknown, (known, term) => known.With(term.Measure, Length.FromInches(30)));
+            BodyMeasures body = line.Terms.Aggregate(
+                BodyMeasures.Unknown, (known, term) => known.With(term.Measure, Length.FromInches(30)));
             Assert.Equal(Derived[name + " start spread"], StartLength.From(body, null).SpreadInches, 0.001);
             Assert.InRange(Derived[name + " holds women"], 0.88, 0.92);
             Assert.InRange(Derived[name + " holds men"], 0.88, 0.92);
@@ -48,7 +49,8 @@ public class BodySurveyTests
 
     [Fact]
     public void No_line_gives_a_longer_body_a_shorter_paddle() =>
-        Assert.All(BodySurvey.Lines.SelectMany(line => line.Terms), term => Assert.True(term.PerInch > 0 || term.Measure == BodyMeasure.HandLength));
+        Assert.All(BodySurvey.Lines.SelectMany(line => line.Terms),
+            term => Assert.True(term.PerInch > 0 || term.Measure == BodyMeasure.HandLength));
 
     [Fact]
     public void The_fingertip_less_the_hand_and_half_the_palm_is_the_reach_as_the_survey_has_it() =>
@@ -64,7 +66,8 @@ public class BodySurveyTests
 
     [Fact]
     public void The_smallest_of_each_measure_is_the_surveys() =>
-        Assert.All(Enum.GetValues<BodyMeasure>(), measure => Assert.Equal(Derived[$"{measure} least"], BodySurvey.SmallestInches[measure], 0.005));
+        Assert.All(Enum.GetValues<BodyMeasure>(),
+            measure => Assert.Equal(Derived[$"{measure} least"], BodySurvey.SmallestInches[measure], 0.005));
 
     [Fact]
     public void What_is_said_of_people_of_whom_nothing_is_known_is_what_the_survey_gives()
@@ -79,7 +82,8 @@ public class BodySurveyTests
     public void The_line_from_stature_leaves_room_for_the_people_of_one_height()
     {
         var start = StartLength.From(new() { Stature = Length.FromInches(68) }, null);
-        (double least, double most) = (Derived["SeatedReach at a stature of 68 in least"], Derived["SeatedReach at a stature of 68 in most"]);
+        (double least, double most) = (
+            Derived["SeatedReach at a stature of 68 in least"], Derived["SeatedReach at a stature of 68 in most"]);
         Assert.Equal(9.4, most - least, 0.05);
         Assert.InRange(start.Length.Inches - least, 2 * start.SpreadInches, 3 * start.SpreadInches);
         Assert.InRange(most - start.Length.Inches, 2 * start.SpreadInches, 3 * start.SpreadInches);

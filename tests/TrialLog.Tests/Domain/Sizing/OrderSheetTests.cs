@@ -48,10 +48,12 @@ public class OrderSheetTests
         {
             Assert.Equal(0, line.CutTo.Nanometres % Spoken.QuarterInch.Nanometres);
             Assert.Equal(0, line.OrderAt.Nanometres % Spoken.QuarterInch.Nanometres);
-            Assert.True(line.SorenessCeiling is { } ceiling ? line.CutTo <= ceiling : Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
+            Assert.True(
+                line.SorenessCeiling is { } ceiling ? line.CutTo <= ceiling : Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
             Assert.True(line.OrderAt.InchesMoreThan(line.CutTo) >= OrderLine.LeastSpareInches);
             Assert.True(line.OrderAt >= line.LikelyHigh);
-            Assert.True(line.OrderAt.InchesMoreThan(line.LikelyHigh) < 0.25 || line.OrderAt.InchesMoreThan(line.CutTo) == OrderLine.LeastSpareInches);
+            Assert.True(line.OrderAt.InchesMoreThan(line.LikelyHigh) < 0.25
+                || line.OrderAt.InchesMoreThan(line.CutTo) == OrderLine.LeastSpareInches);
         });
 
     [Fact]
@@ -69,7 +71,8 @@ public class OrderSheetTests
     public void A_name_cannot_break_the_table_nor_drive_the_terminal() =>
         AnyLine.Sample(line =>
         {
-            string row = OrderSheetText.Markdown(Sheet(line)).Split('\n').Single(text => text.StartsWith("| ", StringComparison.Ordinal) && !text.StartsWith("| Hull", StringComparison.Ordinal));
+            string row = OrderSheetText.Markdown(Sheet(line)).Split('\n')
+                .Single(text => text.StartsWith("| ", StringComparison.Ordinal) && !text.StartsWith("| Hull", StringComparison.Ordinal));
             Assert.Equal(8, row.Replace("\\\\", "").Replace("\\|", "").Count(c => c == '|'));
             Assert.DoesNotContain(OrderSheetText.Plain(Sheet(line)), c => char.IsControl(c) && c != '\n');
         });
@@ -83,15 +86,18 @@ public class OrderSheetTests
     {
         OrderLine line = Line("49.75") with { LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51") };
         Assert.Equal(
-            "Better test first. If you order today, expect to lose 0.20% of speed, about 7 s in an hour, on average; your best length may be anywhere from 48½ to 51 in. If you must order, order long.",
+            "Better test first. If you order today, expect to lose 0.20% of speed, about 7 s in an hour, on average; your best length " +
+                "may be anywhere from 48½ to 51 in. If you must order, order long.",
             line.Risk(LengthUnit.Inches));
-        Assert.Contains("expect to lose 0.20% of speed, about 12 s in 1 h 44 min, on average", (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
+        Assert.Contains("expect to lose 0.20% of speed, about 12 s in 1 h 44 min, on average",
+            (line with { GoalSeconds = 6240 }).Risk(LengthUnit.Inches));
         Assert.StartsWith("Ready to order", (line with { DiminishingReturns = true }).Risk(LengthUnit.Inches));
     }
 
     [Fact]
     public void A_hull_never_tried_is_not_called_ready_to_order() =>
-        Assert.StartsWith("You have not paddled this hull yet", (Line("49.75") with { Pieces = 0, DiminishingReturns = true }).Risk(LengthUnit.Inches));
+        Assert.StartsWith("You have not paddled this hull yet",
+            (Line("49.75") with { Pieces = 0, DiminishingReturns = true }).Risk(LengthUnit.Inches));
 
     [Fact]
     public void A_number_stays_with_its_fraction_and_unit_where_lines_break() =>

@@ -12,13 +12,15 @@ public class StartLengthAdviceTests
     [Fact]
     public void From_stature_alone_the_seated_reach_is_asked_for() =>
         Assert.Equal(
-            "Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in. If no arm can be raised, your arm span and sitting eye height cut it to 1.5 in.",
+            "Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in. If no arm can be raised, your arm span and sitting " +
+                "eye height cut it to 1.5 in.",
             StartLengthAdvice.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Inches));
 
     [Fact]
     public void In_centimetres_the_same_is_said_in_centimetres() =>
         Assert.Equal(
-            "Measure your seated reach: it cuts the uncertainty from 4.5 to 2 cm. If no arm can be raised, your arm span and sitting eye height cut it to 3.8 cm.",
+            "Measure your seated reach: it cuts the uncertainty from 4.5 to 2 cm. If no arm can be raised, your arm span and sitting eye " +
+                "height cut it to 3.8 cm.",
             StartLengthAdvice.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Centimetres));
 
     [Fact]

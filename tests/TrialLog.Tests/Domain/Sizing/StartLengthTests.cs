@@ -50,7 +50,8 @@ public class StartLengthTests
             Assert.Equal(Length.FromInches(51), StartLength.From(body, Length.FromInches(51)).Length);
             Assert.Equal(body.SeatedReach, StartLength.From(body, null).Length);
             Assert.Equal(StartLengthBasis.OverheadReach, StartLength.From(body with { SeatedReach = null }, null).Basis);
-            Assert.Equal(StartLengthBasis.SomeMeasures, StartLength.From(body with { SeatedReach = null, OverheadReach = null }, null).Basis);
+            Assert.Equal(StartLengthBasis.SomeMeasures,
+                StartLength.From(body with { SeatedReach = null, OverheadReach = null }, null).Basis);
         });
 
     // Fingertip for palm: some five inches too long (hand − palm / 2).
@@ -67,7 +68,11 @@ public class StartLengthTests
     [Fact]
     public void A_reach_that_the_fingertip_bears_out_is_taken()
     {
-        BodyMeasures body = new() { Stature = Length.FromInches(68), SeatedReach = Length.FromInches(55), OverheadReach = Length.FromInches(60.5) };
+        BodyMeasures body = new()
+        {
+            Stature = Length.FromInches(68), SeatedReach = Length.FromInches(55),
+            OverheadReach = Length.FromInches(60.5)
+        };
         Assert.Equal(Length.FromInches(55), StartLength.From(body, null).Length);
         Assert.NotNull(BodyChecks.ReachTooFar(body with { OverheadReach = Length.FromInches(56) }));
     }

@@ -36,7 +36,8 @@ public class TechniqueRuleTests
     public void A_photo_says_more_than_the_eye_and_either_says_little() =>
         Gen.Select(Gen.Double[-12, 12], Gen.Double[0, 60]).Sample((hand, lean) =>
         {
-            double photo = TechniqueRule.Implied(Check(hand, lean, photo: true)).SpreadInches, eye = TechniqueRule.Implied(Check(hand, lean)).SpreadInches;
+            double photo = TechniqueRule.Implied(Check(hand, lean, photo: true)).SpreadInches,
+                eye = TechniqueRule.Implied(Check(hand, lean)).SpreadInches;
             Assert.True(photo < eye);
             Assert.True(photo > StartLength.SpreadByReachInches, "A technique check must stay weaker than a measured reach.");
         });

@@ -35,7 +35,8 @@ public class TransferTests
         {
             var scale = new Alignment(Length.FromInches(50), hulls);
             Length length = Length.FromInches(49.75);
-            Length detour = scale.Carried(scale.Carried(length, hulls[0], blades[0], hulls[1], blades[1]), hulls[1], blades[1], hulls[2], blades[2]);
+            Length detour = scale.Carried(
+                scale.Carried(length, hulls[0], blades[0], hulls[1], blades[1]), hulls[1], blades[1], hulls[2], blades[2]);
             Length direct = scale.Carried(length, hulls[0], blades[0], hulls[2], blades[2]);
             Assert.Equal(direct.Inches, detour.Inches, 1e-6);
         });
@@ -58,7 +59,9 @@ public class TransferTests
             // The anchor is the hull that the others are measured from, so the raised one must be another.
             Hull raised = measured.OrderByDescending(hull => hull.Crew).ThenByDescending(hull => hull.Name, StringComparer.Ordinal).First();
             double before = SeatHeightRule.OffsetsInches(measured)[raised.Id];
-            double after = SeatHeightRule.OffsetsInches(measured.Select(hull => hull.Id == raised.Id ? hull with { SeatHeight = hull.SeatHeight!.Value.PlusInches(more) } : hull))[raised.Id];
+            double after = SeatHeightRule.OffsetsInches(
+                measured.Select(hull => hull.Id == raised.Id ? hull with { SeatHeight = hull.SeatHeight!.Value.PlusInches(more) } : hull))[
+                raised.Id];
             Assert.Equal(before + more, after, 1e-6);
         });
 
@@ -68,7 +71,10 @@ public class TransferTests
     {
         var scale = new Alignment(Length.FromInches(50), StandardHulls.All);
         string[] names = ["OC1", "OC2", "OC6"];
-        Assert.Equal([50, 49, 51], names.Select(name => scale.LengthInches(0, StandardHulls.All.Single(hull => hull.Name == name), ExposedShaftRule.ReferenceBlade)));
+        Assert.Equal(
+            [50, 49, 51],
+            names.Select(
+            name => scale.LengthInches(0, StandardHulls.All.Single(hull => hull.Name == name), ExposedShaftRule.ReferenceBlade)));
     }
 
     // The trade's worked check (common practice, no source): a paddle 2 in longer overall, whose blade is 4 in longer, has 2 in
@@ -78,7 +84,8 @@ public class TransferTests
     {
         Hull solo = StandardHulls.All[0];
         var scale = new Alignment(Length.FromInches(50), [solo]);
-        Length length = Length.FromInches(50), longer = Length.FromInches(52), blade = Length.FromInches(18), longBlade = Length.FromInches(22);
+        Length length = Length.FromInches(50), longer = Length.FromInches(52), blade = Length.FromInches(18),
+            longBlade = Length.FromInches(22);
 
         double shaft = length.InchesMoreThan(blade), otherShaft = longer.InchesMoreThan(longBlade);
         Assert.Equal(2, shaft - otherShaft);

@@ -28,7 +28,8 @@ public class CloseNamesTests
     [InlineData("Bjorn", "Bjørn")]
     [InlineData("Tova  lind", "Tova Lind")]
     [InlineData("Marens adjustable", "Maren's adjustable")]
-    public void Blanks_case_accents_and_signs_are_slips(string name, string known) => Assert.Equal(known, new CloseNames(["Jory Pell", known]).To(name));
+    public void Blanks_case_accents_and_signs_are_slips(string name, string known) =>
+        Assert.Equal(known, new CloseNames(["Jory Pell", known]).To(name));
 
     [Theory]
     [InlineData("OC2", "OC1")]
@@ -44,5 +45,6 @@ public class CloseNamesTests
     public void Numbers_initials_and_other_names_are_not(string name, string known) => Assert.Null(new CloseNames([known]).To(name));
 
     [Fact]
-    public void A_name_that_is_known_is_never_taken_for_another() => Assert.Null(new CloseNames(["Tova Lind", "Tova Lund"]).To("tova lund"));
+    public void A_name_that_is_known_is_never_taken_for_another() =>
+        Assert.Null(new CloseNames(["Tova Lind", "Tova Lund"]).To("tova lund"));
 }

@@ -12,7 +12,8 @@ public class NameTests
     [Fact]
     public void Accents_join_and_part_as_unicode_has_it()
     {
-        string[][] rows = [.. File.ReadLines(Repository.File("tests/reference/names/normal-forms.csv")).Skip(1).Select(line => line.Split(','))];
+        string[][] rows = [
+            .. File.ReadLines(Repository.File("tests/reference/names/normal-forms.csv")).Skip(1).Select(line => line.Split(','))];
         Assert.Equal(1500, rows.Length);
         foreach (string[] row in rows)
         {
@@ -21,7 +22,8 @@ public class NameTests
         }
 
         static string Text(string hexadecimal) =>
-            string.Concat(hexadecimal.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(unit => (char)int.Parse(unit, NumberStyles.HexNumber, CultureInfo.InvariantCulture)));
+            string.Concat(hexadecimal.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(unit => (char)int.Parse(unit, NumberStyles.HexNumber, CultureInfo.InvariantCulture)));
     }
 
     [Theory]

@@ -9,17 +9,21 @@ namespace TrialLog.Tests.Domain.Values;
 public class ParsingLaws
 {
     private static readonly Gen<Length> Lengths = Gen.OneOf(
-        Gen.Long[0, 10_000_000_000], Gen.Int[0, 25_196].Select(n => n * 25_400_000L / 64), Gen.Int[0, 100_000].Select(n => n * 100_000L)).Select(Length.FromNanometres);
+        Gen.Long[0, 10_000_000_000], Gen.Int[0, 25_196].Select(n => n * 25_400_000L / 64), Gen.Int[0, 100_000].Select(n => n * 100_000L))
+            .Select(Length.FromNanometres);
 
     private static readonly Gen<Distance> Distances = Gen.OneOf(
-        Gen.Long[1_000_000, 1_000_000_000_000], Gen.Int[1, 1_000_000].Select(n => n * 1_000_000L), Gen.Int[1, 62_000].Select(n => n * 16_093_440L)).Select(Distance.FromMicrometres);
+        Gen.Long[1_000_000, 1_000_000_000_000], Gen.Int[1, 1_000_000].Select(n => n * 1_000_000L),
+            Gen.Int[1, 62_000].Select(n => n * 16_093_440L)).Select(Distance.FromMicrometres);
 
     private static readonly Gen<PieceTime> Times = Gen.OneOf(
         Gen.Long[1000, 172_800_000], Gen.Int[1, 172_800].Select(n => n * 1000L)).Select(PieceTime.FromMilliseconds);
 
     private static readonly Gen<string> Junk = Gen.OneOf(
-        Gen.OneOf("0123456789.,:;-+/'\"″′ ½¾⅞⁄aehikmnstyd٣߃९\u0000\u00A0".ToCharArray()).Array[0, 14].Select(letters => new string(letters)),
-        Gen.Char.Array[0, 40].Select(letters => new string(letters)), Gen.OneOf("", " ", "∞", "NaN", "1e5", "1/0", "0x10", new string('9', 5000), new string(' ', 5000)));
+        Gen.OneOf("0123456789.,:;-+/'\"″′ ½¾⅞⁄aehikmnstyd٣߃९\u0000\u00A0".ToCharArray()).Array[0, 14]
+            .Select(letters => new string(letters)),
+        Gen.Char.Array[0, 40].Select(letters => new string(letters)),
+            Gen.OneOf("", " ", "∞", "NaN", "1e5", "1/0", "0x10", new string('9', 5000), new string(' ', 5000)));
 
     [Fact]
     public void A_length_printed_in_either_unit_reads_as_itself() =>
@@ -36,7 +40,8 @@ public class ParsingLaws
 
     [Fact]
     public void A_distance_printed_reads_as_itself() =>
-        Distances.Sample(distance => Distance.Parse(distance.ToString()) == distance && Distance.Parse(distance.ToDecimalMetres()) == distance);
+        Distances.Sample(distance => Distance.Parse(distance.ToString()) == distance
+            && Distance.Parse(distance.ToDecimalMetres()) == distance);
 
     [Fact]
     public void A_time_printed_reads_as_itself() => Times.Sample(time => PieceTime.Parse(time.ToString()) == time);
@@ -50,15 +55,18 @@ public class ParsingLaws
             Assert.Equal(effort, Effort.Parse(effort.ToString()));
             Assert.Equal(soreness, Soreness.Parse(soreness.ToString()));
             Assert.True(Beaufort.TryParse(Beaufort.FromNumber(wind).ToString(), out Beaufort beaufort, out _) && beaufort.Number == wind);
-            Assert.True(HeartRate.TryParse(HeartRate.FromBeatsPerMinute(beats).ToString(), out HeartRate heart, out _) && heart.BeatsPerMinute == beats);
-            Assert.True(StrokeRate.TryParse(StrokeRate.FromStrokesPerMinute(tenths / 10.0).ToString(), out StrokeRate stroke, out _) && stroke.Tenths == tenths);
+            Assert.True(HeartRate.TryParse(HeartRate.FromBeatsPerMinute(beats).ToString(), out HeartRate heart, out _)
+                && heart.BeatsPerMinute == beats);
+            Assert.True(StrokeRate.TryParse(StrokeRate.FromStrokesPerMinute(tenths / 10.0).ToString(), out StrokeRate stroke, out _)
+                && stroke.Tenths == tenths);
         });
 
     [Fact]
     public void Junk_is_read_or_refused_in_one_sentence_and_never_crashes() =>
         Junk.Sample(text =>
         {
-            Refusal(() => Length.Parse(text), () => Length.Parse(text, LengthUnit.Centimetres), () => Distance.Parse(text), () => PieceTime.Parse(text),
+            Refusal(() => Length.Parse(text), () => Length.Parse(text, LengthUnit.Centimetres), () => Distance.Parse(text),
+                () => PieceTime.Parse(text),
                 () => Effort.Parse(text), () => Soreness.Parse(text));
             Assert.NotEqual(Beaufort.TryParse(text, out _, out string? problem), problem is not null);
             Assert.NotEqual(HeartRate.TryParse(text, out _, out problem), problem is not null);
@@ -68,8 +76,10 @@ public class ParsingLaws
     [Fact]
     public void Numbers_beyond_bounds_are_refused_and_never_wrap() =>
         Gen.Double.Sample(number => Refusal(
-            () => Length.FromInches(number), () => Length.FromMillimetres(number), () => Length.FromInches(49).PlusInches(number), () => Distance.FromMetres(number),
-            () => PieceTime.FromSeconds(number), () => Effort.FromPoints(number), () => Soreness.FromPoints(number), () => StrokeRate.FromStrokesPerMinute(number)));
+            () => Length.FromInches(number), () => Length.FromMillimetres(number), () => Length.FromInches(49).PlusInches(number), () =>
+                Distance.FromMetres(number),
+            () => PieceTime.FromSeconds(number), () => Effort.FromPoints(number), () => Soreness.FromPoints(number), () =>
+                StrokeRate.FromStrokesPerMinute(number)));
 
     [Fact]
     public void What_is_read_once_prints_and_reads_again_as_the_same() =>

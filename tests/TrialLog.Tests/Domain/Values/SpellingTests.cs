@@ -80,7 +80,8 @@ public class SpellingTests
     [InlineData("440yd", 402_336_000)]
     [InlineData("2 miles", 3_218_688_000)]
     [InlineData("500 metres", 500_000_000)]
-    public void Distances_are_held_to_the_micrometre(string text, long micrometres) => Assert.Equal(micrometres, Distance.Parse(text).Micrometres);
+    public void Distances_are_held_to_the_micrometre(string text, long micrometres) =>
+        Assert.Equal(micrometres, Distance.Parse(text).Micrometres);
 
     [Theory]
     [InlineData("5:32", 332_000)]
@@ -100,7 +101,8 @@ public class SpellingTests
     [InlineData("5'32\"", 332_000)]
     [InlineData("5m 32.45", 332_450)]
     [InlineData("1 h 2 min 10 s", 3_730_000)]
-    public void Times_are_held_to_the_millisecond(string text, long milliseconds) => Assert.Equal(milliseconds, PieceTime.Parse(text).Milliseconds);
+    public void Times_are_held_to_the_millisecond(string text, long milliseconds) =>
+        Assert.Equal(milliseconds, PieceTime.Parse(text).Milliseconds);
 
     [Theory]
     [InlineData("5:60")]

@@ -26,7 +26,10 @@ public class CsvAssemblyTests
         Assert.Equal((Length.FromInches(47), Length.FromInches(53)), (paddle.Shortest, paddle.Longest));
         Assert.Equal("4 pieces in 2 outings added.", additions.Says());
         Assert.Equal([[1, 2], [1, 2]], additions.NewOutings.Select(outing => outing.Pieces.Select(piece => piece.Order).ToArray()));
-        Assert.Contains(additions.Warnings, warning => warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18½ in (what the file does not say is assumed", StringComparison.Ordinal));
+        Assert.Contains(
+            additions.Warnings, warning =>
+            warning.StartsWith("New paddle “Long”: 47 in to 53 in in steps of ¼ in, blade 18½ in (what the file does not say is assumed",
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -48,7 +51,8 @@ public class CsvAssemblyTests
     public void A_slip_in_a_known_name_is_refused_and_starts_nothing_new(string paddler, string hull, string paddle, string column)
     {
         KnownLog log = KnownLog.Fresh.Plus(Files.Import(Files.Rows(Season), KnownLog.Fresh));
-        CsvAdditions additions = Files.Import(Files.Rows([.. Season, $"{paddler},2026-05-15,,,{hull},{paddle},50,1000,5:30,6,3,"]), log, skipBad: true);
+        CsvAdditions additions = Files.Import(
+            Files.Rows([.. Season, $"{paddler},2026-05-15,,,{hull},{paddle},50,1000,5:30,6,3,"]), log, skipBad: true);
         CsvProblem problem = Assert.Single(additions.Problems);
         Assert.Equal((6, column), (problem.Line, problem.Column));
         Assert.True(additions.AddsNothing);
@@ -62,7 +66,9 @@ public class CsvAssemblyTests
         Assert.Equal(2, log.Paddlers.Count);
         Assert.Equal("1 piece in 1 outing added; 5 pieces were there already.",
             Files.Import(Files.Rows([.. two, "Ilsa Maro,2026-05-08,,,OC1,Long,49.25,1000,5:40,6,2,"]), log).Says());
-        KnownLog onlyIlse = log with { Paddlers = [log.Paddlers[0]], Outings = [.. log.Outings.Where(outing => outing.PaddlerId == log.Paddlers[0].Id)] };
+        KnownLog onlyIlse = log
+            with
+        { Paddlers = [log.Paddlers[0]], Outings = [.. log.Outings.Where(outing => outing.PaddlerId == log.Paddlers[0].Id)] };
         Assert.Equal("Ilsa Maro", Assert.Single(Files.Import(Files.Export(log), onlyIlse).Paddlers).Name);
     }
 
@@ -85,7 +91,8 @@ public class CsvAssemblyTests
         {
             Outings = [.. log.Outings.Select(outing => outing with
             {
-                Date = outing.Date.AddDays(1), Label = "moved", Pieces = [.. outing.Pieces.Select(piece => piece with { Time = PieceTime.Parse("6:00"), Order = piece.Order + 5 })],
+                Date = outing.Date.AddDays(1), Label = "moved",
+                    Pieces = [.. outing.Pieces.Select(piece => piece with { Time = PieceTime.Parse("6:00"), Order = piece.Order + 5 })],
             })],
         };
         Assert.True(Files.Import(Files.Rows(Season), edited).AddsNothing);
@@ -125,9 +132,11 @@ public class CsvAssemblyTests
     [Fact]
     public void Pieces_without_a_number_take_the_numbers_that_are_free()
     {
-        string file = Files.Rows(Season[0], Season[1].Replace(",,,OC1", ",,1,OC1"), Season[0].Replace("5:32", "5:40"), Season[0].Replace("5:32", "5:50"));
+        string file = Files.Rows(Season[0], Season[1].Replace(",,,OC1", ",,1,OC1"), Season[0].Replace("5:32", "5:40"),
+            Season[0].Replace("5:32", "5:50"));
         Outing outing = Assert.Single(Files.Import(file, KnownLog.Fresh).NewOutings);
-        Assert.Equal([("5:35", 1), ("5:32", 2), ("5:40", 3), ("5:50", 4)], outing.Pieces.Select(piece => (piece.Time.ToString(), piece.Order)));
+        Assert.Equal([("5:35", 1), ("5:32", 2), ("5:40", 3), ("5:50", 4)],
+            outing.Pieces.Select(piece => (piece.Time.ToString(), piece.Order)));
     }
 
     [Fact]
@@ -153,7 +162,8 @@ public class CsvAssemblyTests
     [Fact]
     public void A_range_that_the_file_states_holds_for_its_rows()
     {
-        string file = "date,hull,paddle,length_in,distance_m,time,paddle_shortest_in,paddle_longest_in\n2026-05-01,OC1,Long,52,1000,5:32,48,51.5\n";
+        string file =
+            "date,hull,paddle,length_in,distance_m,time,paddle_shortest_in,paddle_longest_in\n2026-05-01,OC1,Long,52,1000,5:32,48,51.5\n";
         Assert.Contains("48 in to 51½ in", Assert.Single(Files.Import(file, KnownLog.Fresh).Problems).Reason);
     }
 
@@ -161,10 +171,12 @@ public class CsvAssemblyTests
     public void An_outing_has_one_hull()
     {
         CsvProblem problem = Assert.Single(Files.Import(Files.Rows(
-            "Ilse Maro,2026-05-01,race,,OC1,Long,50,1000,5:32,6,2,", "Ilse Maro,2026-05-01,race,,OC6,Long,50,1000,4:32,6,2,"), KnownLog.Fresh).Problems);
+            "Ilse Maro,2026-05-01,race,,OC1,Long,50,1000,5:32,6,2,", "Ilse Maro,2026-05-01,race,,OC6,Long,50,1000,4:32,6,2,"),
+                KnownLog.Fresh).Problems);
         Assert.Equal((3, "hull"), (problem.Line, problem.Column));
         Assert.Equal(2, Files.Import(Files.Rows(
-            "Ilse Maro,2026-05-01,,,OC1,Long,50,1000,5:32,6,2,", "Ilse Maro,2026-05-01,,,OC6,Long,50,1000,4:32,6,2,"), KnownLog.Fresh).NewOutings.Count);
+            "Ilse Maro,2026-05-01,,,OC1,Long,50,1000,5:32,6,2,", "Ilse Maro,2026-05-01,,,OC6,Long,50,1000,4:32,6,2,"),
+                KnownLog.Fresh).NewOutings.Count);
     }
 
     [Fact]
@@ -181,7 +193,8 @@ public class CsvAssemblyTests
     {
         const string file = "date,hull,length_in,distance_m,time\n2026-05-20,OC1,50,1000,5:32\n";
         CsvAdditions first = Files.Import(file, KnownLog.Fresh);
-        Assert.Equal((CsvAssembly.UnnamedPaddler, CsvAssembly.UnnamedPaddle), (Assert.Single(first.Paddlers).Name, Assert.Single(first.Paddles).Name));
+        Assert.Equal((CsvAssembly.UnnamedPaddler, CsvAssembly.UnnamedPaddle),
+            (Assert.Single(first.Paddlers).Name, Assert.Single(first.Paddles).Name));
 
         KnownLog one = KnownLog.Fresh.Plus(Files.Import(Files.Rows(Season), KnownLog.Fresh));
         Assert.Equal(one.Paddlers[0].Id, Assert.Single(Files.Import(file, one).NewOutings).PaddlerId);
@@ -204,7 +217,9 @@ public class CsvAssemblyTests
         Assert.Equal(Length.FromInches(50.5), Assert.Single(additions.Paddlers).Body.SeatedReach);
         Assert.Equal((StandardHulls.All[0].Id, Length.FromInches(9)), (additions.Hulls[0].Id, additions.Hulls[0].SeatHeight));
         Assert.Empty(additions.Paddles);
-        Assert.Contains(additions.Warnings, warning => warning.Contains("blade_length_in 19 of paddle “Long” is left aside; the logbook has 18.5", StringComparison.Ordinal));
+        Assert.Contains(
+            additions.Warnings, warning =>
+            warning.Contains("blade_length_in 19 of paddle “Long” is left aside; the logbook has 18.5", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -216,7 +231,8 @@ public class CsvAssemblyTests
     [InlineData("''@")]
     public void No_exported_cell_of_text_starts_a_formula(string name)
     {
-        KnownLog log = KnownLog.Fresh.Plus(Files.Import(Files.Rows(Season[0].Replace("Ilse Maro", "'" + name).Replace("first", "'" + name)), KnownLog.Fresh));
+        KnownLog log = KnownLog.Fresh.Plus(
+            Files.Import(Files.Rows(Season[0].Replace("Ilse Maro", "'" + name).Replace("first", "'" + name)), KnownLog.Fresh));
         Assert.Equal((name, name), (log.Paddlers[0].Name, log.Outings[0].Pieces[0].Notes));
         Assert.DoesNotContain(Files.Export(log).Split('\n', ','), cell => cell.Length > 0 && "=+-@".Contains(cell[0]));
     }

@@ -23,7 +23,8 @@ public class CsvBadInputTests
     [InlineData("hull", "", "needs the hull's name")]
     [InlineData("paddler", "Ilse\u0007Maro", "control characters")]
     [InlineData("hull", "OC1\u001B[2J", "control characters")]
-    [InlineData("paddle", "ninety-nine letters are too many for a paddle, since nobody could read so long a name on any screen at all", "longer than 80")]
+    [InlineData("paddle", "ninety-nine letters are too many for a paddle, since nobody could read so long a name on any screen at all",
+        "longer than 80")]
     [InlineData("piece", "1.5", "whole number")]
     [InlineData("piece", "-1", "whole number")]
     [InlineData("length_in", "-49.75", "not a length")]
@@ -56,9 +57,11 @@ public class CsvBadInputTests
         string[] columns = Files.Header.Split(',');
         string[] cells = GoodRow.Split(',');
         cells[Array.IndexOf(columns, column)] = "\"" + cell + "\"";
-        CsvLogContents contents = Files.Read(Files.Rows("Ilse Maro,2026-05-02,,1,OC1,Long,50,1000,5:32,6,2,", string.Join(',', cells), GoodRow));
+        CsvLogContents contents = Files.Read(
+            Files.Rows("Ilse Maro,2026-05-02,,1,OC1,Long,50,1000,5:32,6,2,", string.Join(',', cells), GoodRow));
 
-        Assert.Contains(contents.Problems, problem => problem.Line == 3 && problem.Column == column && problem.Reason.Contains(reason, StringComparison.Ordinal));
+        Assert.Contains(contents.Problems, problem => problem.Line == 3 && problem.Column == column
+            && problem.Reason.Contains(reason, StringComparison.Ordinal));
         Assert.All(contents.Problems, problem => Assert.Equal(3, problem.Line));
         Assert.Equal(1, contents.RefusedRows);
         Assert.Equal([2, 4], contents.Rows.Select(row => row.Line));
@@ -79,7 +82,8 @@ public class CsvBadInputTests
     [Fact]
     public void Line_numbers_count_line_breaks_inside_cells_and_blank_lines()
     {
-        CsvLogContents contents = Files.Read(Files.Header + "\r\n" + GoodRow + "\"two\r\nlines\"\r\n\r\n,,,,,,,,,,,\r\n" + GoodRow.Replace("5:32", "late") + "\r\n");
+        CsvLogContents contents = Files.Read(
+            Files.Header + "\r\n" + GoodRow + "\"two\r\nlines\"\r\n\r\n,,,,,,,,,,,\r\n" + GoodRow.Replace("5:32", "late") + "\r\n");
         Assert.Equal(6, Assert.Single(contents.Problems).Line);
         Assert.Equal("two\r\nlines", Assert.Single(contents.Rows).Piece!.Notes);
     }
@@ -121,12 +125,14 @@ public class CsvBadInputTests
     public void Random_cells_give_problems_but_never_a_crash()
     {
         Gen<string> cell = Gen.OneOf(
-            Gen.OneOf("", "0", "-1", "1e9", "49¾", "=1+1", "999999999999999999999", "2026-05-01", "OC1", "5:32", "\"", "\u202E", "½", "1/0", "∞", "٣"),
+            Gen.OneOf("", "0", "-1", "1e9", "49¾", "=1+1", "999999999999999999999", "2026-05-01", "OC1", "5:32", "\"", "\u202E", "½",
+                "1/0", "∞", "٣"),
             Gen.OneOf("0123456789.,:;-+/'\" ½¾aehimnst".ToCharArray()).Array[0, 12].Select(letters => new string(letters)));
         cell.Array[48].Array[1, 6].Sample(rows =>
         {
             string file = string.Join(',', CsvColumns.All.Select(CsvColumns.Name)) + "\n"
-                + string.Join('\n', rows.Select(cells => string.Join(',', cells.Select(text => "\"" + text.Replace("\"", "\"\"") + "\"")))) + "\n";
+                + string.Join(
+                    '\n', rows.Select(cells => string.Join(',', cells.Select(text => "\"" + text.Replace("\"", "\"\"") + "\"")))) + "\n";
             CsvLogContents contents = Files.Read(file);
             Assert.True(contents.Rows.Count + contents.RefusedRows <= rows.Length);
             CsvAssembly.Assemble(contents, KnownLog.Fresh, Files.Options);
@@ -156,7 +162,8 @@ public class CsvBadInputTests
         byte[] latin = Encoding.Latin1.GetBytes(Files.Rows(GoodRow, GoodRow.Replace("Ilse Maro", "Zoë")));
         CsvLogContents contents = CsvLog.Read(new MemoryStream(latin), Files.Options);
         Assert.Equal((1, 1), (contents.Rows.Count, contents.RefusedRows));
-        Assert.Contains(contents.Problems, problem => problem is { Line: 3, Column: null } && problem.Reason.Contains("CSV UTF-8", StringComparison.Ordinal));
+        Assert.Contains(contents.Problems, problem => problem is { Line: 3, Column: null }
+            && problem.Reason.Contains("CSV UTF-8", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -169,7 +176,8 @@ public class CsvBadInputTests
         Assert.Empty(contents.Problems);
         CsvPiece piece = Assert.Single(contents.Rows).Piece!;
         Assert.Equal(
-            (Length.FromInches(49.75), Distance.FromMetres(1500), PieceTime.FromSeconds(332.4), Effort.FromPoints(6.5), StrokeRate.FromStrokesPerMinute(58.5)),
+            (Length.FromInches(49.75), Distance.FromMetres(1500), PieceTime.FromSeconds(332.4), Effort.FromPoints(6.5),
+                StrokeRate.FromStrokesPerMinute(58.5)),
             (piece.Length, piece.Distance, piece.Time, piece.Effort, piece.StrokeRate));
     }
 
@@ -180,7 +188,9 @@ public class CsvBadInputTests
     [InlineData("49.75,128", "length_in")]
     [InlineData(",", "length_in")]
     public void Lengths_in_two_units_must_agree(string lengths, string? wrong) =>
-        Assert.Equal(wrong, Files.Read($"date,hull,length_in,length_cm,distance_m,time\n2026-05-01,OC1,{lengths},1000,5:32\n").Problems.SingleOrDefault()?.Column);
+        Assert.Equal(
+            wrong, Files.Read(
+            $"date,hull,length_in,length_cm,distance_m,time\n2026-05-01,OC1,{lengths},1000,5:32\n").Problems.SingleOrDefault()?.Column);
 
     [Theory]
     [InlineData("Bram \"Big\" Okello", "stands inside a cell")]
@@ -192,13 +202,16 @@ public class CsvBadInputTests
     public void A_cell_that_does_not_close_says_which_lines_ran_together()
     {
         CsvLogContents contents = Files.Read(Files.Rows(GoodRow, "\"Tova Lind" + GoodRow[9..], GoodRow.Replace("05-01", "05-03")));
-        Assert.True(Assert.Single(contents.Problems) is { Line: 3 } problem && problem.Reason.Contains("so lines 3 to ", StringComparison.Ordinal));
+        Assert.True(Assert.Single(contents.Problems) is { Line: 3 } problem
+            && problem.Reason.Contains("so lines 3 to ", StringComparison.Ordinal));
         Assert.Single(contents.Rows);
     }
 
     [Fact]
     public void A_cell_beyond_measure_stops_the_reading_with_its_line() =>
-        Assert.Contains("Line 3", Assert.Throws<InvalidValueException>(() => Files.Read(Files.Rows(GoodRow, GoodRow + "\"" + new string('x', 200_000)))).Message);
+        Assert.Contains(
+            "Line 3",
+            Assert.Throws<InvalidValueException>(() => Files.Read(Files.Rows(GoodRow, GoodRow + "\"" + new string('x', 200_000)))).Message);
 
     [Fact]
     public void A_separator_too_many_is_said() =>
@@ -237,7 +250,8 @@ public class CsvBadInputTests
     [InlineData('"')]
     public void One_endless_line_is_refused_before_it_fills_memory(char filling)
     {
-        using var file = new MemoryStream([.. Encoding.ASCII.GetBytes(Files.Header + "\n"), .. Enumerable.Repeat((byte)filling, 20_000_000)]);
+        using var file = new MemoryStream(
+            [.. Encoding.ASCII.GetBytes(Files.Header + "\n"), .. Enumerable.Repeat((byte)filling, 20_000_000)]);
         long before = GC.GetAllocatedBytesForCurrentThread();
         Assert.Throws<InvalidValueException>(() => CsvLog.Read(file, Files.Options));
         Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 500_000_000);
@@ -246,7 +260,9 @@ public class CsvBadInputTests
     [Fact]
     public void A_time_of_day_after_the_date_is_the_start_of_the_outing()
     {
-        CsvLogContents contents = Files.Read(Files.Rows(GoodRow.Replace("05-01", "05-01T07:30"), GoodRow.Replace("05-01", "05-01T07:30Z"), GoodRow.Replace("05-01", "05-01 25:00")));
+        CsvLogContents contents = Files.Read(
+            Files.Rows(GoodRow.Replace("05-01", "05-01T07:30"), GoodRow.Replace("05-01", "05-01T07:30Z"),
+            GoodRow.Replace("05-01", "05-01 25:00")));
         Assert.Equal(new TimeOnly(7, 30), Assert.Single(contents.Rows).StartTime);
         Assert.Equal([("date", 3), ("date", 4)], contents.Problems.Select(problem => (problem.Column!, problem.Line)));
     }

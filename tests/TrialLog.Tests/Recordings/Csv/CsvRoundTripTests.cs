@@ -60,12 +60,18 @@ public class CsvRoundTripTests
         IReadOnlyDictionary<Guid, string> labels = OutingLabels.Of(log.Outings);
         return JsonSerializer.Serialize(new
         {
-            Paddlers = log.Paddlers.OrderBy(one => one.Name, StringComparer.Ordinal).Select(one => $"{one with { Id = default, Body = BodyMeasures.Unknown, Goal = null }} {one.Body} {(one.Goal is { } goal ? names[goal.HullId] + goal.Distance + goal.Time : "")}"),
+            Paddlers = log.Paddlers.OrderBy(one => one.Name, StringComparer.Ordinal)
+                .Select(one => $"{one with { Id = default, Body = BodyMeasures.Unknown, Goal = null }} {one.Body} " +
+                $"{(one.Goal is { } goal ? names[goal.HullId] + goal.Distance + goal.Time : "")}"),
             Hulls = log.Hulls.OrderBy(one => one.Name, StringComparer.Ordinal).Select(one => $"{one with { Id = default }}"),
-            Paddles = log.Paddles.OrderBy(one => one.Name, StringComparer.Ordinal).Select(one => $"{one with { Id = default, OwnerId = null }} {(one.OwnerId is Guid owner ? names[owner] : "")}"),
+            Paddles = log.Paddles.OrderBy(one => one.Name, StringComparer.Ordinal)
+                .Select(one => $"{one with { Id = default, OwnerId = null }} {(one.OwnerId is Guid owner ? names[owner] : "")}"),
             Outings = log.Outings.Select(one =>
                 $"{names[one.PaddlerId]}|{one.Date}|{one.Time?.Ticks}|{labels[one.Id]}|{names[one.HullId]}|{one with { Id = default, PaddlerId = default, HullId = default, Label = "", Pieces = [] }}|"
-                + string.Join("|", one.Pieces.Select(piece => $"{names[piece.PaddleId]}{piece with { Id = default, PaddleId = default, Origin = piece.Origin?.StartsWith("csv:", StringComparison.Ordinal) == true ? null : piece.Origin }}")))
+                + string.Join(
+                    "|", one.Pieces.Select(
+                    piece =>
+                    $"{names[piece.PaddleId]}{piece with { Id = default, PaddleId = default, Origin = piece.Origin?.StartsWith("csv:", StringComparison.Ordinal) == true ? null : piece.Origin }}")))
                 .Order(StringComparer.Ordinal),
         });
     }

@@ -27,7 +27,8 @@ internal sealed class Endless(long size, bool canSeek, int notes) : Stream
         int read = (int)Math.Min(count, size - Given);
         for (int done = 0; done < read;)
         {
-            ReadOnlySpan<byte> rest = Given < Header.Length ? Header.AsSpan((int)Given) : _row.AsSpan((int)((Given - Header.Length) % _row.Length));
+            ReadOnlySpan<byte> rest = Given < Header.Length ? Header.AsSpan((int)Given)
+                : _row.AsSpan((int)((Given - Header.Length) % _row.Length));
             int copied = Math.Min(rest.Length, read - done);
             rest[..copied].CopyTo(buffer.AsSpan(offset + done));
             done += copied;

@@ -50,14 +50,18 @@ public class SampleSessionsTests
     public void The_fleet_has_three_hulls_and_two_blades()
     {
         KnownLog log = Import("fleet.csv");
-        Assert.Equal((3, 2), (log.Outings.Select(outing => outing.HullId).Distinct().Count(), log.Paddles.Select(paddle => paddle.Blade).Distinct().Count()));
+        Assert.Equal(
+            (3, 2),
+            (log.Outings.Select(outing => outing.HullId).Distinct().Count(),
+            log.Paddles.Select(paddle => paddle.Blade).Distinct().Count()));
     }
 
     [Fact]
     public void The_squad_has_eight_paddlers_in_different_states()
     {
         KnownLog log = Import("squad.csv");
-        Assert.Equal([0, 1, 4, 5, 6, 8, 9, 10], log.Paddlers.Select(paddler => log.Outings.Count(outing => outing.PaddlerId == paddler.Id)).Order());
+        Assert.Equal([0, 1, 4, 5, 6, 8, 9, 10],
+            log.Paddlers.Select(paddler => log.Outings.Count(outing => outing.PaddlerId == paddler.Id)).Order());
         Assert.Contains(log.Paddlers, paddler => !paddler.SwapsOnWater);
         Assert.True(Analyse(log, "Maren Holt").DiminishingReturns);
         Assert.Contains(Analyse(log, "Kit Varga").Checks, check => check.Name == "order-tangled");

@@ -15,7 +15,8 @@ namespace TrialLog.Tests.Tuning.Assessments;
 public class AssessmentLaws
 {
     private static readonly Gen<Row[]> Logs =
-        Gen.Select(Gen.Int[0, 5], Gen.Int[-10, 10], Gen.Double[-3, 3], Gen.Int[10, 14], Gen.Int[0, 8], static (outing, quarters, percent, halves, hull) =>
+        Gen.Select(Gen.Int[0, 5], Gen.Int[-10, 10], Gen.Double[-3, 3], Gen.Int[10, 14], Gen.Int[0, 8],
+            static (outing, quarters, percent, halves, hull) =>
             new Row(outing, 50 + quarters / 4.0, percent, halves / 2.0) { Hull = outing == 5 && hull < 3 ? hull : 0 }).Array[1, 24];
 
     [Fact]
@@ -34,7 +35,8 @@ public class AssessmentLaws
             };
             Analysis analysis = Tuner.Analyse(input);
             IReadOnlyList<Hull> hulls = [input.Hulls[2], input.Hull];
-            Alike(analysis, Tuner.Carry(input, hulls, input.Paddles).Single(one => one.Hull.Id == input.Hull.Id && one.Paddle.Id == input.Paddle.Id));
+            Alike(analysis, Tuner.Carry(input, hulls, input.Paddles)
+                .Single(one => one.Hull.Id == input.Hull.Id && one.Paddle.Id == input.Paddle.Id));
             Alike(analysis, Tuner.Progress(input)[^1].Then);
         }, iter: 30);
 
@@ -45,7 +47,8 @@ public class AssessmentLaws
         double[] card = [48.75, 49.5, 51.25, 50.25, 51];
         Row[] rows = [.. from outing in Enumerable.Range(0, 24)
                          from at in Enumerable.Range(0, 5)
-                         select new Row(outing, card[at], -0.3 * at - 0.4 * (card[at] - 50) * (card[at] - 50) + 0.5 * Math.Sin(7 * outing + 3 * at))];
+                         select new Row(outing, card[at],
+                             -0.3 * at - 0.4 * (card[at] - 50) * (card[at] - 50) + 0.5 * Math.Sin(7 * outing + 3 * at))];
         AnalysisInput input = LogOf.Rows(rows);
         Analysis analysis = Tuner.Analyse(input);
         Assessment carried = Tuner.Carry(input, [input.Hull], [input.Paddle]).Single();
@@ -69,7 +72,8 @@ public class AssessmentLaws
     /// <summary>Compares all that an assessment says, whatever else the two are.</summary>
     internal static void Alike(Assessment first, Assessment second)
     {
-        foreach (PropertyInfo fact in typeof(Assessment).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(fact => fact.Name != "EqualityContract"))
+        foreach (PropertyInfo fact in typeof(Assessment).GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(fact => fact.Name != "EqualityContract"))
             Same(fact.GetValue(first), fact.GetValue(second), fact.Name);
     }
 
@@ -78,7 +82,8 @@ public class AssessmentLaws
         if (first is IEnumerable some and not string && second is IEnumerable others)
             Assert.Equal(some.Cast<object>(), others.Cast<object>());
         else if (first is BestLength best && second is BestLength other)
-            Assert.Equal((best with { Probabilities = [] }, string.Join(' ', best.Probabilities)), (other with { Probabilities = best.Probabilities } with { Probabilities = [] }, string.Join(' ', other.Probabilities)));
+            Assert.Equal((best with { Probabilities = [] }, string.Join(' ', best.Probabilities)),
+                (other with { Probabilities = best.Probabilities } with { Probabilities = [] }, string.Join(' ', other.Probabilities)));
         else
             Assert.True(Equals(first, second), $"{name}: {first} and {second}");
     }

@@ -20,7 +20,9 @@ public class CeilingLaws
             {
                 Outings = [.. input.Outings.Select(outing => outing with
                 {
-                    Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(halves[at++ % halves.Length] / 2.0) })],
+                    Pieces = [
+                        .. outing.Pieces.Select(
+                        piece => piece with { Soreness = Soreness.FromPoints(halves[at++ % halves.Length] / 2.0) })],
                 })],
             };
             Analysis analysis = Tuner.Analyse(input);

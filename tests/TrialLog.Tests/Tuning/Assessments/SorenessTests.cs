@@ -17,7 +17,9 @@ public class SorenessTests
         {
             Outings = [.. input.Outings.Select((outing, at) => outing with
             {
-                Pieces = [.. outing.Pieces.Select(piece => piece with { Soreness = soreness[at] is { } points ? Soreness.FromPoints(points) : null })],
+                Pieces = [
+                    .. outing.Pieces.Select(
+                    piece => piece with { Soreness = soreness[at] is { } points ? Soreness.FromPoints(points) : null })],
             })],
         };
     }
@@ -63,7 +65,12 @@ public class SorenessTests
     {
         AnalysisInput input = Log(0, 0, 7);
         Outing last = input.Outings[2];
-        Outing again = last with { Id = Guid.NewGuid(), Label = "again", Pieces = [.. last.Pieces.Select(piece => piece with { Id = Guid.NewGuid(), Soreness = Soreness.FromPoints(0) })] };
+        Outing again = last with
+        {
+            Id = Guid.NewGuid(),
+            Label = "again",
+            Pieces = [.. last.Pieces.Select(piece => piece with { Id = Guid.NewGuid(), Soreness = Soreness.FromPoints(0) })]
+        };
         Assert.NotNull(StandingSoreness.Of([.. input.Outings, again], [], input.Today));
         Assert.Null(StandingSoreness.Of([.. input.Outings, again with { Date = last.Date.AddDays(1) }], [], input.Today));
     }

@@ -17,7 +17,8 @@ public class StandingTests
         .. from outing in Enumerable.Range(0, outings)
            from one in (int[])[0, 1, 2, 3]
            let inches = 50 + ((outing + (one is 0 or 3 ? 0 : 1)) % 2 == 0 ? -1.25 : 1.25)
-           select new Row(outing, inches, 3 * Math.Sin(outing) - curvature * (inches - 50) * (inches - 50) + 0.3 * Math.Sin(7 * outing + 3 * one)),
+           select new Row(
+               outing, inches, 3 * Math.Sin(outing) - curvature * (inches - 50) * (inches - 50) + 0.3 * Math.Sin(7 * outing + 3 * one)),
     ];
 
     [Fact]
@@ -43,7 +44,9 @@ public class StandingTests
     [Fact]
     public void Nothing_is_settled_before_a_length_on_each_side_of_the_best_was_paddled()
     {
-        AnalysisInput shorter = LogOf.Rows(Settling().Where(row => row.Inches < 50).SelectMany(row => (Row[])[row, row with { Inches = 50, Percent = row.Percent + 1.2 }]));
+        AnalysisInput shorter = LogOf.Rows(
+            Settling().Where(row => row.Inches < 50)
+            .SelectMany(row => (Row[])[row, row with { Inches = 50, Percent = row.Percent + 1.2 }]));
         shorter = shorter with { Outings = [.. shorter.Outings.Select(Mirrored)] };
         Analysis oneSided = Tuner.Analyse(shorter);
         Assert.Contains(StandingReason.NothingLongerTried, oneSided.Why);
@@ -58,7 +61,9 @@ public class StandingTests
     [Fact]
     public void One_length_an_outing_by_whoever_could_change_it_cannot_tell()
     {
-        Row[] rows = [.. from outing in Enumerable.Range(0, 20) from one in (int[])[0, 1] select new Row(outing, 49 + outing % 5 * 0.5, Math.Sin(3 * outing))];
+        Row[] rows = [
+            .. from outing in Enumerable.Range(0, 20) from one in (int[])[0, 1] select new Row(
+            outing, 49 + outing % 5 * 0.5, Math.Sin(3 * outing))];
         AnalysisInput input = LogOf.Rows(rows);
         Assert.Equal([StandingReason.OneLengthAnOuting], Tuner.Analyse(input).Why);
         Assert.Equal(Standing.CannotTell, Tuner.Analyse(input).Standing);
@@ -70,7 +75,8 @@ public class StandingTests
     {
         AnalysisInput input = LogOf.Rows(Settling(3).Select(row => row with { Hull = Six }));
         Assert.Equal("OC6", input.Hulls[Six].Name);
-        Assert.All(Tuner.Carry(input, input.Hulls, [input.Paddle]), one => Assert.Equal((Standing.CannotTell, StandingReason.LargeCrewsOnly), (one.Standing, one.Why[0])));
+        Assert.All(Tuner.Carry(input, input.Hulls, [input.Paddle]),
+            one => Assert.Equal((Standing.CannotTell, StandingReason.LargeCrewsOnly), (one.Standing, one.Why[0])));
     }
 
     [Fact]
@@ -96,7 +102,8 @@ public class StandingTests
     public void A_dear_outing_ends_nothing_while_the_chance_is_high_but_is_said()
     {
         AnalysisInput input = LogOf.Rows(LogOf.Healthy(2));
-        Analysis cheap = Tuner.Analyse(input), dear = Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { PricePercent = 1 } } });
+        Analysis cheap = Tuner.Analyse(input),
+            dear = Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { PricePercent = 1 } } });
         Assert.True(cheap.ProbabilityWorthwhileLeft > input.Settings.StopBelow);
         Assert.Contains(StandingReason.TestingPays, cheap.Why);
         Assert.DoesNotContain(StandingReason.TestingPays, dear.Why);

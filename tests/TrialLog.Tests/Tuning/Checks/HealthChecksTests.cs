@@ -37,14 +37,28 @@ public class HealthChecksTests
         ["few-lengths"] = LogOf.Healthy(4).Select(row => row with { Inches = row.Inches > 50 ? 51 : 49 }),
         ["close-lengths"] = LogOf.Healthy().Select(row => row with { Inches = 50 + (row.Inches - 50) / 4 }),
         ["order-tangled"] = Enumerable.Range(0, 16).Select(at => new Row(at / 4, 49 + 0.75 * (at % 4), at)),
-        ["course-tangled"] = LogOf.Healthy().Select((row, at) => row with { Course = (at % 4 is 0 or 3) ? Course.Out : Course.Back, Effort = 6, Inches = 50 + (at % 4 is 0 or 3 ? 1 : -0.5) + at / 12 * 0.25 }),
-        ["effort-tangled"] = LogOf.Healthy().Select(row => row with { Effort = row.Inches > 50.1 ? 7 : 6 }).Where(row => row.Outing % 3 == 0).Concat([new Row(9, 52)]),
-        ["hull-tangled"] = LogOf.Healthy().Select((row, at) => row with { Hull = row.Outing % 2, Inches = (row.Outing % 2 == 0 ? 50 : 46) + at % 3 * 0.25 }),
-        ["blade-tangled"] = Enumerable.Range(0, 16).Select(at => new Row(at / 4, at % 4 is 0 or 3 ? 49 + at / 8 * 0.25 : 54, at) { Paddle = at % 4 is 0 or 3 ? 0 : 1 }),
-        ["calendar-tangled"] = Enumerable.Range(0, 16).Select(at => new Row(at / 4, 49 + 0.5 * (at / 4) + (at % 4 is 1 or 2 ? 0.25 : 0), at)),
-        ["one-length-outings"] = Enumerable.Range(0, 24).Select(at => new Row(at / 3, at / 3 % 4 is 0 or 3 ? 49 + at / 12 * 0.25 : 51 - at / 12 * 0.25, at)),
+        ["course-tangled"] = LogOf.Healthy()
+            .Select(
+            (row, at) =>
+            row with
+            {
+                Course = (at % 4 is 0 or 3) ? Course.Out : Course.Back,
+                Effort = 6,
+                Inches = 50 + (at % 4 is 0 or 3 ? 1 : -0.5) + at / 12 * 0.25
+            }),
+        ["effort-tangled"] = LogOf.Healthy().Select(row => row with { Effort = row.Inches > 50.1 ? 7 : 6 })
+            .Where(row => row.Outing % 3 == 0).Concat([new Row(9, 52)]),
+        ["hull-tangled"] = LogOf.Healthy()
+            .Select((row, at) => row with { Hull = row.Outing % 2, Inches = (row.Outing % 2 == 0 ? 50 : 46) + at % 3 * 0.25 }),
+        ["blade-tangled"] = Enumerable.Range(0, 16)
+            .Select(at => new Row(at / 4, at % 4 is 0 or 3 ? 49 + at / 8 * 0.25 : 54, at) { Paddle = at % 4 is 0 or 3 ? 0 : 1 }),
+        ["calendar-tangled"] = Enumerable.Range(0, 16)
+            .Select(at => new Row(at / 4, 49 + 0.5 * (at / 4) + (at % 4 is 1 or 2 ? 0.25 : 0), at)),
+        ["one-length-outings"] = Enumerable.Range(0, 24)
+            .Select(at => new Row(at / 3, at / 3 % 4 is 0 or 3 ? 49 + at / 12 * 0.25 : 51 - at / 12 * 0.25, at)),
         ["habituated"] = LogOf.Healthy(8).Select((row, at) => row with { Inches = at % 16 == 5 ? 51 : at % 16 == 6 ? 49 : 50 }),
-        ["many-excluded"] = LogOf.Healthy().Select((row, at) => row with { Excluded = row.Outing == 1 || at % 12 == 11 ? "wake" : null }).Append(new Row(8, 50.25) { Excluded = "rudder" }),
+        ["many-excluded"] = LogOf.Healthy().Select((row, at) => row with { Excluded = row.Outing == 1 || at % 12 == 11 ? "wake" : null })
+            .Append(new Row(8, 50.25) { Excluded = "rudder" }),
         ["effort-missing"] = LogOf.Healthy().Select((row, at) => row with { Effort = at % 4 == 2 ? null : 6 }),
     };
 
@@ -54,7 +68,8 @@ public class HealthChecksTests
         AnalysisInput question = LogOf.Rows(LogOf.Healthy());
         IReadOnlyList<AdjustedPiece> pieces = Adjusted(question);
         AdjustedPiece far = pieces[6];
-        HealthCheck check = Assert.Single(HealthChecks.Of(question, [.. pieces.Select(piece => piece == far ? piece with { Weight = 0.1 } : piece)], 50));
+        HealthCheck check = Assert.Single(
+            HealthChecks.Of(question, [.. pieces.Select(piece => piece == far ? piece with { Weight = 0.1 } : piece)], 50));
         Assert.Equal("pieces-discounted", check.Name);
         Assert.Equal((new DateOnly(2026, 3, 8), 3), check.Piece);
     }
@@ -101,7 +116,8 @@ public class HealthChecksTests
     public void Heart_rate_that_clearly_goes_with_length_is_found(double beats, double error, bool found)
     {
         AnalysisInput question = LogOf.Rows(LogOf.Healthy());
-        HealthCheck? check = HealthChecks.Of(question, Adjusted(question), 50, heartRate: new HeartRateSlope(beats, error)).SingleOrDefault(check => check.Name == "heart-rate-tangled");
+        HealthCheck? check = HealthChecks.Of(question, Adjusted(question), 50, heartRate: new HeartRateSlope(beats, error))
+            .SingleOrDefault(check => check.Name == "heart-rate-tangled");
         Assert.Equal(found, check is not null);
         if (check is not null)
             Assert.Equal(beats > 0, check.Longer);

@@ -89,18 +89,21 @@ public class ClassicalTests
     public void Any_log_gives_finite_numbers_and_a_sentence()
     {
         Gen<Row> row = Gen.Select(Gen.Int[0, 5], Gen.Int[-8, 8], Gen.Double[-20, 20], Gen.Int[0, 20], Gen.Int[0, 3],
-            (outing, quarters, percent, halves, kind) => new Row(outing, 50 + quarters / 4.0, kind == 0 ? 0 : percent, kind == 1 ? null : halves / 2.0)
-            {
-                Metres = kind == 2 ? 30_000 : 1000,
-            });
+            (outing, quarters, percent, halves, kind) =>
+                new Row(outing, 50 + quarters / 4.0, kind == 0 ? 0 : percent, kind == 1 ? null : halves / 2.0)
+                {
+                    Metres = kind == 2 ? 30_000 : 1000,
+                });
         row.Array[0, 40].Sample(rows =>
         {
             ClassicalFit fit = Fit(rows);
             Assert.NotEmpty(fit.Says);
             Assert.DoesNotContain("NaN", fit.Says, StringComparison.Ordinal);
-            Assert.All(fit.Coefficients, one => Assert.True(double.IsFinite(one.Estimate) && double.IsFinite(one.StandardError), one.ToString()));
+            Assert.All(
+                fit.Coefficients, one => Assert.True(double.IsFinite(one.Estimate) && double.IsFinite(one.StandardError), one.ToString()));
             Assert.True(double.IsFinite(fit.OutingSd) && double.IsFinite(fit.PieceSd) && double.IsFinite(fit.VertexInches ?? 0));
-            Assert.True(fit.Vertex is null or { Shape: FiellerShape.Everything } || (double.IsFinite(fit.Vertex.Low) && fit.Vertex.Low <= fit.Vertex.High));
+            Assert.True(fit.Vertex is null or { Shape: FiellerShape.Everything }
+                || (double.IsFinite(fit.Vertex.Low) && fit.Vertex.Low <= fit.Vertex.High));
         }, iter: 1000);
     }
 

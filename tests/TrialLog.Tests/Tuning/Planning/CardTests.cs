@@ -33,7 +33,8 @@ public class CardTests
 
         static void Even(int[] order, double most)
         {
-            double[] places = [.. order.Select((length, place) => (length, place)).GroupBy(one => one.length).Select(one => one.Average(two => two.place))];
+            double[] places = [.. order.Select((length, place) => (length, place)).GroupBy(one => one.length)
+                .Select(one => one.Average(two => two.place))];
             Assert.True(places.Max() - places.Min() <= most, string.Join(' ', order));
         }
     }
@@ -56,7 +57,8 @@ public class CardTests
     {
         AnalysisInput input = LogOf.Rows();
         Assert.Equal(4, Tuner.Analyse(input with { ThisOuting = new() { Pieces = 4 } }).Card.Lengths.Count);
-        Assert.Equal(4, Tuner.Analyse(input with { ThisOuting = new() { Minutes = 42, Distance = Distance.FromMetres(1000) } }).Card.Lengths.Count);
+        Assert.Equal(
+            4, Tuner.Analyse(input with { ThisOuting = new() { Minutes = 42, Distance = Distance.FromMetres(1000) } }).Card.Lengths.Count);
         Assert.Equal(8, Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { Pieces = 8 } } }).Card.Lengths.Count);
     }
 
@@ -109,7 +111,9 @@ public class CardTests
                     Assert.True(width <= last.width + 1e-6, $"{width} after {last.width} in outing {outing}");
                 // Without a note of the best length then, the middle of the card stands for it.
                 before = (width, Length.FromInches(middle), shortFirst);
-                rows.AddRange(lengths.Select(length => new Row(outing, length.Inches, -0.35 * Math.Pow(length.Inches - 50.5, 2) + random.NextDouble() - 0.5)));
+                rows.AddRange(
+                    lengths.Select(
+                    length => new Row(outing, length.Inches, -0.35 * Math.Pow(length.Inches - 50.5, 2) + random.NextDouble() - 0.5)));
             }
         }, iter: 6);
 
@@ -122,8 +126,10 @@ public class CardTests
         GivenCard Said(int outings) => new()
         {
             Id = new Guid(outings, 1, 1, new byte[8]), PaddlerId = input.Paddler.Id, HullId = input.Hull.Id, PaddleId = input.Paddle.Id,
-            GivenAt = DateTimeOffset.UnixEpoch.AddDays(outings), Card = first.Card, Best = first.Best.Length, LikelyLow = first.Best.LikelyLow, LikelyHigh = first.Best.LikelyHigh,
-            GainLeftPercent = 0.1, DiminishingReturns = false, Outings = outings, Pieces = 4 * outings, AsOfChange = outings, OutingsToGo = (1, 1, 1),
+            GivenAt = DateTimeOffset.UnixEpoch.AddDays(outings), Card = first.Card, Best = first.Best.Length,
+            LikelyLow = first.Best.LikelyLow, LikelyHigh = first.Best.LikelyHigh,
+            GainLeftPercent = 0.1, DiminishingReturns = false, Outings = outings, Pieces = 4 * outings, AsOfChange = outings,
+            OutingsToGo = (1, 1, 1),
         };
         OutingsToGo after = Tuner.Analyse(input with { GivenCards = [Said(0), Said(1), Said(2)] }).OutingsToGo;
         Assert.True(after.Median + after.High > first.OutingsToGo.Median + first.OutingsToGo.High, $"{first.OutingsToGo} then {after}");
@@ -134,7 +140,8 @@ public class CardTests
     {
         IReadOnlyList<CardOption> options = Tuner.Analyse(LogOf.Rows(LogOf.Healthy(2))).CardOptions;
         Assert.Equal(2, options.Count);
-        Assert.True(options[1].Pieces == options[0].Pieces + 2 && options[1].Minutes > options[0].Minutes && options[1].ValuePercent > options[0].ValuePercent);
+        Assert.True(options[1].Pieces == options[0].Pieces + 2 && options[1].Minutes > options[0].Minutes
+            && options[1].ValuePercent > options[0].ValuePercent);
     }
 
     [Fact]
@@ -152,5 +159,6 @@ public class CardTests
     private static IEnumerable<Row> Outings(int count, double[] card) =>
         from outing in Enumerable.Range(0, count)
         from at in Enumerable.Range(0, card.Length)
-        select new Row(outing, card[at], outing % 3 - 0.35 * (card[at] - 50.2) * (card[at] - 50.2) - 0.3 * at + 0.6 * Math.Sin(12.9898 * outing + 78.233 * at));
+        select new Row(outing, card[at],
+            outing % 3 - 0.35 * (card[at] - 50.2) * (card[at] - 50.2) - 0.3 * at + 0.6 * Math.Sin(12.9898 * outing + 78.233 * at));
 }

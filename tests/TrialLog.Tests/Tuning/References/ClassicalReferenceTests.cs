@@ -16,7 +16,9 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
         JsonElement data = ReferenceFile.Json("classical/longley.json"), certified = ReferenceFile.Json("classical/longley-certified.json");
         LeastSquares fit = LeastSquares.Fit(data.Design(), Vector<double>.Build.Dense(data.Numbers("y")));
         double[] errors = [.. Enumerable.Range(0, 7).Select(fit.StandardError)];
-        output.WriteLine($"largest relative difference: coefficients {Worst(certified.Numbers("coefficients"), fit.Coefficients.ToArray()):0.0e+0}, standard errors {Worst(certified.Numbers("standard_errors"), errors):0.0e+0}");
+        output.WriteLine(
+            $"largest relative difference: coefficients {Worst(certified.Numbers("coefficients"), fit.Coefficients.ToArray()):0.0e+0}, " +
+            $"standard errors {Worst(certified.Numbers("standard_errors"), errors):0.0e+0}");
         Near.All(certified.Numbers("coefficients"), fit.Coefficients.ToArray(), 1e-10, "coefficient");
         Near.All(certified.Numbers("standard_errors"), errors, 1e-10, "standard error");
         Near.One(certified.Number("residual_sd"), Math.Sqrt(fit.ResidualVariance), 1e-11, "residual sd");
@@ -31,7 +33,8 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
         Near.All(lm.Numbers("standard_errors"), [.. Enumerable.Range(0, 7).Select(fit.StandardError)], 1e-9, "standard error");
     }
 
-    public static TheoryData<string> MixedCases => [.. ReferenceFile.Json("classical/mixed.json").EnumerateArray().Select(item => item.Text("name"))];
+    public static TheoryData<string> MixedCases =>
+        [.. ReferenceFile.Json("classical/mixed.json").EnumerateArray().Select(item => item.Text("name"))];
 
     [Theory, MemberData(nameof(MixedCases))]
     public void Reml_agrees_with_lme4_and_nlme(string name)
@@ -40,7 +43,10 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
         RandomInterceptReml fit = RandomInterceptReml.Fit(
             data.Design(), Vector<double>.Build.Dense(data.Numbers("y")), [.. data.Numbers("group").Select(group => (int)group)]);
         JsonElement lme4 = data.GetProperty("lme4"), nlme = data.GetProperty("nlme");
-        output.WriteLine($"lme4: group sd {Near.Relative(lme4.Number("group_sd"), fit.GroupSd):0.0e+0}, criterion {Near.Relative(lme4.Number("criterion"), fit.Criterion):0.0e+0}; nlme: group sd {Near.Relative(nlme.Number("group_sd"), fit.GroupSd):0.0e+0}");
+        output.WriteLine(
+            $"lme4: group sd {Near.Relative(lme4.Number("group_sd"), fit.GroupSd):0.0e+0}, criterion " +
+            $"{Near.Relative(lme4.Number("criterion"), fit.Criterion):0.0e+0}; nlme: group sd " +
+            $"{Near.Relative(nlme.Number("group_sd"), fit.GroupSd):0.0e+0}");
 
         double[] errors = [.. Enumerable.Range(0, fit.Coefficients.Count).Select(fit.StandardError)];
         Near.All(lme4.Numbers("coefficients"), fit.Coefficients.ToArray(), 1e-7, "coefficient");
@@ -78,12 +84,14 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
     public void The_classical_view_of_a_logbook_agrees_with_R(int index)
     {
         JsonElement expected = ReferenceFile.Json("classical/logbooks.json")[index], lme4 = expected.GetProperty("lme4");
-        ClassicalFit fit = ClassicalAnalysis.Fit(ReferenceLogbook.Read(expected.Text("logbook"), expected.Text("hull"), Length.FromInches(50)));
+        ClassicalFit fit = ClassicalAnalysis.Fit(
+            ReferenceLogbook.Read(expected.Text("logbook"), expected.Text("hull"), Length.FromInches(50)));
         output.WriteLine(fit.Says);
 
         Near.One(expected.Number("centre"), fit.CentreInches, 1e-12, "centre");
         Near.All(lme4.Numbers("coefficients"), [.. fit.Coefficients.Select(coefficient => coefficient.Estimate)], 1e-7, "coefficient");
-        Near.All(lme4.Numbers("standard_errors"), [.. fit.Coefficients.Select(coefficient => coefficient.StandardError)], 1e-7, "standard error");
+        Near.All(lme4.Numbers("standard_errors"), [.. fit.Coefficients.Select(coefficient => coefficient.StandardError)], 1e-7,
+            "standard error");
         Near.One(lme4.Number("group_sd"), fit.OutingSd, 1e-6, "outing sd");
         Near.One(lme4.Number("residual_sd"), fit.PieceSd, 1e-7, "piece sd");
         Assert.Equal(expected.Text("shape"), fit.Vertex!.Shape.ToString());

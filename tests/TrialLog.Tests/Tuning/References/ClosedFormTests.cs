@@ -22,7 +22,8 @@ public class ClosedFormTests
     {
         CurvatureMedian = C, CurvatureLogSpread = 1e-5, DurationSpreadInches = 1e-7, OutingMedian = Tau, OutingLogSpread = 1e-5,
         PieceMedian = Sigma, PieceLogSpread = 1e-5, DegreesOfFreedom = double.PositiveInfinity, StartOutlierShare = 0,
-        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0, FlatShare = 0, BladeSpreadPerInch = 0, UnpaddledHullFactor = 1, UntoldEffortMedian = 1e-6,
+        TimingErrorSeconds = 0, DistanceErrorMetres = 0, HullSpreadInches = HullSpread, SkewSpread = 0, FlatShare = 0,
+        BladeSpreadPerInch = 0, UnpaddledHullFactor = 1, UntoldEffortMedian = 1e-6,
     };
 
     [Fact]
@@ -67,7 +68,8 @@ public class ClosedFormTests
     private static (double Mean, double Sd) NormalEquations(AnalysisInput question)
     {
         (Outing Outing, Piece Piece)[] pieces = [.. question.Outings.SelectMany(outing => outing.Pieces.Select(piece => (outing, piece)))];
-        Hull[] hulls = [question.Hull, .. question.Hulls.Where(hull => hull.Id != question.Hull.Id && question.Outings.Any(outing => outing.HullId == hull.Id))];
+        Hull[] hulls = [question.Hull,
+            .. question.Hulls.Where(hull => hull.Id != question.Hull.Id && question.Outings.Any(outing => outing.HullId == hull.Id))];
         var alignment = new Alignment(Length.FromInches(50), question.Hulls);
         DateOnly first = question.Outings.Min(outing => outing.Date);
         List<(double[] Column, double Mean, double Variance)> effects = [];
@@ -76,7 +78,8 @@ public class ClosedFormTests
         foreach (Outing outing in question.Outings)
         {
             Add(piece => piece.Outing.Id == outing.Id ? 1 : 0, 0, Tau * Tau);
-            Add(piece => piece.Outing.Id != outing.Id ? 0 : piece.Piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 }, 0, 100);
+            Add(piece => piece.Outing.Id != outing.Id ? 0
+                : piece.Piece.Course switch { Course.Out => 1, Course.Back => -1, _ => 0 }, 0, 100);
         }
 
         Add(piece => piece.Piece.Order, -0.3, 0.25);

@@ -5,7 +5,10 @@ using Normal = MathNet.Numerics.Distributions.Normal;
 
 namespace TrialLog.Tests.Tuning.References;
 
-/// <summary>What the posterior says of a lopsided curve, against draws from the same normals; and the normal held between two ends, against quadrature.</summary>
+/// <summary>
+/// What the posterior says of a lopsided curve, against draws from the same normals; and the normal held between two ends, against
+/// quadrature.
+/// </summary>
 public class LopsidedCurveTests
 {
     private const int Draws = 200_000;
@@ -51,7 +54,8 @@ public class LopsidedCurveTests
     [InlineData(0.2, -0.2, 0.5)]
     public void The_chance_of_a_worthwhile_gain_is_its_share_of_draws(double length, double shortest, double longest)
     {
-        double worthwhile = 0.1, among = Drawn.Average(one => Loss(length, one) - Loss(Math.Clamp(one.Best, shortest, longest), one) > worthwhile ? 1.0 : 0);
+        double worthwhile = 0.1,
+            among = Drawn.Average(one => Loss(length, one) - Loss(Math.Clamp(one.Best, shortest, longest), one) > worthwhile ? 1.0 : 0);
         Assert.Equal(among, Believed.WorthwhileLeft(length, shortest, longest, worthwhile), 0.01);
     }
 
@@ -89,7 +93,9 @@ public class LopsidedCurveTests
         Assert.Equal(variance, held.Variance, 2e-3 * variance);
 
         double Integral(Func<double, double> of) =>
-            Enumerable.Range(0, 64).Sum(k => GaussLegendreRule.Integrate(z => of(z) * Math.Exp(0.5 * (at * at - z * z)), low + (high - low) * k / 64, low + (high - low) * (k + 1) / 64, 20));
+            Enumerable.Range(0, 64)
+                .Sum(k => GaussLegendreRule.Integrate(
+                z => of(z) * Math.Exp(0.5 * (at * at - z * z)), low + (high - low) * k / 64, low + (high - low) * (k + 1) / 64, 20));
     }
 
     private static double Loss(double length, (double C, double Best, double Skew) one)
@@ -103,7 +109,8 @@ public class LopsidedCurveTests
         var random = new Random(4);
         for (int k = 0; k < Draws; k++)
         {
-            (_, double c, double best, double sd, double skew, double skewSd, double correlation) = Parts[random.NextDouble() < Parts[0].Weight ? 0 : 1];
+            (_, double c, double best, double sd, double skew, double skewSd, double correlation) = Parts[
+                random.NextDouble() < Parts[0].Weight ? 0 : 1];
             double first = Normal.Sample(random, 0, 1), second = Normal.Sample(random, 0, 1);
             yield return (c, best + sd * first, skew + skewSd * (correlation * first + Math.Sqrt(1 - correlation * correlation) * second));
         }

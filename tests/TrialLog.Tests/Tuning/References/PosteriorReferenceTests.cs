@@ -16,7 +16,8 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     private static readonly TuningSettings Priors = new()
     {
         StartSpreadInches = 0.8, StartOutlierShare = 0.2, StartOutlierFactor = 2.5, CurvatureMedian = 0.65, CurvatureLogSpread = 0.7,
-        FlatShare = 0.16, FlatFactor = 0.12, SkewSpread = 0.33, SkewLimit = 0.6, UntoldEffortMedian = 0.5, UntoldEffortLogSpread = 0.8, DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
+        FlatShare = 0.16, FlatFactor = 0.12, SkewSpread = 0.33, SkewLimit = 0.6, UntoldEffortMedian = 0.5, UntoldEffortLogSpread = 0.8,
+        DurationSpreadInches = 0.15, HullSpreadInches = 0.35, OutingMedian = 2.5, OutingLogSpread = 0.7,
         PieceMedian = 0.9, PieceLogSpread = 0.6, OrderMean = -0.3, OrderSpread = 0.5, EffortMean = 3, EffortSpread = 1.5,
         DistanceMean = -6, DistanceSpread = 3, TrendSpread = 0.3, TimingErrorSeconds = 0.5, DistanceErrorMetres = 2, ReferenceSeconds = 300,
     };
@@ -41,7 +42,8 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     [Theory, MemberData(nameof(Runs))]
     public void The_posterior_agrees_with_JAGS(string logbook, string noise)
     {
-        JsonElement run = Reference.GetProperty("runs").EnumerateArray().Single(one => one.Text("logbook") == logbook && one.Text("noise") == noise);
+        JsonElement run = Reference.GetProperty("runs").EnumerateArray()
+            .Single(one => one.Text("logbook") == logbook && one.Text("noise") == noise);
         string[] hulls = [.. run.GetProperty("hulls").EnumerateArray().Select(hull => hull.GetString()!)];
         for (int at = 0; at < hulls.Length; at++)
         {
@@ -64,13 +66,18 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     private void Compare(string noise, string what, JsonElement expected, double mean, Func<double, double> quantile)
     {
         double sd = expected.Number("sd");
-        double[] levels = Reference.Numbers("levels"), quantiles = expected.Numbers("quantiles"), errors = expected.Numbers("quantiles_mcse");
+        double[] levels = Reference.Numbers("levels"), quantiles = expected.Numbers("quantiles"),
+            errors = expected.Numbers("quantiles_mcse");
         (string Name, double Actual, double Expected, double Error)[] all =
         [
             ("mean", mean, expected.Number("mean"), expected.Number("mean_mcse")),
             .. levels.Select((level, at) => ($"{level:0.00}", quantile(level), quantiles[at], errors[at])),
         ];
-        output.WriteLine($"{what,-9}" + string.Concat(all.Select(one => $" {one.Name}: {one.Actual,7:0.000} ({one.Expected,7:0.000} ± {one.Error:0.000}, {(one.Actual - one.Expected) / sd,5:0.00} sd)")));
+        output.WriteLine(
+            $"{what,-9}"
+            + string.Concat(
+            all.Select(one => $" {one.Name}: {one.Actual,7:0.000} ({one.Expected,7:0.000} ± {one.Error:0.000}, " +
+            $"{(one.Actual - one.Expected) / sd,5:0.00} sd)")));
         Assert.All(all, one => Assert.True(
             Math.Abs(one.Actual - one.Expected) <= 4 * one.Error + Allowed(noise, what) * sd,
             $"{what} {one.Name}: {one.Actual:0.0000} where {one.Expected:0.0000} ± {one.Error:0.0000} was expected, sd {sd:0.000}"));

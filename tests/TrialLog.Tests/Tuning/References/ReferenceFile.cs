@@ -15,7 +15,8 @@ internal static class ReferenceFile
     public static JsonElement Json(string name) => JsonDocument.Parse(File.ReadAllText(PathOf(name))).RootElement;
 
     public static double[] Numbers(this JsonElement element, string name) =>
-        element.GetProperty(name) is { ValueKind: JsonValueKind.Array } array ? [.. array.EnumerateArray().Select(item => item.GetDouble())] : [element.Number(name)];
+        element.GetProperty(name) is { ValueKind: JsonValueKind.Array } array ? [.. array.EnumerateArray().Select(item => item.GetDouble())]
+            : [element.Number(name)];
 
     public static double Number(this JsonElement element, string name) => element.GetProperty(name).GetDouble();
 
@@ -51,7 +52,8 @@ internal static class Near
     {
         Assert.Equal(expected.Count, actual.Count);
         for (int at = 0; at < expected.Count; at++)
-            Assert.True(Relative(expected[at], actual[at]) <= relative, $"{what} {at}: {actual[at]:R} where {expected[at]:R} was expected, off by {Relative(expected[at], actual[at]):0.0e+0}.");
+            Assert.True(Relative(expected[at], actual[at]) <= relative,
+                $"{what} {at}: {actual[at]:R} where {expected[at]:R} was expected, off by {Relative(expected[at], actual[at]):0.0e+0}.");
     }
 
     public static void One(double expected, double actual, double relative, string what) => All([expected], [actual], relative, what);

@@ -39,7 +39,8 @@ internal static class ReferenceLogbook
                     Distance = Distance.FromMetres(Number(row, "distance_m")),
                     Time = PieceTime.FromSeconds(Number(row, "time_s")),
                     Effort = Effort.FromPoints(Number(row, "effort")),
-                    HeartRate = header.Contains("heart_rate") && Cell(row, "heart_rate").Length > 0 ? HeartRate.FromBeatsPerMinute((int)Number(row, "heart_rate")) : null,
+                    HeartRate = header.Contains("heart_rate") && Cell(row, "heart_rate").Length > 0
+                        ? HeartRate.FromBeatsPerMinute((int)Number(row, "heart_rate")) : null,
                 })],
             }),
         ];

@@ -47,7 +47,11 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     [Fact]
     public void A_model_that_believes_in_a_third_of_the_noise_is_found_out()
     {
-        TuningSettings world = new() { PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, FlatShare = 0, SkewSpread = 0, StartOutlierShare = 0.1, UntoldEffortMedian = NothingUntold };
+        TuningSettings world = new()
+        {
+            PieceLogSpread = 0.05, PieceMedian = 1.1, CurvatureMedian = 1, FlatShare = 0, SkewSpread = 0,
+            StartOutlierShare = 0.1, UntoldEffortMedian = NothingUntold
+        };
         Ranks wrong = Run(world, world with { PieceMedian = world.PieceMedian / 3 });
         output.WriteLine(wrong.ToString());
         Assert.True(wrong.Best.Unevenness > Limit, $"θ: {wrong}");
@@ -64,7 +68,8 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
     private sealed record Uniformity(double Unevenness, double Mean, double Held)
     {
         public static Uniformity Of(double[] ranks) => new(
-            // The first sees a posterior that is off to one side; the second, by the distance from the middle, one that is too narrow or too wide.
+            // The first sees a posterior that is off to one side; the second, by the distance from the middle, one that is too narrow or
+            // too wide.
             Math.Max(Distance(ranks), Distance([.. ranks.Select(rank => Math.Abs(2 * rank - 1))])),
             ranks.Average(), ranks.Average(rank => rank is > 0.05 and < 0.95 ? 1.0 : 0));
 
@@ -100,9 +105,11 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
         double theta = Normal(0.8 * wide);
         double flat = random.NextDouble() < world.FlatShare ? world.FlatFactor : 1;
         double c = flat * world.CurvatureMedian * Math.Exp(Normal(world.CurvatureLogSpread)), kappa = Normal(world.DurationSpreadInches);
-        double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)), sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
+        double tau = world.OutingMedian * Math.Exp(Normal(world.OutingLogSpread)),
+            sigma = world.PieceMedian * Math.Exp(Normal(world.PieceLogSpread));
         double order = world.OrderMean + Normal(world.OrderSpread), trend = Normal(world.TrendSpread);
-        double perPoint = world.EffortMean + Normal(world.EffortSpread), omega = world.UntoldEffortMedian * Math.Exp(Normal(world.UntoldEffortLogSpread));
+        double perPoint = world.EffortMean + Normal(world.EffortSpread),
+            omega = world.UntoldEffortMedian * Math.Exp(Normal(world.UntoldEffortLogSpread));
         while (perPoint < 0.02 * world.EffortMean)
             perPoint = world.EffortMean + Normal(world.EffortSpread);
         double untold = perPoint * omega;
@@ -120,9 +127,11 @@ public class SimulationBasedRankingTests(ITestOutputHelper output)
                 const double Seconds = 1000 / 3.0;
                 double known = Math.Pow(100 * world.TimingErrorSeconds / Seconds, 2) + Math.Pow(100 * world.DistanceErrorMetres / 1000, 2);
                 double noise = Math.Sqrt(sigma * sigma + known)
-                    * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1)) + Normal(untold);
+                    * (double.IsFinite(world.DegreesOfFreedom) ? StudentT.Sample(random, 0, 1, world.DegreesOfFreedom) : Normal(1))
+                        + Normal(untold);
                 double t = Math.Log(Seconds / world.ReferenceSeconds), off = aligned - theta - kappa * t;
-                double percent = level + order * piece + trend * outing * 5 / 7 - c * (off * off + skew * (aligned - theta) * Math.Abs(aligned - theta)) + noise;
+                double percent = level + order * piece + trend * outing * 5 / 7
+                    - c * (off * off + skew * (aligned - theta) * Math.Abs(aligned - theta)) + noise;
                 rows.Add(new(outing, 50 + aligned, percent));
                 logDurations.Add(t - percent / 100);
             }

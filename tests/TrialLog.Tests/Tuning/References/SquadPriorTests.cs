@@ -11,16 +11,20 @@ namespace TrialLog.Tests.Tuning.References;
 /// <summary>What a squad teaches, against JAGS, and what it never does.</summary>
 public class SquadPriorTests
 {
-    private static readonly Paddler Ninth = new() { Id = new(99, 0, 0, new byte[8]), Name = "Ilse Maro", KnownLength = Length.FromInches(50) };
+    private static readonly Paddler Ninth =
+        new() { Id = new(99, 0, 0, new byte[8]), Name = "Ilse Maro", KnownLength = Length.FromInches(50) };
 
-    public static TheoryData<string> Squads => [.. ReferenceFile.Json("posterior/squad.json").GetProperty("squads").EnumerateArray().Select(squad => squad.Text("squad"))];
+    public static TheoryData<string> Squads =>
+        [.. ReferenceFile.Json("posterior/squad.json").GetProperty("squads").EnumerateArray().Select(squad => squad.Text("squad"))];
 
     [Theory, MemberData(nameof(Squads))]
     public void The_common_offset_and_the_spread_agree_with_JAGS(string name)
     {
-        JsonElement squad = ReferenceFile.Json("posterior/squad.json").GetProperty("squads").EnumerateArray().Single(one => one.Text("squad") == name);
+        JsonElement squad = ReferenceFile.Json("posterior/squad.json").GetProperty("squads").EnumerateArray()
+            .Single(one => one.Text("squad") == name);
         (double offset, double variance, double ownSquare, double logOwn) = SquadPrior.Pooled(
-            [.. squad.Numbers("offset").Zip(squad.Numbers("sd"), (at, sd) => new SquadEvidence(Guid.Empty, StartLengthBasis.KnownPaddle, at, sd * sd))], 0.8);
+            [.. squad.Numbers("offset")
+                .Zip(squad.Numbers("sd"), (at, sd) => new SquadEvidence(Guid.Empty, StartLengthBasis.KnownPaddle, at, sd * sd))], 0.8);
         double sd = squad.Number("mu_sd");
         Assert.Equal(squad.Number("mu"), offset, 0.05 * sd);
         Assert.Equal(sd, Math.Sqrt(variance), 0.03 * sd);
@@ -50,12 +54,15 @@ public class SquadPriorTests
     {
         Assert.Null(SquadPrior.Of(Ninth, Squad(-0.8), TuningSettings.Default));
         SquadEvidence own = new(Ninth.Id, StartLengthBasis.KnownPaddle, 3, 0.01);
-        Assert.Equal(SquadPrior.Of(Ninth, Squad(-0.8, -0.6), TuningSettings.Default), SquadPrior.Of(Ninth, [own, .. Squad(-0.8, -0.6)], TuningSettings.Default));
+        Assert.Equal(SquadPrior.Of(Ninth, Squad(-0.8, -0.6), TuningSettings.Default),
+            SquadPrior.Of(Ninth, [own, .. Squad(-0.8, -0.6)], TuningSettings.Default));
     }
 
     [Fact]
     public void Start_lengths_that_rest_on_something_else_teach_nothing() =>
-        Assert.Null(SquadPrior.Of(Ninth, Squad(-0.8, -0.6, -0.7).Select(one => one with { Basis = StartLengthBasis.Stature }), TuningSettings.Default));
+        Assert.Null(
+            SquadPrior.Of(Ninth, Squad(-0.8, -0.6, -0.7).Select(one => one with { Basis = StartLengthBasis.Stature }),
+            TuningSettings.Default));
 
     [Fact]
     public void A_log_speaks_once_it_has_settled_and_never_with_what_others_taught_it()
