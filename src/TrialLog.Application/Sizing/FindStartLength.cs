@@ -4,6 +4,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Sizing;
 
@@ -20,7 +21,7 @@ internal sealed record StartLengthAnswer(BodyMeasures Body, Length? Known, Lengt
     public Length InHull => Start.Length.PlusInches(HullOffsetInches);
 
     /// <summary>The central 90 % range in that hull.</summary>
-    public (Length Low, Length High) Likely => StartLengthAdvice.LikelyRange(Start with { Length = InHull });
+    public (Length Low, Length High) Likely => StartBelief.LikelyRange(Start with { Length = InHull });
 
     /// <summary>Why it differs from a solo canoe's; null where it does not.</summary>
     public string? HullNote => Hull switch

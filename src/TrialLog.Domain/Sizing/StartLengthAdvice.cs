@@ -9,11 +9,6 @@ public static class StartLengthAdvice
     /// <summary>Normal quantile of the central 90 % range.</summary>
     public const double Ninety = 1.645;
 
-    /// <summary>The central 90 % range of the best length around a start length.</summary>
-    public static (Length Low, Length High) LikelyRange(StartLength start) =>
-        (start.Length.PlusInches(-Math.Min(start.Length.Inches, Ninety * start.SpreadInches)),
-            start.Length.PlusInches(Ninety * start.SpreadInches));
-
     /// <summary>How the start length came about, in one or two sentences.</summary>
     public static string Explain(BodyMeasures body, Length? known, LengthUnit unit)
     {

@@ -43,8 +43,7 @@ internal sealed class BestLengthPrior
     public static BestLengthPrior Of(AnalysisInput question, PieceTable table, Alignment alignment, double spread)
     {
         TuningSettings settings = question.Settings;
-        double share = settings.StartOutlierShare;
-        (double Share, double Factor)[] components = share > 0 ? [(1 - share, 1), (share, settings.StartOutlierFactor)] : [(1, 1)];
+        (double Share, double Factor)[] components = StartBelief.Components(settings);
         int hulls = table.Hulls.Count;
         // What differs between hulls is part of the spread around the start length, not on top of it, so that each hull's best
         // length has that spread however many hulls are in the log. A hull that only others speak for has more on top.

@@ -3,11 +3,13 @@ using System.Reflection;
 using CsCheck;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.Assessments;
 
@@ -18,6 +20,20 @@ public class AssessmentLaws
         Gen.Select(Gen.Int[0, 5], Gen.Int[-10, 10], Gen.Double[-3, 3], Gen.Int[10, 14], Gen.Int[0, 8],
             static (outing, quarters, percent, halves, hull) =>
             new Row(outing, 50 + quarters / 4.0, percent, halves / 2.0) { Hull = outing == 5 && hull < 3 ? hull : 0 }).Array[1, 24];
+
+    /// <summary>The body's sheet and the first card say the same of a length that nobody has tried.</summary>
+    [Theory]
+    [InlineData(49)]
+    [InlineData(50)]
+    public void Before_any_outing_the_likely_range_is_that_of_the_start_length(double inches)
+    {
+        AnalysisInput input = LogOf.Rows();
+        Paddler paddler = input.Paddler with { KnownLength = Length.FromInches(inches) };
+        Analysis analysis = Tuner.Analyse(input with { Paddler = paddler });
+        (Length low, Length high) = StartBelief.LikelyRange(StartLength.Of(paddler));
+        Assert.Equal(low.Inches, analysis.Best.LikelyLow.Inches, 0.1);
+        Assert.Equal(high.Inches, analysis.Best.LikelyHigh.Inches, 0.1);
+    }
 
     [Fact]
     public void Carry_and_progress_say_what_an_analysis_says_of_the_same_hull_and_paddle() =>
