@@ -1,3 +1,4 @@
+using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
 using Xunit;
 
