@@ -49,6 +49,7 @@ public static class Tuner
             GainLeftPercent = says.GainLeftPercent,
             WorthwhilePercent = says.WorthwhilePercent,
             ProbabilityWorthwhileLeft = says.ProbabilityWorthwhileLeft,
+            TooShort = says.TooShort,
             PricePercent = says.PricePercent,
             Standing = says.Standing,
             Why = says.Why,

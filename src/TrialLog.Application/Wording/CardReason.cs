@@ -33,7 +33,11 @@ internal static class CardReason
         }
 
         string pair = PairOf(lengths, unit);
-        return $"{Why(analysis, pair, shortest, longest)} {InOrder(lengths)}{held}";
+        string longer = analysis.Why.Contains(StandingReason.PiecesTooShort) && analysis.TooShort is { } pieces
+            && analysis.Card.Distance > pieces.Distance
+            ? $" Pieces of {Say.Distance(analysis.Card.Distance)}, since shorter ones have told what they can."
+            : "";
+        return $"{Why(analysis, pair, shortest, longest)} {InOrder(lengths)}{longer}{held}";
     }
 
     /// <summary>The order of a card in letters: <c>A B B A</c>.</summary>

@@ -126,11 +126,15 @@ internal static class Say
     public static string Duration(double seconds) => Spoken.Duration(seconds);
 
     /// <summary>The race that seconds are told over: <c>over your 16 km</c>; where none is named, <c>in an hour</c>.</summary>
-    public static string OverTheRace(Paddler paddler, Voice voice = default) => paddler.Goal switch
+    public static string OverTheRace(Paddler paddler, Voice voice = default) =>
+        TheRace(paddler, voice) is { } race ? $"over {race}" : "in an hour";
+
+    /// <summary>The race: <c>your 16 km</c>; null where none is named.</summary>
+    public static string? TheRace(Paddler paddler, Voice voice = default) => paddler.Goal switch
     {
-        { Distance: { } distance } => $"over {voice.Your} {Distance(distance)}",
-        { Time: { } time } => $"over {voice.Your} {Duration(time.Seconds)}",
-        _ => "in an hour",
+        { Distance: { } distance } => $"{voice.Your} {Distance(distance)}",
+        { Time: { } time } => $"{voice.Your} {Duration(time.Seconds)}",
+        _ => null,
     };
 
     /// <summary>Minutes and seconds, or hours, minutes and seconds, without a fraction: <c>5:32</c>.</summary>

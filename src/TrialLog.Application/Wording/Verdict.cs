@@ -48,6 +48,13 @@ internal static class Verdict
                 $"until {voice.You} log{(you ? "" : "s")} an outing.";
         if (Doubt(analysis) is { } doubt)
             return $"{Warnings.Of(doubt, analysis)} Until then {best}, {shortLikely}.";
+        if (analysis.Standing == Standing.CannotTell && analysis is { TooShort: { } pieces } && Is(analysis, StandingReason.PiecesTooShort))
+        {
+            return $"In {hull}, race {best} for now ({shortLikely}). Pieces of {Say.Distance(pieces.Distance)} say too little about " +
+                $"{Say.TheRace(analysis.Paddler, voice)}: with any number of them there is {Say.AChance(pieces.ChanceBeyond)} that another " +
+                $"length is faster by {worthwhile} or more. {Longer(pieces)} tell more.";
+        }
+
         if (analysis.Standing == Standing.CannotTell)
         {
             return "In a large crew one paddle changes the hull's speed too little to tell lengths apart. "
@@ -101,6 +108,9 @@ internal static class Verdict
                 $"{Say.Range(alone.LikelyLow, alone.LikelyHigh, analysis.Paddler.Unit)}.");
         if (analysis.Pieces == 0)
             return notes;
+        if (analysis is { Standing: Standing.Testing, TooShort: { } pieces })
+            notes.Add($"Pieces of {Say.Distance(pieces.Distance)} alone cannot settle it for {Say.TheRace(analysis.Paddler, voice)}: the " +
+                $"outings to go are those after which they have told what they can. {Longer(pieces)} tell more.");
         LengthUnit unit = analysis.Paddler.Unit;
         string paddle = Quoted.Visible(analysis.Paddle.Name);
         if (!analysis.InRange)
@@ -128,6 +138,12 @@ internal static class Verdict
         : analysis.Why.Select(CheckOf).OfType<string>().Select(name => analysis.Checks.FirstOrDefault(check => check.Name == name))
             .FirstOrDefault(check => check is not null);
 
+    private static bool Is(Analysis analysis, StandingReason reason) => analysis.Why.Contains(reason);
+
+    private static string Longer(ShortPieces pieces) => pieces is { LongEnough: { } distance, Minutes: { } minutes }
+        ? $"Four of {Say.Distance(distance)}, about {minutes} min,"
+        : "Pieces nearly as long as the race";
+
     private static string? CheckOf(StandingReason reason) => reason switch
     {
         StandingReason.OneLengthAnOuting => "one-length-outings",
@@ -152,6 +168,10 @@ internal static class Verdict
                 $"costs. {MoreOutings(analysis.OutingsToGo)}";
         }
 
+        if (analysis.Why.Contains(StandingReason.CostsMoreThanItWins))
+            return $"Race {best}, or test on. An outing should now win less than it costs, but there is " +
+                $"{Say.AChance(analysis.ProbabilityWorthwhileLeft)} that another length is faster by {worthwhile} or more. " +
+                $"Best length {likely}. {MoreOutings(analysis.OutingsToGo)}";
         return analysis.Flat
             ? $"Keep testing, without hurry: in {hull} an inch either way probably costs less than {worthwhile}. Best length so far " +
                 $"{best}, {likely}. {MoreOutings(analysis.OutingsToGo)}"

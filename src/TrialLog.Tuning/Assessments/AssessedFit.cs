@@ -61,6 +61,7 @@ internal sealed record AssessedFit(
             GainLeftPercent = posterior.ExpectedLoss(sought),
             WorthwhilePercent = worthwhile,
             ProbabilityWorthwhileLeft = left,
+            TooShort = ShortPieces.Of(input, fit, worthwhile),
             PricePercent = input.Trials.PricePercent ?? input.Settings.PricePercent,
             Standing = Standing.Testing,
             Why = [],

@@ -44,6 +44,9 @@ public record Assessment
     /// <summary>Probability that some other length is faster than the best known by a worthwhile change.</summary>
     public required double ProbabilityWorthwhileLeft { get; init; }
 
+    /// <summary>Why pieces as short as the log's cannot settle it; null where they can.</summary>
+    public ShortPieces? TooShort { get; init; }
+
     /// <summary>What an outing of testing costs this paddler, percent of speed.</summary>
     public required double PricePercent { get; init; }
 

@@ -54,6 +54,12 @@ public enum StandingReason
     /// <summary>Two hulls, each by itself, point further apart than seats explain; measure the seats and paddle more in each.</summary>
     HullsDisagree,
 
+    /// <summary>
+    /// Pieces like these say too little of a race that is much longer: with any number of them the chance of a worthwhile gain would not be
+    /// low enough to stop on, and more of them should win less than they cost. Longer pieces would tell.
+    /// </summary>
+    PiecesTooShort,
+
     /// <summary>No piece was paddled in this hull yet.</summary>
     NotPaddledHere,
 

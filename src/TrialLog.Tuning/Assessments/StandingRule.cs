@@ -52,6 +52,8 @@ internal static class StandingRule
             why.Add(StandingReason.TestingPays);
         else if (!low)
             why.Add(StandingReason.CostsMoreThanItWins);
+        if (says.TooShort is not null && why is [StandingReason.ChanceTooHigh, StandingReason.CostsMoreThanItWins])
+            return (Standing.CannotTell, [StandingReason.PiecesTooShort, .. why]);
         if (why.Count > 0)
             return (Standing.Testing, why);
         return says.Flat ? (Standing.Flat, [StandingReason.HardlyMatters]) : (Standing.Settled, [StandingReason.NothingWorthwhileLeft]);

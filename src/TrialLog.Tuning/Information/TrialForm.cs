@@ -60,6 +60,9 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>Distances that a person would paddle, metres.</summary>
     private static readonly double[] Round = [250, 500, 750, 1000, 1500, 2000, 3000, 4000, 5000];
 
+    /// <summary>Distances that a person would paddle, metres, the shortest first.</summary>
+    public static IReadOnlyList<double> RoundDistances => Round;
+
     /// <summary>What is wrong with what was told; null where nothing is.</summary>
     public static TrialProblem? Problem(TrialHabits habits) => habits.Pieces switch
     {
@@ -98,6 +101,10 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
 
     /// <summary>The same with another number of pieces.</summary>
     public TrialForm With(int pieces) => this with { Pieces = pieces, PiecesAreOpen = PiecesAreOpen && pieces == Pieces };
+
+    /// <summary>The same with pieces of another distance.</summary>
+    public TrialForm Over(Distance distance) =>
+        this with { Distance = distance, PieceSeconds = PieceSeconds * Math.Pow(distance.Metres / Distance.Metres, Riegel) };
 
     /// <summary>Minutes on the water: warm-up, pieces, easy paddling between them and changes of setting.</summary>
     /// <param name="changes">How often the length changes.</param>

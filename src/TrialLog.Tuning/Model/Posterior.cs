@@ -129,6 +129,20 @@ internal sealed class Posterior
     }
 
     /// <summary>
+    /// Probability that some length beats the best known by a worthwhile change once any number of pieces of one duration has been paddled:
+    /// what is left when the best length at that duration is known and only how it moves with duration is not. Lopsidedness left out.
+    /// </summary>
+    /// <param name="cardLogDuration">Logarithm of the pieces' duration over the reference duration.</param>
+    /// <param name="worthwhile">The smallest change of speed that matters, percent.</param>
+    public double ChanceBeyond(double cardLogDuration, double worthwhile)
+    {
+        double sum = 0;
+        foreach (PosteriorComponent part in ByCurvature(cardLogDuration))
+            sum += part.Weight * 2 * StandardNormal.Below(-Math.Sqrt(worthwhile / (Share * part.Curvature) / part.GoalGivenCard));
+        return sum;
+    }
+
+    /// <summary>
     /// The central range of the difference in speed between two lengths, percent: <paramref name="aligned"/> less <paramref name="other"/>.
     /// </summary>
     /// <param name="aligned">A length.</param>

@@ -18,6 +18,9 @@ internal readonly record struct PosteriorComponent(
     double Weight, double Curvature, double Goal, double GoalVariance, double Card, double CardVariance, double Covariance,
     double Skew, double SkewVariance, double GoalWithSkew)
 {
+    /// <summary>Variance of the best length at the goal's duration that is left once that at the card's is known.</summary>
+    public double GoalGivenCard => Math.Max(LeastVariance, GoalVariance - Covariance * Covariance / CardVariance);
+
     /// <summary>
     /// Mean of (a − θ)² + g (a − θ)|a − θ| at the goal's duration: what a length <paramref name="aligned"/> loses, but for s c.
     /// </summary>
@@ -53,4 +56,6 @@ internal readonly record struct PosteriorComponent(
     /// A node beyond the bounds of g, as a wide piece near a bound can have, is held below the g at which a curve has no top.
     /// </summary>
     private const double MostSkew = 0.9;
+
+    private const double LeastVariance = 1e-8;
 }

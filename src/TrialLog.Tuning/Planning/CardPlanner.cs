@@ -44,6 +44,8 @@ internal static class CardPlanner
         (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
         Comparisons comparisons = Comparisons.Of(fit.Table);
         TrialForm form = TrialForm.Of(input, fit.Table, comparisons.Count);
+        if (LongEnough(assessed, form) is { } longer)
+            form = longer;
         if (pieces is { } wanted)
             form = form.With(wanted);
         TrialValue value = TrialValue.Of(input, fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
@@ -59,6 +61,16 @@ internal static class CardPlanner
         return Two(value, form.PiecesAreOpen ? form.With(input.Settings.CardPieces) : form, input.Settings, Widest(assessed, comparisons),
             shortFirst);
     }
+
+    /// <summary>
+    /// Longer pieces, once short ones have told what they can and the race asks for more; null where they have not, or where the paddler
+    /// told the distance or less time than they take.
+    /// </summary>
+    private static TrialForm? LongEnough(AssessedFit assessed, TrialForm form) =>
+        assessed.Says.Why.Contains(StandingReason.PiecesTooShort) && assessed.Input.Trials.Distance is null
+        && assessed.Says.TooShort is { LongEnough: { } distance, Minutes: { } minutes } && !(assessed.Input.Trials.Minutes < minutes)
+            ? form.Over(distance).With(assessed.Input.Settings.CardPieces)
+            : null;
 
     /// <summary>
     /// Half-inch-wide question, quarter-inch answer: the settings next to the best one, to feel the difference and not to find it.

@@ -41,7 +41,7 @@ internal sealed class Forecast
     private readonly SkewGivenCurve _skew;
     private readonly double _share, _worthwhile, _stopBelow, _price, _tails, _known, _betweenVariance, _halfWidth, _cardTop;
     private readonly int _pieces, _piecesLater, _comparing, _least;
-    private readonly bool _swaps;
+    private readonly bool _swaps, _tooShort;
 
     private Forecast(AssessedFit assessed, PlannedLengths planned, bool swaps)
     {
@@ -58,6 +58,7 @@ internal sealed class Forecast
         double nu = input.Settings.DegreesOfFreedom, tails = double.IsPositiveInfinity(nu) ? 1 : (nu + 3) / (nu + 1);
         _tails = tails;
         _known = tails * planned.Form.KnownVariance(input.Settings);
+        _tooShort = assessed.Says.TooShort is { } tooShort && planned.Form.Distance.Metres <= tooShort.Distance.Metres;
         _betweenVariance = posterior.LogOuting.Mean(static log => Math.Exp(2 * log));
         _pieces = planned.Form.Pieces;
         _piecesLater = planned.Form.PiecesAreOpen ? input.Settings.CardPieces : planned.Form.Pieces;
@@ -258,7 +259,8 @@ internal sealed class Forecast
             curvature += part.Weight * part.Curvature;
         }
 
-        if (left >= _stopBelow)
+        // Where pieces like these can never make the chance low enough, the search ends when they have told what they can.
+        if (left >= _stopBelow && !_tooShort)
             return false;
         double perInch = 4 * _share * halfWidth, goal = 0;
         foreach (Part part in _now)

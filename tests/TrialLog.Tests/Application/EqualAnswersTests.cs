@@ -69,6 +69,14 @@ public class EqualAnswersTests
             outing, 49 + outing % 5 * 0.5, Math.Sin(3 * outing))));
 
     [Fact]
+    public void Pieces_too_short_for_a_long_race()
+    {
+        AnalysisInput input = LogOf.Rows(Mirrored(14, 0.8));
+        var race = new GoalEvent { HullId = input.Hull.Id, Distance = Distance.FromMetres(42_000) };
+        Is(Standing.CannotTell, StandingReason.PiecesTooShort, input with { Paddler = input.Paddler with { Goal = race } });
+    }
+
+    [Fact]
     public void Sore() => Is(Standing.Sore, StandingReason.StillSore, Hurting(LogOf.Rows(Mirrored(8, 0.8)), from: 50));
 
     [Fact]

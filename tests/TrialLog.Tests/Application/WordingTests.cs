@@ -67,6 +67,18 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("nothing logged",
                 testing with { Pieces = 0, Outings = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] });
             yield return ("crews only", testing with { Standing = Standing.CannotTell, Why = [StandingReason.LargeCrewsOnly] });
+            ShortPieces tooShort = new(Distance.FromMetres(1000), 0.06, Distance.FromMetres(3000), 105);
+            yield return ("pieces too short", testing with
+            {
+                Standing = Standing.CannotTell,
+                Why = [StandingReason.PiecesTooShort],
+                TooShort = tooShort,
+                Paddler = testing.Paddler with { Goal = goal },
+            });
+            yield return ("testing, pieces too short",
+                testing with { TooShort = tooShort with { LongEnough = null, Minutes = null }, Paddler = testing.Paddler with { Goal = goal } });
+            yield return ("testing, costs more than it wins",
+                testing with { Why = [StandingReason.ChanceTooHigh, StandingReason.CostsMoreThanItWins] });
             foreach ((StandingReason why, HealthCheck check) in new[]
             {
                 (StandingReason.OneLengthAnOuting, new HealthCheck("one-length-outings") { Count = 88, Of = 88 }),

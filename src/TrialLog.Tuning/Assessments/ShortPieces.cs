@@ -1,0 +1,42 @@
+using TrialLog.Domain.Values;
+using TrialLog.Tuning.Information;
+using TrialLog.Tuning.Model;
+
+namespace TrialLog.Tuning.Assessments;
+
+/// <summary>
+/// Pieces that cannot settle a search, however many are paddled, since the race is so much longer that the best length may differ there.
+/// </summary>
+/// <param name="Distance">Of a piece as the log has them.</param>
+/// <param name="ChanceBeyond">Chance of a worthwhile gain that no number of them takes away.</param>
+/// <param name="LongEnough">The shortest round distance that could settle it; null where none up to the race's own could.</param>
+/// <param name="Minutes">What an outing of four such pieces takes, minutes; null where there is no such distance.</param>
+public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distance? LongEnough, int? Minutes)
+{
+    /// <summary>
+    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this share.
+    /// Chosen.
+    /// </summary>
+    private const double Room = 0.25;
+
+    private const int FewestPieces = 4, FewestChanges = 2, WholeMinutes = 5;
+
+    /// <summary>Null where pieces like these can settle it.</summary>
+    internal static ShortPieces? Of(AnalysisInput input, Fit fit, double worthwhile)
+    {
+        if (fit.Table.Count == 0 || Durations.GoalSeconds(input, fit.Table) is not { } goal)
+            return null;
+        TrialForm form = TrialForm.Of(input, fit.Table, Comparisons.Of(fit.Table).Count);
+        double beyond = Beyond(form);
+        if (beyond < input.Settings.StopBelow || form.PieceSeconds >= goal)
+            return null;
+        TrialForm? longer = TrialForm.RoundDistances.Where(metres => metres > form.Distance.Metres)
+            .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(FewestPieces))
+            .TakeWhile(longer => longer.PieceSeconds <= goal)
+            .FirstOrDefault(longer => Beyond(longer) < Room * input.Settings.StopBelow);
+        return new(form.Distance, beyond, longer?.Distance,
+            longer is null ? null : (int)Math.Ceiling(longer.Minutes(FewestChanges) / WholeMinutes) * WholeMinutes);
+
+        double Beyond(TrialForm pieces) => fit.Posterior.ChanceBeyond(pieces.LogDuration(input.Settings), worthwhile);
+    }
+}

@@ -1,0 +1,66 @@
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
+using Xunit;
+
+namespace TrialLog.Tests.Tuning.Assessments;
+
+/// <summary>Short pieces and a long race: how the best length moves with duration is what no number of such pieces tells.</summary>
+public class ShortPiecesTests
+{
+    private static readonly double[] Card = [48.75, 51.25, 51.25, 48.75];
+
+    /// <summary>
+    /// The chance said to stay is the chance that stays: after sixty outings with next to no noise, which tell the best length of a
+    /// kilometre to a hundredth of an inch, the search still has it.
+    /// </summary>
+    [Theory]
+    [InlineData(16_000)]
+    [InlineData(42_000)]
+    public void The_chance_that_is_said_to_stay_does(double metres)
+    {
+        Analysis analysis = Tuner.Analyse(Racing(metres, 60, pieces: 1000));
+        Assert.NotNull(analysis.TooShort);
+        Assert.Equal(analysis.TooShort.ChanceBeyond, analysis.ProbabilityWorthwhileLeft, 0.01);
+        Assert.Equal((Standing.CannotTell, StandingReason.PiecesTooShort), (analysis.Standing, analysis.Why[0]));
+    }
+
+    [Fact]
+    public void Its_card_has_longer_pieces_and_those_settle_it()
+    {
+        AnalysisInput input = Racing(16_000, 14, pieces: 1000);
+        Analysis before = Tuner.Analyse(input);
+        Assert.Equal(before.TooShort!.LongEnough, before.Card.Distance);
+        Assert.InRange(before.OutingsToGo.Median, 1, 12);
+        Assert.Equal(Standing.Settled, Tuner.Analyse(Racing(16_000, 14, before.Card.Distance.Metres)).Standing);
+    }
+
+    [Fact]
+    public void Who_told_the_distance_keeps_it()
+    {
+        AnalysisInput input = Racing(16_000, 14, pieces: 1000);
+        Distance told = Distance.FromMetres(1000);
+        Analysis analysis = Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { Distance = told } } });
+        Assert.Equal(StandingReason.PiecesTooShort, analysis.Why[0]);
+        Assert.Equal(told, analysis.Card.Distance);
+    }
+
+    [Fact]
+    public void Pieces_near_the_race_are_never_too_short()
+    {
+        Assert.Null(Tuner.Analyse(Racing(3_000, 14, pieces: 1000)).TooShort);
+        Assert.Null(Tuner.Analyse(Racing(16_000, 14, pieces: 4000)).TooShort);
+    }
+
+    private static AnalysisInput Racing(double metres, int outings, double pieces)
+    {
+        AnalysisInput input = LogOf.Rows(
+            from outing in Enumerable.Range(0, outings)
+            from at in Enumerable.Range(0, 4)
+            let away = Card[at] - 50
+            select new Row(outing, Card[at], Math.Sin(outing) - 0.8 * away * away + 0.02 * Math.Sin(5 * outing + 2 * at)) { Metres = pieces });
+        var race = new GoalEvent { HullId = input.Hull.Id, Distance = Distance.FromMetres(metres) };
+        return input with { Paddler = input.Paddler with { Goal = race } };
+    }
+}
