@@ -25,7 +25,7 @@ internal static class ScreensInWords
         IReadOnlyList<Outing> outings = workspace.Logbook.Outings(chosen.Paddler.Id);
         AnalysisInput question = workspace.Question(chosen, outings);
         Analysis found = analyses.Analyse(question);
-        GivenCard? given = NextOuting.Standing(OpenCard.Of(workspace, chosen), found);
+        GivenCard? given = NextOuting.StandingCard(OpenCard.Of(workspace, chosen), found);
         Analysis analysis = given is null ? found : found with { Card = given.Card };
         HashSet<Guid> blind = [.. outings.Where(outing => outing.Blind).Select(outing => outing.Id)];
         IReadOnlyList<ProgressPoint> points = analyses.Progress(question);

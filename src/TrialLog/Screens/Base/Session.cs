@@ -74,7 +74,7 @@ internal sealed class Session : IDisposable
         {
             if (Chosen is not { } chosen || Found.Analysis(chosen) is not { } found)
                 return null;
-            if (NextOuting.Standing(State.OpenCard, found) is not { } given)
+            if (NextOuting.StandingCard(State.OpenCard, found) is not { } given)
                 return found;
             if (!ReferenceEquals(_carded.Found, found) || _carded.Given != given)
                 _carded = (found, given, found with { Card = given.Card });
@@ -83,7 +83,7 @@ internal sealed class Session : IDisposable
     }
 
     /// <summary>The coach's or blind card that stands in place of the log's own; null where none does.</summary>
-    public GivenCard? Given => Chosen is { } chosen && Found.Analysis(chosen) is { } found ? NextOuting.Standing(State.OpenCard, found) : null;
+    public GivenCard? Given => Chosen is { } chosen && Found.Analysis(chosen) is { } found ? NextOuting.StandingCard(State.OpenCard, found) : null;
 
     /// <summary>What was decided last for the choice; null where nothing was.</summary>
     public Decision? Decided => State.Decisions.LastOrDefault(
