@@ -42,15 +42,11 @@ internal static class CardSheets
             ("on tape or in a message: a few short lines to copy", () => session.Shell.Lay(new TextSheet(
                 session.Look, session.Shell, "The card in short", WatchWorkout.Strip(analysis.Card, unit, blind), asWritten: true))),
         ];
-        // A page names the lengths, and so does what the partner was given already.
-        if (!blind)
-        {
-            ways.Add(("on paper: a page to print and fill in", () => ToFile(session, "card.html", (workspace, file) =>
-                NewFile.Write(workspace, file, Paper(analysis, workspace.Today)))));
-            ways.Add(("on the phone: a page that needs no network", () => ToFile(session, "card-phone.html", (workspace, file) =>
-                NewFile.Write(workspace, file, PhoneCard.ToHtml(analysis, workspace.Today, ProgramVersion.Text)))));
-        }
-
+        GivenCard? given = session.Given;
+        ways.Add(("on paper: a page to print and fill in", () => ToFile(session, "card.html", (workspace, file) =>
+            NewFile.Write(workspace, file, Paper(analysis, given, workspace.Today)))));
+        ways.Add(("on the phone: a page that needs no network", () => ToFile(session, "card-phone.html", (workspace, file) =>
+            NewFile.Write(workspace, file, PhoneCard.ToHtml(analysis, given, workspace.Today, ProgramVersion.Text)))));
         ways.Add((blind ? "to the partner again: the file with the lengths" : "to a partner, blind: they set the lengths, you see letters",
             () => ToFile(session, "partner.txt", (workspace, file) => ToPartner(workspace, analysis, file))));
         session.Shell.Lay(new ChoiceSheet(
@@ -79,10 +75,10 @@ internal static class CardSheets
             BlindWords.ForThePartner(card, analysis.Paddler, analysis.Hull.Name, analysis.Paddle.Name, workspace.Today));
     }
 
-    private static string Paper(Analysis analysis, DateOnly day) => Html.Write(new Document(
+    private static string Paper(Analysis analysis, GivenCard? given, DateOnly day) => Html.Write(new Document(
         PlainText.Line(analysis.Paddler.Name), $"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}.",
         [
-            new("Card", new Cards([CardWords.ToFill(Answer.CardHeading(analysis), analysis, null)])),
+            new("Card", new Cards([CardWords.ToFill(HomeText.Heading(analysis, given), analysis, given, null)])),
             CautionsSection.Of(CautionsSection.For(analysis)),
         ],
         $"TrialLog {PlainText.Line(ProgramVersion.Text)}, {Say.Day(day)}."));

@@ -80,11 +80,9 @@ internal sealed record HomeText(
         given?.By is { } by ? $"{PlainText.Line(by)}'s card" : Answer.CardHeading(analysis);
 
     // While a blind card stands nothing names its lengths.
-    private static IEnumerable<string> Card(Analysis analysis, GivenCard? given) => analysis.Card.Lengths.Count == 0 ? []
-        : given is { Blind: true } ? [$"{Answer.Plan(analysis.Card)}.", BlindWords.ForThePaddler(analysis.Card)]
-        : [$"{Answer.Plan(analysis.Card)}: {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}.",
-            .. given is null ? [CardReason.Of(analysis)]
-                : new[] { given.Reason, $"The log itself would ask for {Say.Order(given.OwnLengths, analysis.Paddler.Unit)}." }];
+    private static IEnumerable<string> Card(Analysis analysis, GivenCard? given) => analysis.Card.Lengths.Count == 0 ? [] :
+        [$"{Answer.Plan(analysis.Card)}{(given is { Blind: true } ? "" : ": " + CardReason.InALine(analysis, given))}.",
+            CardReason.Of(analysis, given)];
 
     private static string Paragraphs(IEnumerable<string> lines) =>
         string.Join('\n', lines.Select((line, index) => line.StartsWith('#') && index > 0 ? "\n" + line : line));
