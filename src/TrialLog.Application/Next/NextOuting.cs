@@ -46,7 +46,7 @@ internal static class NextOuting
     public static (Analysis Analysis, GivenCard Card) For(Workspace workspace, Chosen chosen, CardWish wish)
     {
         Analysis analysis = Tuner.Analyse(workspace.Question(chosen) with { ThisOuting = wish.ThisOuting });
-        if (wish.IsPlain && Standing(workspace, analysis) is { } standing)
+        if (wish.IsPlain && StandingCard(workspace, analysis) is { } standing)
             return (analysis with { Card = standing.Card }, standing);
         GivenCard card = Wished(workspace, analysis, wish);
         GivenCard kept = analysis.HasCard || card.By is not null ? Record(workspace, [card])[0] : card;
@@ -57,14 +57,14 @@ internal static class NextOuting
     /// <summary>Notes the cards as given: a coach wants to see what was suggested when. Asking twice for one card gives it once.</summary>
     public static void Record(Workspace workspace, IReadOnlyList<Analysis> analyses) =>
         Record(workspace,
-            [.. analyses.Where(analysis => analysis.HasCard && Standing(workspace, analysis) is null)
+            [.. analyses.Where(analysis => analysis.HasCard && StandingCard(workspace, analysis) is null)
             .Select(analysis => Given(workspace, analysis))]);
 
     /// <summary>
     /// The coach's or blind card that is open for an analysis: it stands until it is paddled or another outing is logged; null where there
     /// is none.
     /// </summary>
-    public static GivenCard? Standing(Workspace workspace, Analysis analysis) =>
+    public static GivenCard? StandingCard(Workspace workspace, Analysis analysis) =>
         OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { } card
             && (card.By is not null || card.Blind)
             && card.Outings == analysis.Outings && card.Pieces == analysis.Pieces ? card : null;

@@ -1,4 +1,5 @@
 using TrialLog.Application.Coaching;
+using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -16,9 +17,12 @@ internal static class PrepareReport
     {
         AnalysisInput question = workspace.Question(chosen);
         IReadOnlyList<GivenCard> cards = workspace.Logbook.Cards(chosen.Paddler.Id);
+        Analysis analysis = Tuner.Analyse(question);
+        GivenCard? standing = NextOuting.StandingCard(workspace, analysis);
         return new ReportContents
         {
-            Analysis = Tuner.Analyse(question),
+            Analysis = standing is null ? analysis : analysis with { Card = standing.Card },
+            StandingCard = standing,
             Outings = question.Outings,
             Hulls = question.Hulls,
             Paddles = question.Paddles,

@@ -28,6 +28,9 @@ public sealed record ReportContents
     /// <summary>The cards given to the paddler, in any order.</summary>
     public IReadOnlyList<GivenCard> Cards { get; init; } = [];
 
+    /// <summary>The coach's or blind card that stands, which the analysis then carries; null where the log's own is handed out.</summary>
+    public GivenCard? StandingCard { get; init; }
+
     /// <summary>The best length in other hulls and with other blades.</summary>
     public IReadOnlyList<Assessment> Carried { get; init; } = [];
 

@@ -8,16 +8,23 @@ namespace TrialLog.Application.Setup;
 /// <summary>Sets up an empty logbook: the paddler, the hull they paddle, and their paddle.</summary>
 internal static class FirstSetUp
 {
-    /// <summary>Saves paddler and paddle; what is in the logbook already under these names is changed, not doubled.</summary>
+    /// <summary>
+    /// Saves paddler and paddle as one change, or nothing; what is in the logbook already under these names is changed, not doubled.
+    /// </summary>
     public static Chosen Save(Workspace workspace, string name, PaddlerDetails paddler, Hull hull, string paddleName, PaddleDetails paddle)
     {
-        // The paddle first: it has more to get wrong, and without a paddler the logbook still counts as empty.
-        Paddle withPaddle = workspace.Logbook.Paddles().Any(known => Same(known.Name, paddleName))
-            ? SetUpPaddle.Change(workspace, paddleName, paddle)
-            : SetUpPaddle.Add(workspace, paddleName, paddle, newName: true);
-        Paddler who = workspace.Logbook.Paddlers().Any(known => Same(known.Name, name))
-            ? SetUpPaddler.Change(workspace, name, paddler)
-            : SetUpPaddler.Add(workspace, name, paddler, newName: true);
+        Paddle withPaddle = workspace.Logbook.Paddles().FirstOrDefault(known => Same(known.Name, paddleName)) is { } knownPaddle
+            ? SetUpPaddle.With(knownPaddle, paddle)
+            : SetUpPaddle.New(workspace, paddleName, paddle, newName: true);
+        Paddler who = workspace.Logbook.Paddlers().FirstOrDefault(known => Same(known.Name, name)) is { } knownPaddler
+            ? SetUpPaddler.With(knownPaddler, paddler)
+            : SetUpPaddler.New(workspace, name, paddler, newName: true);
+        workspace.Logbook.Change($"Set up {who.Name} with the paddle {withPaddle.Name}", logbook =>
+        {
+            logbook.Put(who);
+            logbook.Put(withPaddle);
+        });
+        workspace.Remember(who);
         var chosen = new Chosen(who, hull, withPaddle);
         UsualChoice.Keep(workspace, chosen);
         return chosen;

@@ -48,13 +48,21 @@ internal static class SetUpPaddle
     /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
     public static Paddle Add(Workspace workspace, string name, PaddleDetails details, bool newName = false)
     {
+        Paddle paddle = New(workspace, name, details, newName);
+        workspace.Logbook.Change($"Added the paddle {paddle.Name}", logbook => logbook.Put(paddle));
+        return paddle;
+    }
+
+    /// <summary>As <see cref="Add"/>, written by the caller as part of a larger change.</summary>
+    public static Paddle New(Workspace workspace, string name, PaddleDetails details, bool newName)
+    {
         string checkedName = Setup.NewName.Checked(workspace.Logbook.Paddles().Select(known => known.Name), name, "paddle", newName);
         if (details.Range is null)
             throw new RequestException(
                 "Say what lengths the paddle has: --range 48in..54in if it is adjustable, --fixed 50in if it is not.");
         if (details.Blade is null)
             throw new RequestException("Say how long the blade is, tip to throat: --blade 18.5in.");
-        Paddle paddle = With(
+        return With(
             new Paddle
             {
                 Id = Guid.CreateVersion7(workspace.Now),
@@ -65,8 +73,6 @@ internal static class SetUpPaddle
                 Step = QuarterInch,
             },
             details);
-        workspace.Logbook.Change($"Added the paddle {checkedName}", logbook => logbook.Put(paddle));
-        return paddle;
     }
 
     /// <param name="workspace">The open logbook.</param>
@@ -104,7 +110,8 @@ internal static class SetUpPaddle
             : throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a range of lengths; write it like 48in..54in.");
     }
 
-    private static Paddle With(Paddle before, PaddleDetails details)
+    /// <summary>The paddle with what is told of it.</summary>
+    public static Paddle With(Paddle before, PaddleDetails details)
     {
         Paddle paddle = before with
         {

@@ -99,11 +99,17 @@ internal static class SetUpPaddler
     /// <param name="newName">Whether the name is meant though it is close to a known one.</param>
     public static Paddler Add(Workspace workspace, string name, PaddlerDetails details, bool newName = false)
     {
-        string checkedName = NewName.Checked(workspace.Logbook.Paddlers().Select(known => known.Name), name, "paddler", newName);
-        Paddler paddler = With(new Paddler { Id = Guid.CreateVersion7(workspace.Now), Name = checkedName, Unit = workspace.Unit }, details);
-        workspace.Logbook.Change($"Added the paddler {checkedName}", logbook => logbook.Put(paddler));
+        Paddler paddler = New(workspace, name, details, newName);
+        workspace.Logbook.Change($"Added the paddler {paddler.Name}", logbook => logbook.Put(paddler));
         workspace.Remember(paddler);
         return paddler;
+    }
+
+    /// <summary>As <see cref="Add"/>, written by the caller as part of a larger change.</summary>
+    public static Paddler New(Workspace workspace, string name, PaddlerDetails details, bool newName)
+    {
+        string checkedName = NewName.Checked(workspace.Logbook.Paddlers().Select(known => known.Name), name, "paddler", newName);
+        return With(new Paddler { Id = Guid.CreateVersion7(workspace.Now), Name = checkedName, Unit = workspace.Unit }, details);
     }
 
     /// <param name="workspace">The open logbook.</param>
@@ -138,7 +144,8 @@ internal static class SetUpPaddler
     /// <summary>Reads a goal event: <c>OC1, 10km</c> or <c>OC6, 1:30:00</c>.</summary>
     public static GoalEvent Goal(Workspace workspace, string text) => GoalText.Read(text, workspace.HullNamed);
 
-    private static Paddler With(Paddler paddler, PaddlerDetails details)
+    /// <summary>The paddler with what is told.</summary>
+    public static Paddler With(Paddler paddler, PaddlerDetails details)
     {
         if (details.WorthwhilePercent is { } worthwhile && worthwhile is not (> 0 and <= 5))
             throw new InvalidValueException("A worthwhile change lies above 0 and up to 5% of speed.");

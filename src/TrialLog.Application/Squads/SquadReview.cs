@@ -48,9 +48,14 @@ internal static class SquadReview
         }
 
         rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
-            .Select(analysis => SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today)));
+            .Select(analysis => WithItsCard(workspace, SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today))));
         return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
     }
+
+    // A card that the coach chose, or that only the partner may read, is the one to hand out.
+    private static SquadRow WithItsCard(Workspace workspace, SquadRow row) =>
+        NextOuting.StandingCard(workspace, row.Analysis!) is { } standing
+            ? row with { Analysis = row.Analysis! with { Card = standing.Card }, StandingCard = standing } : row;
 
     // Before the first outing, the card that was given tells what is going to be paddled.
     private static Chosen? ByLastCard(Workspace workspace, Paddler paddler, IEnumerable<GivenCard> cards) =>

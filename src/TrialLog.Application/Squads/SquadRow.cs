@@ -53,6 +53,9 @@ public sealed record SquadRow(
     public static SquadRow Of(Analysis analysis, IReadOnlyCollection<Outing> outings, DateOnly today) =>
         Of(analysis.Paddler, analysis.Hull, analysis.Paddle, analysis, outings, [], today);
 
+    /// <summary>The coach's or blind card that stands for this hull and paddle; null where the log's own is handed out.</summary>
+    public GivenCard? StandingCard { get; init; }
+
     /// <summary>Where on the list.</summary>
     public SquadPlace Place =>
         DaysSilent > 0 ? SquadPlace.HurtAndSilent
@@ -68,15 +71,16 @@ public sealed record SquadRow(
     public bool IsFinished => Analysis?.Standing is Standing.Settled or Standing.Flat || Analysis?.Paddle.IsFixed == true;
 
     /// <summary>Whether a card is handed out this week: there is something to win, and trials in this hull can tell it.</summary>
-    public bool Tests => Analysis is not null && CanTest(Analysis);
+    public bool Tests => Analysis is not null && CanTest(Analysis, StandingCard);
 
     /// <summary>
     /// Whether a card of that analysis is worth handing out: not while it hurts, nor when it is time to stop, nor where a large crew hides
-    /// what one paddle does.
+    /// what one paddle does. A coach's card that stands is handed out all the same, but for soreness.
     /// </summary>
-    public static bool CanTest(Analysis analysis) =>
-        analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed
-            && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
+    public static bool CanTest(Analysis analysis, GivenCard? standing = null) =>
+        standing?.By is not null ? analysis.Standing != Standing.Sore
+            : analysis.Standing is Standing.Testing or Standing.CannotTell && !analysis.Paddle.IsFixed
+                && !analysis.Why.Contains(StandingReason.LargeCrewsOnly);
 
     /// <summary>
     /// What the usual length costs on average against the true best length, percent of speed: gained partly by going to the best length,

@@ -69,12 +69,20 @@ public static class SquadWords
         if (row.Analysis is not { } analysis)
             return "…";
         LengthUnit unit = row.Paddler.Unit;
-        if (analysis.Paddle.IsFixed)
+        if (analysis.Paddle.IsFixed && !row.Tests)
             return "keep it";
-        if (row.IsFinished)
+        if (row.IsFinished && !row.Tests)
             return $"race {WithoutUnit(Say.Length(analysis.Best.Length, unit))}";
-        return !row.Tests ? "try a solo hull"
-            : $"test {WithoutUnit(Say.Order(analysis.Card.Lengths.Distinct().Order(), unit))}";
+        if (!row.Tests)
+            return "try a solo hull";
+        return row.StandingCard switch
+        {
+            { Blind: true } => "test blind",
+            { By: { } by } => $"test {Lengths()} ({PlainText.Line(by)})",
+            _ => $"test {Lengths()}",
+        };
+
+        string Lengths() => WithoutUnit(Say.Order(analysis.Card.Lengths.Distinct().Order(), unit));
     }
 
     /// <summary>

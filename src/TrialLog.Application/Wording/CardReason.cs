@@ -40,6 +40,30 @@ internal static class CardReason
         return $"{Why(analysis, pair, shortest, longest)} {InOrder(lengths)}{longer}{held}";
     }
 
+    /// <summary>
+    /// The reason for the card that is handed out: a coach's or blind card that stands goes before the analysis' own.
+    /// </summary>
+    public static string Of(Analysis analysis, GivenCard? standing) => standing switch
+    {
+        null => Of(analysis),
+        { Blind: true } => BlindWords.ForThePaddler(standing.Card),
+        _ => $"{standing.Reason.TrimEnd('.', ' ')}. {OwnInstead(standing, analysis.Paddler.Unit)}",
+    };
+
+    /// <summary>What the program would have given instead of a coach's card.</summary>
+    public static string OwnInstead(GivenCard coachs, LengthUnit unit) =>
+        $"The log itself would ask for {Say.Order(coachs.OwnLengths, unit)}.";
+
+    /// <summary>The card's lengths in the order to paddle, each as it is handed out: a blind card has letters.</summary>
+    public static IReadOnlyList<string> Lengths(Analysis analysis, GivenCard? standing) => standing is { Blind: true }
+        ? BlindWords.Letters(standing.Card)
+        : [.. analysis.Card.Lengths.Select(length => Say.Length(length, analysis.Paddler.Unit))];
+
+    /// <summary>The same in a line: <c>49, 51¼, 51¼, 49 in</c>; <c>A B B A, your partner knows the lengths</c>.</summary>
+    public static string InALine(Analysis analysis, GivenCard? standing) => standing is { Blind: true }
+        ? $"{Letters(standing.Card.Lengths)}, your partner knows the lengths"
+        : Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit);
+
     /// <summary>The order of a card in letters: <c>A B B A</c>.</summary>
     public static string Letters(IReadOnlyList<Length> lengths)
     {

@@ -11,6 +11,9 @@ namespace TrialLog.Reports.Calendars;
 /// <param name="Change">The logbook's change number: the newer the log, the newer the entry.</param>
 public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? Day, long Change)
 {
+    /// <summary>The coach's or blind card that stands; null where the log's own is handed out.</summary>
+    public GivenCard? StandingCard { get; init; }
+
     /// <summary>
     /// Whether there is nothing to paddle in that week: sore, done, or not in the plan. Then no entry is made, and one that stands there is
     /// called off.

@@ -74,15 +74,14 @@ public static class CardCalendar
 
     private static bool PutOne(Calendar calendar, CalendarCard card, DateTimeOffset now)
     {
-        LengthUnit unit = card.Analysis.Paddler.Unit;
         CalendarEvent? entry = calendar.Events.FirstOrDefault(other => other.Uid == card.Uid);
         if (card.CalledOff)
             return entry is not null && CallOff(entry, card, now);
         string lengths = card.LengthsFollow ? $"with {PlainText.Line(card.Analysis.Paddle.Name)}"
-            : Say.Order(card.Analysis.Card.Lengths, unit);
+            : CardReason.InALine(card.Analysis, card.StandingCard);
         string title = PlainText.Permitted(
             $"Paddle trial: {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}, {lengths}");
-        string text = Text(card, unit);
+        string text = Text(card);
         var day = new CalDateTime(card.Day ?? card.Today);
         if (entry is not null && entry.Summary == title && entry.Description == text && entry.Status != EventStatus.Cancelled
             && (card.Day is null || day.Equals(entry.Start)))
@@ -128,7 +127,7 @@ public static class CardCalendar
         entry.LastModified = new CalDateTime(now.UtcDateTime, "UTC");
     }
 
-    private static string Text(CalendarCard card, LengthUnit unit)
+    private static string Text(CalendarCard card)
     {
         TrialCard trial = card.Analysis.Card;
         if (card.LengthsFollow)
@@ -139,8 +138,8 @@ public static class CardCalendar
             PlainText.Line(Verdict.Of(card.Analysis)),
             $"Trial card, {PlainText.Line(card.Analysis.Hull.Name)} with {PlainText.Line(card.Analysis.Paddle.Name)}",
             Answer.Plan(trial),
-            .. trial.Lengths.Select((length, at) => $"{at + 1}. {Say.Length(length, unit)}"),
-            PlainText.Line(CardReason.Of(card.Analysis)),
+            .. CardReason.Lengths(card.Analysis, card.StandingCard).Select((length, at) => $"{at + 1}. {length}"),
+            PlainText.Line(CardReason.Of(card.Analysis, card.StandingCard)),
             .. CautionsSection.For(card.Analysis),
         ];
         return PlainText.Permitted(string.Join('\n', lines));

@@ -1,6 +1,7 @@
 using TrialLog.Application.Files;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Workspaces;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
@@ -14,12 +15,16 @@ internal static class WeekCalendar
 
     /// <summary>Puts the cards of who tests there; an entry of this week for somebody who does not is called off.</summary>
     /// <exception cref="RequestException">The file is no calendar, or cannot be read or written; what was there is untouched.</exception>
-    public static void Put(Workspace workspace, IEnumerable<Analysis> analyses, string file, DateOnly? day)
+    public static void Put(Workspace workspace, IEnumerable<(Analysis Analysis, GivenCard? Standing)> analyses, string file,
+        DateOnly? day)
     {
         long change = workspace.Logbook.LastChange;
         Put(workspace,
             [.. analyses.Select(
-            analysis => new CalendarCard(analysis, workspace.Today, day, change) { CalledOff = !SquadRow.CanTest(analysis) })], file);
+            one => new CalendarCard(one.Analysis, workspace.Today, day, change)
+            {
+                StandingCard = one.Standing, CalledOff = !SquadRow.CanTest(one.Analysis, one.Standing),
+            })], file);
     }
 
     /// <summary>Puts these entries there.</summary>

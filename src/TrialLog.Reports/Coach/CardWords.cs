@@ -1,6 +1,5 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
 
@@ -9,7 +8,7 @@ namespace TrialLog.Reports.Coach;
 /// <summary>A trial card in words.</summary>
 internal static class CardWords
 {
-    public static CardToFill ToFill(string heading, Analysis analysis, string? caution) =>
-        new(heading, Answer.Plan(analysis.Card), [.. analysis.Card.Lengths.Select(length => Say.Length(length, analysis.Paddler.Unit))],
-            PlainText.Line(CardReason.Of(analysis)), caution);
+    public static CardToFill ToFill(string heading, Analysis analysis, GivenCard? standing, string? caution) =>
+        new(heading, Answer.Plan(analysis.Card), CardReason.Lengths(analysis, standing), PlainText.Line(CardReason.Of(analysis, standing)),
+            caution);
 }

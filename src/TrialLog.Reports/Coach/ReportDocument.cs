@@ -39,9 +39,8 @@ internal static class ReportDocument
             ? [TheAnswer(analysis, voice), Decided(contents, unit), CautionsSection.Of(CautionsSection.For(analysis, voice))]
             :
             [
-                TheAnswer(analysis, voice), NextOuting(analysis), CurveAndProgress(contents, unit), Decided(contents, unit),
-                    Checks(analysis),
-                CautionsSection.Of(CautionsSection.For(analysis, voice)),
+                TheAnswer(analysis, voice), NextOuting(analysis, contents.StandingCard), CurveAndProgress(contents, unit),
+                Decided(contents, unit), Checks(analysis), CautionsSection.Of(CautionsSection.For(analysis, voice)),
             ];
         List<Section?> appendices =
         [
@@ -66,9 +65,10 @@ internal static class ReportDocument
         new Paragraph(PlainText.Line(Verdict.Of(analysis, voice)), Answers: true),
         new Facts([.. Answer.Figures(analysis, voice).Select(figure => new Fact(figure.Label, figure.Value))]));
 
-    private static Section? NextOuting(Analysis analysis) => SquadRow.CanTest(analysis)
+    private static Section? NextOuting(Analysis analysis, GivenCard? standing) => SquadRow.CanTest(analysis, standing)
         ? new("Next outing", new Cards(
-            [CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis, null)]))
+            [CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis,
+                standing, null)]))
         : null;
 
     private static Section CurveAndProgress(ReportContents contents, LengthUnit unit)

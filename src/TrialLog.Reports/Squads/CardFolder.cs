@@ -43,10 +43,11 @@ internal static class CardFolder
             }
 
             Analysis analysis = row.Analysis!;
-            string line = PhoneCard.Message(analysis);
-            NewFile.Write(workspace, start + ".html", PhoneCard.ToHtml(analysis, workspace.Today, ProgramVersion.Text));
-            WeekCalendar.Put(workspace, [analysis], start + ".ics", day);
-            NewFile.Write(workspace, start + ".fit", WatchWorkout.File(analysis.Card, row.Paddler.Unit, blind: false, workspace.Now));
+            string line = PhoneCard.Message(analysis, row.StandingCard);
+            NewFile.Write(workspace, start + ".html", PhoneCard.ToHtml(analysis, row.StandingCard, workspace.Today, ProgramVersion.Text));
+            WeekCalendar.Put(workspace, [(analysis, row.StandingCard)], start + ".ics", day);
+            NewFile.Write(workspace, start + ".fit",
+                WatchWorkout.File(analysis.Card, row.Paddler.Unit, row.StandingCard is { Blind: true }, workspace.Now));
             NewFile.Write(workspace, start + ".txt", line + Environment.NewLine);
             lines.Add(line);
         }

@@ -1,7 +1,6 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
@@ -12,23 +11,22 @@ namespace TrialLog.Reports.Squads;
 internal static class PhoneCard
 {
     /// <summary>The page.</summary>
-    public static string ToHtml(Analysis analysis, DateOnly date, string version)
+    public static string ToHtml(Analysis analysis, GivenCard? standing, DateOnly date, string version)
     {
-        LengthUnit unit = analysis.Paddler.Unit;
         return Html.Write(new Document(
             PlainText.Line(analysis.Paddler.Name),
             $"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}. {Answer.Plan(analysis.Card)}.",
             [
-                new("Paddle these, in this order", new LargeLengths([.. analysis.Card.Lengths.Select(length => Say.Length(length, unit))])),
+                new("Paddle these, in this order", new LargeLengths(CardReason.Lengths(analysis, standing))),
                 CautionsSection.Of(CautionsSection.For(analysis)),
-                new("Why these", new Paragraph(PlainText.Line(CardReason.Of(analysis)))),
+                new("Why these", new Paragraph(PlainText.Line(CardReason.Of(analysis, standing)))),
             ],
             $"TrialLog {PlainText.Line(version)}, {Say.Day(date)}."));
     }
 
     /// <summary>The card in a line to send: <c>Ilse: paddle in this order 49, 51¼, 51¼, 49 in, OC1 with …</c></summary>
-    public static string Message(Analysis analysis) =>
-        $"{PlainText.Line(analysis.Paddler.Name)}: paddle in this order {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}, " +
+    public static string Message(Analysis analysis, GivenCard? standing) =>
+        $"{PlainText.Line(analysis.Paddler.Name)}: paddle in this order {CardReason.InALine(analysis, standing)}, " +
             $"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}, "
         + $"{Answer.Plan(analysis.Card)}. {Cautions.Pain}";
 }

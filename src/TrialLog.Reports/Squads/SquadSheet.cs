@@ -25,9 +25,9 @@ public static class SquadSheet
     private static Document Document(SquadContents contents)
     {
         IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(contents.Rows);
-        List<Analysis> analyses = [.. rows.Where(row => row.Tests).Select(row => row.Analysis!)];
-        IReadOnlyList<string> common = CautionsSection.Common(analyses);
-        List<CardToFill> cards = [.. analyses.Select(analysis => Card(analysis, common))];
+        List<SquadRow> testing = [.. rows.Where(row => row.Tests)];
+        IReadOnlyList<string> common = CautionsSection.Common([.. testing.Select(row => row.Analysis!)]);
+        List<CardToFill> cards = [.. testing.Select(row => Card(row.Analysis!, row.StandingCard, common))];
         var sections = new List<Section> { Rows(rows, contents.Date) };
         if (cards.Count > 0)
             sections.Add(new("This week's cards", new Cards(cards)));
@@ -54,11 +54,11 @@ public static class SquadSheet
         SquadWords.Warnings(row) is { Length: > 0 } warnings ? warnings : Say.Nothing,
     ];
 
-    private static CardToFill Card(Analysis analysis, IReadOnlyList<string> common)
+    private static CardToFill Card(Analysis analysis, GivenCard? standing, IReadOnlyList<string> common)
     {
         string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with " +
             $"{PlainText.Line(analysis.Paddle.Name)}";
         List<string> own = [.. CautionsSection.For(analysis).Except(common)];
-        return CardWords.ToFill(heading, analysis, own.Count == 0 ? null : string.Join(" ", own));
+        return CardWords.ToFill(heading, analysis, standing, own.Count == 0 ? null : string.Join(" ", own));
     }
 }

@@ -49,7 +49,7 @@ internal static class NextText
             WriteCard(to, given.Card, given.Reason, unit, width,
                 given.By is null ? Answer.CardHeading(analysis) : $"{Quoted.Visible(given.By)}'s card");
         if (given.By is not null && !given.Blind)
-            Wrapped.Write(to, $"The log itself would ask for {Say.Order(given.OwnLengths, unit)}.", width, "  ", 2);
+            Wrapped.Write(to, CardReason.OwnInstead(given, unit), width, "  ", 2);
         foreach (string option in Answer.MorePieces(analysis))
             Wrapped.Write(to, option, width, "  ", 2);
         if (Answer.ToFeel(analysis) is { } feel)

@@ -26,6 +26,73 @@ public class SquadWeekTests
     }
 
     [Fact]
+    public void The_coachs_card_that_stands_is_the_one_that_every_page_hands_out()
+    {
+        using TestProgram program = Squad();
+        string folder = Path.Combine(program.Folder, "week"), sheet = Path.Combine(program.Folder, "squad.txt"),
+            entries = Path.Combine(program.Folder, "week.ics"), report = Path.Combine(program.Folder, "report.txt");
+        program.Must("next", "--paddler", "Ilse Maro", "--paddle", "Reed", "--lengths", "48in,52in", "--by", "Tova Lind", "--because",
+            "The ends first");
+        program.Must("next", "--squad", "--each", folder, "--out", sheet, "--calendar", entries);
+        program.Must("report", "--paddler", "Ilse Maro", "--paddle", "Reed", "--out", report);
+        string[] pages = [sheet, entries, report, Path.Combine(folder, "ilse-maro.html"), Path.Combine(folder, "ilse-maro.ics")];
+        foreach (string page in pages)
+        {
+            // A calendar folds its lines, plain text wraps them.
+            string text = string.Join(' ', File.ReadAllText(page).Replace("\r\n ", "").Split((char[])[' ', '\u00a0', '\r', '\n'],
+                StringSplitOptions.RemoveEmptyEntries));
+            Assert.Contains("52 in", text);
+            Assert.Contains("The ends first. The log itself would ask for", text);
+        }
+
+        Assert.Contains("48, 52, 52, 48 in", File.ReadAllText(Path.Combine(folder, "ilse-maro.txt")));
+        JsonElement ilse = JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()
+            .Single(one => one.GetProperty("paddler").GetString() == "Ilse Maro");
+        Assert.Equal("test 48, 52 (Tova Lind)", ilse.GetProperty("this_week").GetString());
+        Assert.Equal("Tova Lind", ilse.GetProperty("card").GetProperty("by").GetString());
+    }
+
+    [Fact]
+    public void A_blind_card_that_stands_is_handed_out_in_letters()
+    {
+        using TestProgram program = Squad();
+        string folder = Path.Combine(program.Folder, "week");
+        program.Must("next", "--paddler", "Ilse Maro", "--paddle", "Reed", "--lengths", "48in,52in", "--by", "Tova Lind", "--because",
+            "The ends first", "--blind", Path.Combine(program.Folder, "partner.txt"));
+        string squad = program.Must("next", "--squad", "--each", folder) + program.Must("next", "--squad")
+            + program.Must("next", "--squad", "--json")
+            + string.Join("\n", Directory.GetFiles(folder, "ilse-maro*").Select(File.ReadAllText));
+        string ofIlse = string.Join("\n", Directory.GetFiles(folder, "ilse-maro*").Select(File.ReadAllText));
+        Assert.Contains("test blind", squad);
+        Assert.Contains("A B B A, your partner knows the lengths", ofIlse);
+        Assert.DoesNotContain("48 in", ofIlse);
+        Assert.DoesNotContain("52 in", ofIlse);
+    }
+
+    [Fact]
+    public void Json_has_everybody_with_place_soreness_and_silence()
+    {
+        using TestProgram program = Squad();
+        program.Must("paddle", "add", "Pike", "--blade", "18.5in", "--range", "47in..53in", "--owner", "Bram Okello");
+        program.Must("paddle", "set", "Reed", "--owner", "Ilse Maro");
+        program.Must("paddler", "add", "Nell Arden", "--reach", "49in");
+        program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", "Ilse Maro",
+            "--paddle", "Reed", "--soreness", "6");
+        JsonElement[] rows = [.. JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()];
+        Assert.Equal(4, rows.Length);
+        JsonElement ilse = rows.Single(row => row.GetProperty("paddler").GetString() == "Ilse Maro");
+        Assert.Equal(6, ilse.GetProperty("soreness").GetDouble());
+        Assert.Equal("2026-06-01", ilse.GetProperty("last_outing").GetString());
+        JsonElement nell = rows.Single(row => row.GetProperty("paddler").GetString() == "Nell Arden");
+        Assert.Equal("no-paddle", nell.GetProperty("place").GetString());
+        Assert.Equal(JsonValueKind.Null, nell.GetProperty("paddle").ValueKind);
+        program.Clock.Pass(TimeSpan.FromDays(3));
+        JsonElement first = JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement[0];
+        Assert.Equal("hurt-and-silent", first.GetProperty("place").GetString());
+        Assert.True(first.GetProperty("days_silent").GetInt32() >= 3);
+    }
+
+    [Fact]
     public void The_plan_lends_each_paddle_once_a_week_and_calls_off_who_has_become_sore()
     {
         using TestProgram program = Squad();

@@ -5,6 +5,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Squads;
+using TrialLog.Tests.Commands;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Reports;
@@ -15,7 +16,7 @@ public class AccessibilityTests(Browser browser)
 {
     private static string Rules => Repository.File("tests/TrialLog.Tests/Reports/axe/node_modules/axe-core/axe.min.js");
 
-    public static TheoryData<string> Pages => ["report", "sore report", "squad sheet"];
+    public static TheoryData<string> Pages => ["report", "sore report", "squad sheet", "phone card", "plan"];
 
     [Theory, MemberData(nameof(Pages))]
     public async Task No_rule_is_broken_by_daylight_in_the_dark_or_on_a_phone(string page)
@@ -55,10 +56,21 @@ public class AccessibilityTests(Browser browser)
     {
         "report" => PaddlerReport.ToHtml(SampleContents.Of(6) with { Decisions = [Ordered] }),
         "sore report" => PaddlerReport.ToHtml(SampleContents.Sore(SampleContents.Of(3))),
+        "phone card" => PhoneCard.ToHtml(SampleContents.Of(3).Analysis, null, new DateOnly(2026, 5, 3), "0.1.0"),
+        "plan" => Plan(),
         _ => SquadSheet.ToHtml(new([SquadRow.Of(SampleContents.Of(3).Analysis, SampleContents.Of(3).Outings, new DateOnly(2026, 5, 3)),
             SquadRow.Of(SampleContents.Ilse with { Name = "Bram Okello" }, null, null, null, [], [], new DateOnly(2026, 5, 3))],
                 new DateOnly(2026, 5, 3), "0.1.0")),
     };
+
+    private static string Plan()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string file = Path.Combine(program.Folder, "plan.html");
+        program.Must("paddle", "set", "Reed", "--club");
+        program.Must("plan", "--weeks", "2", "--paddles", "Reed", "--out", file);
+        return File.ReadAllText(file);
+    }
 
     private static readonly Decision Ordered = new()
     {

@@ -31,6 +31,17 @@ public sealed class FirstRunTests : IDisposable
     }
 
     [Fact]
+    public void One_undo_takes_the_whole_first_run_back()
+    {
+        using var terminal = new AtTheTerminal(Logbook);
+        terminal.Type("Ilse Maro").Press(Key.F9, Key.Enter).Type("50.5").Press(Key.F9, Key.F9, Key.F9).Shows("1 Home");
+        Assert.Single(terminal.Workspace.Logbook.Changes(10));
+        Assert.NotNull(terminal.Workspace.Logbook.Undo());
+        Assert.Empty(terminal.Workspace.Logbook.Paddlers());
+        Assert.Empty(terminal.Workspace.Logbook.Paddles());
+    }
+
+    [Fact]
     public void What_was_typed_on_the_first_run_is_there_after_a_crash()
     {
         using (var before = new AtTheTerminal(Logbook))

@@ -6,6 +6,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Calendars;
@@ -63,7 +64,7 @@ internal sealed class WeekOptions
     {
         SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(squad.Rows);
-        PutIntoCalendar(parsed, workspace, rows.Select(row => row.Analysis).OfType<Analysis>());
+        PutIntoCalendar(parsed, workspace, rows.Where(row => row.Analysis is not null).Select(row => (row.Analysis!, row.StandingCard)));
         string? folder = parsed.GetValue(_each);
         IReadOnlyList<string> lines = folder is null ? [] : CardFolder.Write(workspace, rows, folder, Day(parsed, workspace));
         string? sheet = parsed.GetValue(_sheet);
@@ -78,8 +79,7 @@ internal sealed class WeekOptions
         }
 
         if (parsed.GetValue(frame.Json))
-            JsonOutput.Write<IReadOnlyList<NextFacts>>(
-                frame.Out, [.. rows.Where(row => row.Analysis is not null).Select(row => NextFacts.Of(row.Analysis!))]);
+            JsonOutput.Write(frame.Out, SquadFacts.Of(rows));
         else if (folder is not null)
         {
             frame.Out.WriteLine($"In {Quoted.Brief(folder, 200)}: {Say.Count(lines.Count, "card")} with calendar entries, workouts for " +
@@ -95,7 +95,7 @@ internal sealed class WeekOptions
     }
 
     /// <summary>Puts the cards into the calendar, if one was named.</summary>
-    public void PutIntoCalendar(ParseResult parsed, Workspace workspace, IEnumerable<Analysis> analyses)
+    public void PutIntoCalendar(ParseResult parsed, Workspace workspace, IEnumerable<(Analysis Analysis, GivenCard? Standing)> analyses)
     {
         if (parsed.GetValue(_calendar) is { } file)
             WeekCalendar.Put(workspace, analyses, file, Day(parsed, workspace));

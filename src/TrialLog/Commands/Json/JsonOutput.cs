@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using TrialLog.Application.Wording;
@@ -25,6 +26,10 @@ internal static class JsonOutput
             JsonSerializer.Serialize(
             facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
 
+    /// <summary>One value as a node, to which more can be added.</summary>
+    public static JsonObject Node<T>(T facts) =>
+        JsonSerializer.SerializeToNode(facts, (JsonTypeInfo<T>)Context.GetTypeInfo(typeof(T))!)!.AsObject();
+
     // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
     private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json
         : string.Concat(json.Select(c => PlainText.DrivesATerminal(c) ? $"\\u{(int)c:x4}" : c.ToString()));
@@ -45,7 +50,7 @@ internal static class JsonOutput
 [JsonSerializable(typeof(IReadOnlyList<DecisionFacts>))]
 [JsonSerializable(typeof(ClearanceFacts))]
 [JsonSerializable(typeof(NextFacts))]
-[JsonSerializable(typeof(IReadOnlyList<NextFacts>))]
+[JsonSerializable(typeof(JsonArray))]
 [JsonSerializable(typeof(CurveFacts))]
 [JsonSerializable(typeof(IReadOnlyList<ProgressFacts>))]
 [JsonSerializable(typeof(IReadOnlyList<CheckFacts>))]
