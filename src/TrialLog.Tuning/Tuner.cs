@@ -50,6 +50,7 @@ public static class Tuner
             WorthwhilePercent = says.WorthwhilePercent,
             ProbabilityWorthwhileLeft = says.ProbabilityWorthwhileLeft,
             TooShort = says.TooShort,
+            OnToldEffort = says.OnToldEffort,
             PricePercent = says.PricePercent,
             Standing = says.Standing,
             Why = says.Why,
