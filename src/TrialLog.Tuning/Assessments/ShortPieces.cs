@@ -1,3 +1,4 @@
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
