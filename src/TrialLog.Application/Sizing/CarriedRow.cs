@@ -26,6 +26,12 @@ internal sealed record CarriedRow
 
     public bool DiminishingReturns { get; init; }
 
+    /// <summary>Why pieces as short as the log's cannot settle it; null where they can.</summary>
+    public ShortPieces? TooShort { get; init; }
+
+    /// <summary>Whether effort rests on the paddler's word alone.</summary>
+    public bool OnToldEffort { get; init; }
+
     /// <summary>The longest length to propose while the paddler has been sore of late; null where they have not.</summary>
     public Length? SorenessCeiling { get; init; }
 

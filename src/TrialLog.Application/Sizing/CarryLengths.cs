@@ -42,6 +42,8 @@ internal static class CarryLengths
                 WithinQuarterInch = carried.Ideal.WithinQuarterInch,
                 GainLeftPercent = carried.Ideal.GainLeftPercent,
                 DiminishingReturns = carried.DiminishingReturns,
+                TooShort = carried.TooShort,
+                OnToldEffort = carried.OnToldEffort,
                 SorenessCeiling = carried.SorenessLimit,
                 Pieces = carried.PiecesInHull,
                 SeatHeightOffsetInches = scale.SeatHeightOffsetInches(carried.Hull),

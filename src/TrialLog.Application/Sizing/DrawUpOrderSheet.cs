@@ -1,8 +1,7 @@
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
@@ -38,7 +37,7 @@ internal static class DrawUpOrderSheet
             : rows.Count > 0 ? [.. rows.Select(row => row.Hull).Where(hull => hull.Crew > 1).DistinctBy(hull => hull.Id)]
             : [.. workspace.Logbook.Hulls().Where(hull => hull.Crew > 1)];
         return OrderSheet.Of(
-            paddler.Name, workspace.Today, paddler.Unit, rows.Select(row => Line(row, paddler.Unit, goalSeconds)),
+            paddler.Name, workspace.Today, paddler.Unit, rows.Select(row => Line(row, paddler, goalSeconds)),
             from hull in steered
             from paddle in paddleName is null ? OwnGear.Paddles(workspace, paddler, workspace.Logbook.Outings(paddler.Id))
                 : workspace.Logbook.Paddles()
@@ -47,7 +46,7 @@ internal static class DrawUpOrderSheet
             select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)));
     }
 
-    private static OrderLine Line(CarriedRow row, LengthUnit unit, double? goalSeconds) => new()
+    private static OrderLine Line(CarriedRow row, Paddler paddler, double? goalSeconds) => new()
     {
         Hull = row.Hull.Name,
         Paddle = row.Paddle.Name,
@@ -57,9 +56,12 @@ internal static class DrawUpOrderSheet
         LikelyHigh = row.Likely!.Value.High,
         WithinQuarterInch = row.WithinQuarterInch!.Value,
         Pieces = row.Pieces,
-        RestsOn = row.RestsOn(unit),
+        RestsOn = row.RestsOn(paddler.Unit),
         GainLeftPercent = row.GainLeftPercent!.Value,
         GoalSeconds = goalSeconds ?? 3600,
+        OverTheRace = Say.OverTheRace(paddler),
+        TooShort = row.TooShort,
+        OnToldEffort = row.OnToldEffort,
         DiminishingReturns = row.DiminishingReturns,
         FixedAt = row.Paddle.IsFixed ? row.Paddle.Longest : null,
         SorenessCeiling = row.SorenessCeiling,

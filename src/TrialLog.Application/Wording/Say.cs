@@ -120,10 +120,26 @@ internal static class Say
     public static string Seconds(double seconds) => AboutSeconds(seconds).Replace("about ", "", StringComparison.Ordinal);
 
     /// <summary>As <see cref="Seconds"/>, with "about" where it fits.</summary>
-    public static string AboutSeconds(double seconds) => Spoken.Seconds(seconds);
+    public static string AboutSeconds(double seconds) => seconds switch
+    {
+        < 1 => "under 1 s",
+        < 89.5 => $"about {Digits(seconds, 0)} s",
+        _ => $"about {Digits(seconds / 60, 1)} min",
+    };
 
     /// <summary>How long an event takes, to the minute: <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
-    public static string Duration(double seconds) => Spoken.Duration(seconds);
+    public static string Duration(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, < 2) => seconds.ToString("0", CultureInfo.InvariantCulture) + " s",
+            (0, var rest) => $"{rest} min",
+            (1, 0) => "an hour",
+            (var hours, 0) => $"{hours} h",
+            (var hours, var rest) => $"{hours} h {rest} min",
+        };
+    }
 
     /// <summary>The race that seconds are told over: <c>over your 16 km</c>; where none is named, <c>in an hour</c>.</summary>
     public static string OverTheRace(Paddler paddler, Voice voice = default) =>

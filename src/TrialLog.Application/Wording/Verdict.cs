@@ -98,14 +98,7 @@ internal static class Verdict
                 $"The logs of {squad.Paddlers} others helped: their best lengths lie " +
                 $"{Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")} their " +
                 $"start lengths on average.");
-        if (analysis.Effort.HeartRateUsed && analysis.Effort.ToldSd is { } strays)
-            notes.Add($"Heart rate counted: {voice.Your} true effort strays about " +
-                $"{strays.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} points from what {voice.You} told.");
-        if (analysis.Effort is { BlindAlone: { } alone, BlindOutings: var blind })
-            notes.Add(
-                $"{Say.Count(blind, "blind outing")} alone {(blind == 1 ? "says" : "say")} " +
-                $"{Say.Length(alone.Length, analysis.Paddler.Unit)}, likely " +
-                $"{Say.Range(alone.LikelyLow, alone.LikelyHigh, analysis.Paddler.Unit)}.");
+        notes.AddRange(EffortWords.Notes(analysis, voice));
         if (analysis.Pieces == 0)
             return notes;
         if (analysis is { Standing: Standing.Testing, TooShort: { } pieces })

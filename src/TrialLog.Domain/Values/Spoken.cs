@@ -48,58 +48,6 @@ public static class Spoken
     public static string Fraction(double inches, LengthUnit unit) =>
         unit == LengthUnit.Centimetres ? Amount(inches, unit) : Length.FromInches(Math.Round(inches * 16) / 16).ToText();
 
-    /// <summary>A probability as a person says it: <c>62%</c>, <c>under 1%</c>, <c>over 99%</c>.</summary>
-    public static string Chance(double probability) => probability switch
-    {
-        < 0.01 => "under 1%",
-        > 0.99 => "over 99%",
-        _ => (probability * 100).ToString("0", CultureInfo.InvariantCulture) + "%",
-    };
-
-    /// <summary>A number of seconds: <c>about 4 s</c>, <c>about 2.5 min</c>, <c>under 1 s</c>.</summary>
-    public static string Seconds(double seconds) => seconds switch
-    {
-        < 1 => "under 1 s",
-        < 89.5 => $"about {Decimals(seconds, 0)} s",
-        _ => $"about {Decimals(seconds / 60, 1)} min",
-    };
-
-    /// <summary>How long an event takes, to the minute, after "in": <c>an hour</c>, <c>20 min</c>, <c>1 h 44 min</c>.</summary>
-    public static string Duration(double seconds)
-    {
-        long minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
-        return (minutes / 60, minutes % 60) switch
-        {
-            (0, < 2) => seconds.ToString("0", CultureInfo.InvariantCulture) + " s",
-            (0, var rest) => $"{rest} min",
-            (1, 0) => "an hour",
-            (var hours, 0) => $"{hours} h",
-            (var hours, var rest) => $"{hours} h {rest} min",
-        };
-    }
-
-    /// <summary>A count with its noun: <c>1 outing</c>, <c>3 outings</c>.</summary>
-    public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
-
-    /// <summary>The words of a text, a number kept together with its fraction and its unit, for breaking it into lines.</summary>
-    public static IEnumerable<string> Unbroken(string text)
-    {
-        string? held = null;
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            bool joins = held is not null && (char.IsDigit(held[^1]) || Fractions.Contains(held[^1]))
-                && (Fractions.Contains(word[0]) || word.TrimEnd('.', ',', ';', ':', ')') is "in" or "cm" or "%");
-            if (!joins && held is not null)
-                yield return held;
-            held = joins ? $"{held} {word}" : word;
-        }
-
-        if (held is not null)
-            yield return held;
-    }
-
-    private const string Fractions = "¼½¾⅛⅜⅝⅞";
-
     private static string Decimals(double value, int digits) =>
         Math.Round(value, digits, MidpointRounding.AwayFromZero)
             .ToString(digits == 0 ? "0" : "0." + new string('#', digits), CultureInfo.InvariantCulture);

@@ -18,6 +18,9 @@ internal sealed record AssessedFit(
 {
     private const double QuarterInch = 0.25;
 
+    /// <summary>So many outings with hidden lengths show whether one was pulled harder. Chosen.</summary>
+    private const int EnoughBlind = 2;
+
     /// <summary>Flat above this probability that an inch either way costs less than a worthwhile change. Chosen.</summary>
     private const double FlatAbove = 0.9;
 
@@ -61,6 +64,8 @@ internal sealed record AssessedFit(
             GainLeftPercent = posterior.ExpectedLoss(sought),
             WorthwhilePercent = worthwhile,
             ProbabilityWorthwhileLeft = left,
+            OnToldEffort = fit.Table.Count > 0 && fit.Effort?.HeartRate is null
+                && fit.Table.Outings.Count(static outing => outing.Blind) < EnoughBlind,
             TooShort = ShortPieces.Of(input, fit, worthwhile),
             PricePercent = input.Trials.PricePercent ?? input.Settings.PricePercent,
             Standing = Standing.Testing,

@@ -47,6 +47,12 @@ public record Assessment
     /// <summary>Why pieces as short as the log's cannot settle it; null where they can.</summary>
     public ShortPieces? TooShort { get; init; }
 
+    /// <summary>
+    /// Whether effort rests on the paddler's word alone: no heart rate counted and fewer than two outings had hidden lengths, so nothing
+    /// would show it if one length were pulled harder.
+    /// </summary>
+    public bool OnToldEffort { get; init; }
+
     /// <summary>What an outing of testing costs this paddler, percent of speed.</summary>
     public required double PricePercent { get; init; }
 

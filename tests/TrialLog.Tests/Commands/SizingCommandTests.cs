@@ -198,7 +198,7 @@ public class SizingCommandTests
         Assert.StartsWith("# Order sheet: Ilse Maro, 1 June 2026", System.IO.File.ReadAllText(markdown));
         Assert.Contains("Better test first.", program.Must("order-sheet"));
         program.Must("paddler", "set", "Ilse Maro", "--goal", "OC1, 2:00:00");
-        Assert.Contains(" s in 2 h, on average", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
+        Assert.Contains(" s over your 2 h, on average", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
         Assert.Equal(["log.db", "sheet.md"], Directory.GetFiles(program.Folder).Select(Path.GetFileName)
             .Where(name => !name!.StartsWith("log.db-", StringComparison.Ordinal)).Order());
     }

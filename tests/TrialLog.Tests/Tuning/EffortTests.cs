@@ -115,6 +115,17 @@ public class EffortTests
     }
 
     /// <summary>Mirrored outings about a best length of 50.25 in; effort always told as 6 while it strays and may lean on length.</summary>
+    /// <summary>Effort is the paddler's word alone until heart rate counts or two outings had hidden lengths.</summary>
+    [Fact]
+    public void An_answer_rests_on_told_effort_until_heart_rate_or_hidden_lengths_show_it()
+    {
+        AnalysisInput heart = WithHeart(seed: 5, outings: 8), hidden = WithHeart(seed: 5, outings: 8, blindEvery: 3);
+        Assert.False(Tuner.Analyse(heart).OnToldEffort);
+        Assert.True(Tuner.Analyse(Each(heart, (_, _, _) => null)).OnToldEffort);
+        Assert.False(Tuner.Analyse(Each(hidden, (_, _, _) => null)).OnToldEffort);
+        Assert.True(Tuner.Analyse(Each(hidden with { Outings = [.. hidden.Outings.Take(4)] }, (_, _, _) => null)).OnToldEffort);
+    }
+
     private static AnalysisInput WithHeart(int seed, int outings = 6, double lean = 0, int blindEvery = 0)
     {
         var random = new Random(seed);

@@ -100,7 +100,7 @@ internal sealed record OrderLineFacts(
             line.RestsOn,
         JsonOutput.Rounded(line.GainLeftPercent), line.DiminishingReturns,
         line.FixedAt is { } own ? JsonOutput.Inches(own) : null, line.SorenessCeiling is { } ceiling ? JsonOutput.Inches(ceiling) : null,
-            line.Risk(unit));
+            OrderWords.Risk(line, unit));
 }
 
 /// <summary>What <c>steering --json</c> prints.</summary>

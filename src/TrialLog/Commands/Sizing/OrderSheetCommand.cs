@@ -4,7 +4,6 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Sizing;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;

@@ -1,10 +1,13 @@
 using System.Globalization;
 using System.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 
-namespace TrialLog.Domain.Sizing;
+namespace TrialLog.Application.Sizing;
 
 /// <summary>An order sheet written out, for a printer or a message.</summary>
 public static class OrderSheetText
@@ -17,14 +20,14 @@ public static class OrderSheetText
         text.Append(title).Append('\n').Append('=', title.Length).Append("\n\n");
         foreach (OrderLine line in sheet.Lines)
         {
-            text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Spoken.ToQuarter(line.Blade, sheet.Unit)})\n");
+            text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Say.Quarter(line.Blade, sheet.Unit)})\n");
             if (!line.NotNow)
             {
-                text.Append($"    Cut to    {Spoken.ToQuarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
-                text.Append($"    Order at  {Spoken.ToQuarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
+                text.Append($"    Cut to    {Say.Quarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
+                text.Append($"    Order at  {Say.Quarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
             }
 
-            Wrapped(text, Said(line, sheet.Unit), "    ", "    ");
+            Wrapped(text, OrderWords.Of(line, sheet.Unit), "    ", "    ");
             text.Append('\n');
         }
 
@@ -57,17 +60,17 @@ public static class OrderSheetText
         text.Append($"# {Title(sheet, Escaped)}\n\n");
         if (sheet.Lines.Count > 0)
         {
-            text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Spoken.Fraction(0.25, sheet.Unit)} | Rests on " +
+            text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Say.Fraction(0.25, sheet.Unit)} | Rests on " +
                 $"|\n|---|---|---|---|---|---|---|\n");
             foreach (OrderLine line in sheet.Lines)
                 text.Append(
-                    $"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Spoken.ToQuarter(line.Blade, sheet.Unit)} | " +
-                    $"{(line.NotNow ? "not yet" : $"**{Spoken.ToQuarter(line.CutTo, sheet.Unit)}**")} | " +
-                    $"{(line.NotNow ? "not yet" : Spoken.ToQuarter(line.OrderAt, sheet.Unit))} | {Spoken.Chance(line.WithinQuarterInch)} " +
+                    $"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Say.Quarter(line.Blade, sheet.Unit)} | " +
+                    $"{(line.NotNow ? "not yet" : $"**{Say.Quarter(line.CutTo, sheet.Unit)}**")} | " +
+                    $"{(line.NotNow ? "not yet" : Say.Quarter(line.OrderAt, sheet.Unit))} | {Say.Chance(line.WithinQuarterInch)} " +
                     $"| {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
-                text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Said(line, sheet.Unit)}\n");
+                text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {OrderWords.Of(line, sheet.Unit)}\n");
             text.Append('\n');
         }
         else if (sheet.Steering.Count == 0)
@@ -98,12 +101,9 @@ public static class OrderSheetText
         $"Order sheet: {written(sheet.Paddler)}, {sheet.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}";
 
     private static string Steering(OrderSheet sheet, OrderSheetSteering line) =>
-        $"begin with about {Spoken.ToQuarter(line.Proposal.Length, sheet.Unit)} " +
-            $"({Spoken.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), " +
+        $"begin with about {Say.Quarter(line.Proposal.Length, sheet.Unit)} " +
+            $"({Say.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), " +
             $"{(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
-
-    private static string Said(OrderLine line, LengthUnit unit) =>
-        line.Own(unit) is { } own ? $"{line.Risk(unit)} {own}" : line.Risk(unit);
 
     private static IEnumerable<(string Heading, IReadOnlyList<string> Items)> Sections(OrderSheet sheet) =>
     [
@@ -128,22 +128,6 @@ public static class OrderSheetText
     private static void Wrapped(StringBuilder text, string paragraph, string first, string rest)
     {
         const int width = 80;
-        int column = first.Length;
-        text.Append(first);
-        bool fresh = true;
-        foreach (string word in Spoken.Unbroken(paragraph))
-        {
-            if (!fresh && column + 1 + word.Length > width)
-            {
-                text.Append('\n').Append(rest);
-                (column, fresh) = (rest.Length, true);
-            }
-
-            text.Append(fresh ? "" : " ").Append(word);
-            column += word.Length + (fresh ? 0 : 1);
-            fresh = false;
-        }
-
-        text.Append('\n');
+        text.Append(first).AppendJoin("\n" + rest, Lines.Of(paragraph, width - first.Length)).Append('\n');
     }
 }

@@ -1,7 +1,9 @@
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Domain.Sizing;
+namespace TrialLog.Application.Sizing;
 
 /// <summary>What is known of the best length in one hull with one blade, and what to order on it.</summary>
 public sealed record OrderLine
@@ -43,6 +45,15 @@ public sealed record OrderLine
 
     /// <summary>How long the goal event takes, over which a cost is told; an hour where none is named. Seconds.</summary>
     public double GoalSeconds { get; init; } = 3600;
+
+    /// <summary>What a cost is told over: <c>over your 16 km</c>; where no race is named, <c>in an hour</c>.</summary>
+    public string OverTheRace { get; init; } = "in an hour";
+
+    /// <summary>Why pieces as short as the log's cannot settle it; null where they can.</summary>
+    public ShortPieces? TooShort { get; init; }
+
+    /// <summary>Whether effort rests on the paddler's word alone.</summary>
+    public bool OnToldEffort { get; init; }
 
     /// <summary>Whether testing has come to its end for this hull.</summary>
     public required bool DiminishingReturns { get; init; }
@@ -86,37 +97,4 @@ public sealed record OrderLine
 
     /// <summary>What the length rests on, in a few words: <c>tuned, 24 pieces</c>, <c>by rule from the start length</c>.</summary>
     public required string RestsOn { get; init; }
-
-    /// <summary>What ordering today would risk, in a sentence.</summary>
-    public string Risk(LengthUnit unit)
-    {
-        string range = Spoken.Range(LikelyLow, LikelyHigh, unit);
-        string percent = GainLeftPercent < 0.01 ? "under 0.01%"
-            : GainLeftPercent.ToString(GainLeftPercent < 0.995 ? "0.00" : "0.0", System.Globalization.CultureInfo.InvariantCulture) + "%";
-        string cost = $"{percent} of speed, {Spoken.Seconds(GoalSeconds * (1 - Math.Exp(-GainLeftPercent / 100)))} in " +
-            $"{Spoken.Duration(GoalSeconds)}";
-        if (NotNow)
-            return "Do not order yet: soreness that was logged has not gone. Rest first; when it no longer hurts, test again.";
-        if (!DiminishingReturns)
-            return $"Better test first. If you order today, expect to lose {cost}, on average; your best length may be anywhere from " +
-                $"{range}. If you must order, order long.";
-        if (Pieces == 0)
-            return $"You have not paddled this hull yet: this comes by rule (likely {range}). Set or borrow a paddle of this length in " +
-                $"this hull before you order.";
-        string ready = $"Ready to order. On average more testing could gain {cost}.";
-        return WithinQuarterInch >= SureEnough
-            ? $"{ready} There is a {Spoken.Chance(WithinQuarterInch)} chance that it is within {Spoken.Fraction(0.25, unit)} " +
-                $"of your best length."
-            : $"{ready} The exact length is not certain (likely {range}), but that costs little speed, so order long and cut.";
-    }
-
-    /// <summary>What to do with the fixed paddle that the paddler has; null where there is none.</summary>
-    public string? Own(LengthUnit unit) => FixedAt is not { } now ? null
-        : now.InchesMoreThan(CutTo) switch
-        {
-            > 0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}: it can be cut, by {Spoken.Fraction(more, unit)} in all.",
-            < -0.125 and var more => $"Yours is {Spoken.ToQuarter(now, unit)}, {Spoken.Fraction(-more, unit)} too short: " +
-                $"it takes a new shaft.",
-            _ => $"Yours is {Spoken.ToQuarter(now, unit)}: leave it as it is.",
-        };
 }

@@ -1,8 +1,11 @@
+using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 
-namespace TrialLog.Domain.Sizing;
+namespace TrialLog.Application.Sizing;
 
 /// <summary>What a paddler hands to a maker or takes to the saw: a length for every hull and blade, and how to get there.</summary>
 /// <param name="Paddler">The paddler's name.</param>
@@ -30,14 +33,14 @@ public sealed record OrderSheet(
         "Overall length is from the tip of the blade to the top of the grip, in a straight line, grip fitted.",
         "Blade length is from the tip to the throat. If your blade of this name is longer or shorter than stated, tell me: the paddle " +
             "then changes by as much (common practice, no source).",
-        $"Tolerance: {Spoken.Fraction(ToleranceInches, Unit)} either way; if it must be off, then long, never short.",
+        $"Tolerance: {Say.Fraction(ToleranceInches, Unit)} either way; if it must be off, then long, never short.",
         "Build it to the order length; leave the grip unglued or use hot-melt glue, so that I can cut the grip end.",
     ];
 
     /// <summary>How to come down from the order length to the length to cut to.</summary>
     public IReadOnlyList<string> Cutting =>
     [
-        $"Cut long first. Paddle the order length, then take off {Spoken.Fraction(0.25, Unit)} at a time, at the grip end; stop at the " +
+        $"Cut long first. Paddle the order length, then take off {Say.Fraction(0.25, Unit)} at a time, at the grip end; stop at the " +
             $"cut length, or earlier if it feels right.",
         "Measure the whole paddle before every cut, grip on. Wear eye protection and a dust mask, and bind the shaft with " +
             "tape where you saw it.",
