@@ -29,5 +29,6 @@ internal static class OpenCard
 
     private static GivenCard? Among(Workspace workspace, IEnumerable<GivenCard> cards, Guid hull, Guid paddle, DateOnly day) => cards
         .Where(card => card.HullId == hull && card.PaddleId == paddle && workspace.DayOf(card.GivenAt) <= day)
-        .MaxBy(card => card.GivenAt) is { PaddledAs: null } open ? open : null;
+        // Of two in one instant the one that hides its lengths holds, so that nothing is given away.
+        .MaxBy(card => (card.GivenAt, card.Blind)) is { PaddledAs: null } open ? open : null;
 }

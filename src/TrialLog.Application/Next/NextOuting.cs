@@ -65,8 +65,11 @@ internal static class NextOuting
     /// is none.
     /// </summary>
     public static GivenCard? StandingCard(Workspace workspace, Analysis analysis) =>
-        OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)) is { } card
-            && (card.By is not null || card.Blind)
+        StandingCard(OpenCard.Of(workspace, new Chosen(analysis.Paddler, analysis.Hull, analysis.Paddle)), analysis);
+
+    /// <summary>As <see cref="StandingCard(Workspace, Analysis)"/>, where the open card is known.</summary>
+    public static GivenCard? StandingCard(GivenCard? open, Analysis analysis) =>
+        open is { } card && (card.By is not null || card.Blind)
             && card.Outings == analysis.Outings && card.Pieces == analysis.Pieces ? card : null;
 
     private static List<GivenCard> Record(Workspace workspace, List<GivenCard> cards)

@@ -38,7 +38,7 @@ internal static class ProgressCommand
             ProgressText.Write(frame.Out, points, worthwhile, unit, frame.ConsoleHost.Width);
             frame.Out.WriteLine();
             foreach (
-                string line in ProgressPlot.Draw(points, unit, worthwhile, Math.Min(frame.ConsoleHost.Width - 1, 100), 16,
+                string line in ProgressPlot.Draw(points, unit, Math.Min(frame.ConsoleHost.Width - 1, 100), 16,
                 StrokesOf.Environment(frame.ConsoleHost.Environment)).Lines())
                 frame.Out.WriteLine(line.TrimEnd());
         });

@@ -16,13 +16,24 @@ internal static class CurvePlot
     /// <summary>The narrowest and lowest plot that still says something.</summary>
     public const int FewestColumns = 24, FewestRows = 6;
 
+    /// <summary>A piece whose length the paddler did not know.</summary>
+    public const char Blind = '○';
+
+    /// <summary>A piece that stands back behind others.</summary>
+    public const char Aside = '.';
+
     /// <summary>Draws it.</summary>
     /// <param name="analysis">What to show.</param>
     /// <param name="columns">Width in cells.</param>
     /// <param name="rows">Height in cells, legend included.</param>
     /// <param name="strokes">The glyphs that the terminal has.</param>
     /// <param name="pieces">Whether the pieces are shown; without them the scale follows the curve alone.</param>
-    public static Sketch Draw(Analysis analysis, int columns, int rows, Strokes strokes, bool pieces = true)
+    /// <param name="glyph">
+    /// The glyph of a piece that has one of its own, such as <see cref="Blind"/>; <see cref="Aside"/> for one that only shows as dots; null
+    /// for a square.
+    /// </param>
+    public static Sketch Draw(Analysis analysis, int columns, int rows, Strokes strokes, bool pieces = true,
+        Func<AdjustedPiece, char?>? glyph = null)
     {
         var sketch = new Sketch(Math.Max(FewestColumns, columns), Math.Max(FewestRows, rows), strokes);
         LengthUnit unit = analysis.Paddler.Unit;
@@ -43,7 +54,7 @@ internal static class CurvePlot
         DrawBand(sketch, points, across, up, curveRows);
         DrawCurve(sketch, points, across, up, curveRows);
         if (pieces)
-            DrawPieces(sketch, analysis.Curve.Pieces, across, up, curveRows);
+            DrawPieces(sketch, analysis.Curve.Pieces, across, up, curveRows, glyph ?? (_ => null));
         DrawZone(sketch, analysis, across, zoneRow);
         if (barRows > 0)
             DrawBars(sketch, analysis.Best.Probabilities, across, axisRow - 1, barRows);
@@ -94,16 +105,20 @@ internal static class CurvePlot
         }
     }
 
+    // Its two edges alone: a filled band of dots would drown the pieces, which are dots as well.
     private static void DrawBand(Sketch sketch, IReadOnlyList<CurvePoint> points, Scale across, Scale up, int curveRows)
     {
-        foreach ((int x, CurvePoint at) in ByDot(points, across, 1))
+        foreach (Func<CurvePoint, double> edge in new Func<CurvePoint, double>[] { point => point.Low, point => point.High })
         {
-            (int top, int bottom) = (Math.Max(0, up.Dot(at.High)), Math.Min(curveRows * 4 - 1, up.Dot(at.Low)));
-            for (int y = top; y <= bottom; y++)
+            int? last = null;
+            foreach ((int x, CurvePoint at) in ByDot(points, across, 1))
             {
-                // A sparse weave, so that the curve and its edges stand out without colour.
-                if ((x + y / 2 * 2) % 4 == 0 && y % 2 == 0)
-                    sketch.Dot(x, y, Ink.Band);
+                int y = up.Dot(edge(at));
+                bool inside = y >= 0 && y < curveRows * 4;
+                // Two dots, a gap: told from the curve without colour.
+                if (inside && x % 4 < 2)
+                    sketch.Line(x, last is { } before && x % 4 == 1 ? before : y, x, y, Ink.Band);
+                last = inside ? y : null;
             }
         }
     }
@@ -121,14 +136,20 @@ internal static class CurvePlot
         }
     }
 
-    private static void DrawPieces(Sketch sketch, IReadOnlyList<AdjustedPiece> pieces, Scale across, Scale up, int curveRows)
+    private static void DrawPieces(Sketch sketch, IReadOnlyList<AdjustedPiece> pieces, Scale across, Scale up, int curveRows,
+        Func<AdjustedPiece, char?> glyph)
     {
         foreach (AdjustedPiece piece in pieces)
         {
             (int x, int y) = (across.Dot(piece.Length.Inches), Math.Clamp(up.Dot(piece.Percent), 0, curveRows * 4 - 1));
             if (x < across.FirstDot || x > across.LastDot + 1)
                 continue;
-            if (piece.Weight >= 0.5)
+            char? own = glyph(piece);
+            if (own is { } mark and not Aside)
+            {
+                sketch.Text(x / 2, y / 4, mark.ToString(), Ink.Piece);
+            }
+            else if (own is null && piece.Weight >= 0.5)
             {
                 sketch.Mark(x, y, Ink.Piece);
             }
@@ -148,7 +169,7 @@ internal static class CurvePlot
         int from = across.Dot(level[0].Length.Inches) / 2, to = across.Dot(level[^1].Length.Inches) / 2;
         for (int column = from; column <= to; column++)
             sketch.Text(column, row, "░", Ink.Zone);
-        string label = string.Create(CultureInfo.InvariantCulture, $" within {analysis.WorthwhilePercent:0.##} % ");
+        string label = string.Create(CultureInfo.InvariantCulture, $" within {analysis.WorthwhilePercent:0.##}% ");
         if (to - from > label.Length)
             sketch.Text((from + to - label.Length) / 2 + 1, row, label, Ink.Zone);
     }
@@ -172,7 +193,7 @@ internal static class CurvePlot
             }
         }
 
-        sketch.Text(0, bottomRow - barRows + 1, $"{Math.Round(100 * most),4:0} %", Ink.Label);
+        sketch.Text(0, bottomRow - barRows + 1, $"{Math.Round(100 * most),5:0}%", Ink.Label);
     }
 
     private static void DrawUpAxis(Sketch sketch, Scale up, int curveRows, int axisRow)
@@ -187,7 +208,7 @@ internal static class CurvePlot
         {
             int row = up.Dot(tick) / 4;
             string label = string.Create(CultureInfo.InvariantCulture,
-                $"{(tick < -1e-9 ? "−" : tick > 1e-9 ? "+" : "")}{Math.Abs(tick):0.0#} %");
+                $"{(tick < -1e-9 ? "−" : tick > 1e-9 ? "+" : "")}{Math.Abs(tick):0.0#}%");
             sketch.Text(Gutter - 1 - label.Length, row, label, Ink.Label);
             sketch.Text(Gutter, row, "┤", Ink.Axis);
         }

@@ -21,13 +21,15 @@ internal static class Legend
 
         int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
         LengthUnit unit = analysis.Paddler.Unit;
-        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? ", where you are now" : "")}",
+        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? $", your {Now(analysis)} length" : "")}",
             Ink.Best) + 3;
         if (!same)
-            column = sketch.Text(column, row, $"▲ now {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;
+            column = sketch.Text(column, row, $"▲ {Now(analysis)} {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;
         if (sketch.Columns >= 96)
-            sketch.Text(column, row, "━ likely range   ░ no worthwhile difference", Ink.Label);
+            sketch.Text(column, row, "━ likely range   ░ within a worthwhile change", Ink.Label);
     }
+
+    private static string Now(Analysis analysis) => analysis.CurrentIsUsual ? "usual" : "start";
 
     private static void Range(Sketch sketch, Analysis analysis, Scale across, int axisRow)
     {

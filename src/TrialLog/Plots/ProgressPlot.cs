@@ -1,24 +1,30 @@
 using System.Globalization;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Plots;
 
-/// <summary>Best length with its likely range after each outing, above the gain left falling towards the worthwhile line.</summary>
+/// <summary>
+/// Best length with its likely range after each outing, above what the rule for stopping looks at: the chance of a worthwhile gain
+/// against the chance to stop below, and the gain left against the price of an outing.
+/// </summary>
 internal static class ProgressPlot
 {
     private const int Gutter = 8;
 
+    /// <summary>From so many rows on the panels have a blank row between them.</summary>
+    private const int RoomyFrom = 24;
+
     /// <summary>Draws it.</summary>
     /// <param name="points">The search, oldest first; none for an empty picture.</param>
     /// <param name="unit">The paddler's unit.</param>
-    /// <param name="worthwhilePercent">The smallest change of speed that matters.</param>
     /// <param name="columns">Width in cells.</param>
     /// <param name="rows">Height in cells.</param>
     /// <param name="strokes">The glyphs that the terminal has.</param>
-    public static Sketch Draw(IReadOnlyList<ProgressPoint> points, LengthUnit unit, double worthwhilePercent, int columns, int rows,
-        Strokes strokes)
+    public static Sketch Draw(IReadOnlyList<ProgressPoint> points, LengthUnit unit, int columns, int rows, Strokes strokes)
     {
         var sketch = new Sketch(Math.Max(24, columns), Math.Max(10, rows), strokes);
         if (points.Count == 0)
@@ -27,11 +33,16 @@ internal static class ProgressPlot
             return sketch;
         }
 
-        int gainRows = Math.Max(3, (sketch.Rows - 3) / 3), lengthRows = sketch.Rows - 3 - gainRows;
+        int gap = sketch.Rows >= RoomyFrom ? 1 : 0, body = sketch.Rows - 2 - 2 * gap;
+        int falling = Math.Max(2, body * 3 / 10), lengthRows = body - 2 * falling;
         var across = new Scale(0, Math.Max(1, points.Count - 1), (Gutter + 2) * 2, sketch.Columns * 2 - 3);
         Lengths(sketch, points, across, lengthRows, unit);
-        Gains(sketch, points, across, lengthRows + 1, gainRows, worthwhilePercent);
-        Outings(sketch, points, across, lengthRows + 1 + gainRows);
+        double stop = 100 * TuningSettings.Default.StopBelow, price = points[^1].Then.PricePercent;
+        Falling(sketch, points, across, lengthRows + gap, falling, "chance of a worthwhile gain", $"stop below {Percent(stop)}",
+            point => Math.Clamp(100 * point.ProbabilityWorthwhileLeft, 0.1, 100), stop);
+        Falling(sketch, points, across, lengthRows + falling + 2 * gap, falling, "gain left", $"price of an outing {Percent(price)}",
+            point => Math.Clamp(point.GainLeftPercent, 0.001, 10), price);
+        Outings(sketch, points, across, sketch.Rows - 2);
         return sketch;
     }
 
@@ -43,7 +54,7 @@ internal static class ProgressPlot
         Upright(sketch, 0, rows);
         foreach ((double inches, string label) in up.Lengths(unit, 8))
             Tick(sketch, up.Dot(inches) / 4, label);
-        sketch.Text(0, 0, unit == LengthUnit.Centimetres ? "cm" : "in", Ink.Label);
+        sketch.Text(0, 0, Say.Symbol(unit), Ink.Label);
 
         for (int index = 0; index < points.Count; index++)
         {
@@ -54,30 +65,42 @@ internal static class ProgressPlot
 
         for (int index = 0; index < points.Count; index++)
             sketch.Mark(across.Dot(index), up.Dot(points[index].Best.Inches), points[index].DiminishingReturns ? Ink.Best : Ink.Piece);
+        Name(sketch, 0, "best length, likely range");
     }
 
-    private static void Gains(Sketch sketch, IReadOnlyList<ProgressPoint> points, Scale across, int firstRow, int rows, double worthwhile)
+    // It falls by the same share rather than by the same amount from outing to outing, and its line lies near nought: a logarithmic scale.
+    private static void Falling(Sketch sketch, IReadOnlyList<ProgressPoint> points, Scale across, int firstRow, int rows, string name,
+        string lineName, Func<ProgressPoint, double> height, double line)
     {
-        double high = Math.Max(worthwhile * 1.3, points.Max(point => point.GainLeftPercent) * 1.1);
-        var up = new Scale(high, 0, firstRow * 4, (firstRow + rows) * 4 - 1);
+        double[] heights = [.. points.Select(point => Math.Log10(height(point)))];
+        double at = Math.Log10(line);
+        var up = new Scale(Math.Max(at, heights.Max()) + 0.15, Math.Min(at, heights.Min()) - 0.15, firstRow * 4, (firstRow + rows) * 4 - 1);
         Upright(sketch, firstRow, rows);
-        for (int x = across.FirstDot; x <= across.LastDot; x += 3)
-            sketch.Dot(x, up.Dot(worthwhile), Ink.Zone);
-        Tick(sketch, up.Dot(worthwhile) / 4, string.Create(CultureInfo.InvariantCulture, $"{worthwhile:0.0#} %"));
-        string line = "worthwhile change";
-        if (sketch.Columns > 50)
-            sketch.Text(sketch.Columns - line.Length - 1, Math.Max(firstRow, up.Dot(worthwhile) / 4 - 1), line, Ink.Zone);
-        Tick(sketch, firstRow + rows - 1, "0 %");
-
-        for (int index = 0; index + 1 < points.Count; index++)
+        int lineRow = up.Dot(at) / 4;
+        for (int power = -3; power <= 2; power++)
         {
-            sketch.Line(across.Dot(index), up.Dot(points[index].GainLeftPercent),
-                across.Dot(index + 1), up.Dot(points[index + 1].GainLeftPercent), Ink.Curve);
+            int row = up.Dot(power) / 4;
+            if (power < Math.Max(up.From, up.To) && power > Math.Min(up.From, up.To) && row != lineRow)
+                Tick(sketch, row, Percent(Math.Pow(10, power)));
         }
 
+        Tick(sketch, lineRow, Percent(line));
+        for (int x = across.FirstDot; x <= across.LastDot; x += 3)
+            sketch.Dot(x, up.Dot(at), Ink.Zone);
+        for (int index = 0; index + 1 < points.Count; index++)
+            sketch.Line(across.Dot(index), up.Dot(heights[index]), across.Dot(index + 1), up.Dot(heights[index + 1]), Ink.Curve);
         if (points.Count == 1)
-            sketch.Mark(across.Dot(0), up.Dot(points[0].GainLeftPercent), Ink.Curve);
+            sketch.Mark(across.Dot(0), up.Dot(heights[0]), Ink.Curve);
+        Name(sketch, firstRow, $"{name}; ┄ {lineName}");
     }
+
+    private static void Name(Sketch sketch, int row, string name)
+    {
+        if (sketch.Columns - name.Length - 1 > sketch.Columns / 3)
+            sketch.Text(sketch.Columns - name.Length - 1, row, name, Ink.Label);
+    }
+
+    private static string Percent(double percent) => percent.ToString("0.####", CultureInfo.InvariantCulture) + "%";
 
     private static void Outings(Sketch sketch, IReadOnlyList<ProgressPoint> points, Scale across, int axisRow)
     {

@@ -27,7 +27,7 @@ public class PlotDrawings
     [InlineData(70, 18, 0, false, LengthUnit.Inches)]
     public void Progress_looks_as_it_did(int columns, int rows, int outings, bool ascii, LengthUnit unit)
     {
-        Sketch sketch = ProgressPlot.Draw(DrawnSample.Progress(outings), unit, 0.3, columns, rows, Of(ascii));
+        Sketch sketch = ProgressPlot.Draw(DrawnSample.Progress(outings), unit, columns, rows, Of(ascii));
         StoredDrawing.Matches(
             "Plots", $"progress-{columns}x{rows}-{outings}-{(ascii ? "ascii" : "fine")}-{(unit == LengthUnit.Inches ? "in" : "cm")}",
             sketch.ToString());

@@ -28,7 +28,7 @@ public class PlotLaws
         Gen.Select(Sizes, Gen.Int[0, 300]).Sample((size, outings) =>
         {
             Sketch sketch = ProgressPlot.Draw(
-                DrawnSample.Progress(outings), LengthUnit.Inches, 0.3, size.Columns, size.Rows, Strokes.Ascii);
+                DrawnSample.Progress(outings), LengthUnit.Inches, size.Columns, size.Rows, Strokes.Ascii);
             Assert.All(sketch.Lines(), line => Assert.True(line.Length <= sketch.Columns && line.All(glyph => glyph is >= ' ' and <= '~')));
         }, iter: 100);
 

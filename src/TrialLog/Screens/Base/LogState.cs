@@ -1,3 +1,4 @@
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Workspaces;
@@ -39,6 +40,9 @@ internal sealed record LogState
     /// <summary>The chosen paddler's technique checks.</summary>
     public IReadOnlyList<TechniqueAnswer> Technique { get; init; } = [];
 
+    /// <summary>What the chosen paddler decided, oldest first.</summary>
+    public IReadOnlyList<Decision> Decisions { get; init; } = [];
+
     /// <summary>The chosen paddler's new outing, half typed; null where there is none.</summary>
     public OutingDraft? Draft { get; init; }
 
@@ -68,6 +72,7 @@ internal sealed record LogState
             OpenCard = Application.Logging.OpenCard.Of(workspace, chosen),
             Draft = drafts.New(chosen.Paddler.Id),
             Changes = drafts.Changes(chosen.Paddler.Id),
+            Decisions = Decide.All(workspace, chosen.Paddler),
             Technique = CheckTechnique.Kept(workspace, chosen.Paddler),
         };
 

@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Paint;
 
@@ -37,6 +38,12 @@ internal abstract class Screen : Canvas
 
     /// <summary>Called when the user comes to the screen, after <see cref="Refresh"/>.</summary>
     public virtual void Begin() => SetFocus();
+
+    /// <summary>The key that says in sentences what the screen shows, for those who cannot see it.</summary>
+    /// <param name="words">The paragraphs.</param>
+    protected KeyHint InWords(Func<IEnumerable<string>> words) => new('v', "in words", () => Session.Shell.Lay(
+        new TextSheet(Look, Session.Shell, $"{Names.Wide} in words{(Session.Whose() is { Length: > 0 } whose ? $": {whose}" : "")}",
+            string.Join('\n', words()))));
 
     protected override bool OnKeyDown(Key key) => Heed(key);
 

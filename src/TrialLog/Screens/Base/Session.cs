@@ -19,6 +19,7 @@ internal sealed class Session : IDisposable
 {
     private readonly LogVersion _version;
     private Analysis? _noted;
+    private (Analysis? Found, GivenCard? Given, Analysis? Says) _carded;
 
     public Session(Workspace workspace, Look look, BackgroundAnalyses findings, LogbookQueue queue)
     {
@@ -66,8 +67,27 @@ internal sealed class Session : IDisposable
     /// <summary>Whose log it is, in a line.</summary>
     public string Whose() => Chosen is { } chosen ? $"{chosen.Paddler.Name} · {chosen.Hull.Name} · {chosen.Paddle.Name}" : "";
 
-    /// <summary>What the log says of the choice; null until it was found.</summary>
-    public Analysis? Analysis => Chosen is { } chosen ? Found.Analysis(chosen) : null;
+    /// <summary>What the log says of the choice, with the coach's or blind card where one stands; null until it was found.</summary>
+    public Analysis? Analysis
+    {
+        get
+        {
+            if (Chosen is not { } chosen || Found.Analysis(chosen) is not { } found)
+                return null;
+            if (NextOuting.StandingCard(State.OpenCard, found) is not { } given)
+                return found;
+            if (!ReferenceEquals(_carded.Found, found) || _carded.Given != given)
+                _carded = (found, given, found with { Card = given.Card });
+            return _carded.Says;
+        }
+    }
+
+    /// <summary>The coach's or blind card that stands in place of the log's own; null where none does.</summary>
+    public GivenCard? Given => Chosen is { } chosen && Found.Analysis(chosen) is { } found ? NextOuting.StandingCard(State.OpenCard, found) : null;
+
+    /// <summary>What was decided last for the choice; null where nothing was.</summary>
+    public Decision? Decided => State.Decisions.LastOrDefault(
+        decision => decision.HullId == Chosen?.Hull.Id && decision.PaddleId == Chosen?.Paddle.Id);
 
     /// <summary>Begins to work something out for the choice, if it is not known.</summary>
     public void Want(FindingKind kind)

@@ -29,6 +29,7 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
         new('o', "order sheet", () => BodySheets.Order(Session)),
         new('g', "seat height", () => BodySheets.SeatHeight(Session)),
         new('a', "add paddle", () => BodySheets.AddPaddle(Session)),
+        .. Session.Chosen is { } looked ? [InWords(() => Everything(looked, 200).Select(line => line.Text))] : Array.Empty<KeyHint>(),
         .. Choosing.Work(Session),
         new(Key.CursorDown, "↓", "on", () => Scroll(1)) { Also = [Key.PageDown, Key.Space] },
         new(Key.CursorUp, "↑", "up", () => Scroll(-1)) { Also = [Key.PageUp] },
@@ -71,8 +72,8 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
         int width = two ? (brush.Columns - 6) / 2 : brush.Columns - 2;
         var body = new BodyText(Session, chosen, width);
         IReadOnlyList<Assessment>? carried = Session.Found.Carried(chosen);
-        List<(string Text, Tone Tone)> left = two ? [.. body.StartLength(), .. body.Technique()]
-            : [.. body.StartLength(), .. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades(), .. body.Technique()];
+        List<(string Text, Tone Tone)> left = two ? [.. body.StartLength(), .. body.Decisions(), .. body.Technique()]
+            : Everything(chosen, width);
         List<(string Text, Tone Tone)> right = two ? [.. body.Everywhere(carried), .. body.SeatHeights(), .. body.Blades()] : [];
         _words = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count))
             .Select(line => $"{left.ElementAtOrDefault(line).Text} {right.ElementAtOrDefault(line).Text}")];
@@ -83,6 +84,16 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
         Column(brush, 4 + width, width, right);
         if (_top + brush.Rows < _lines)
             brush.TextTo(brush.Columns - 1, brush.Rows - 1, "more ↓", Tone.Key);
+    }
+
+    private List<(string Text, Tone Tone)> Everything(Chosen chosen, int width)
+    {
+        var body = new BodyText(Session, chosen, width);
+        return
+        [
+            .. body.StartLength(), .. body.Decisions(), .. body.Everywhere(Session.Found.Carried(chosen)), .. body.SeatHeights(),
+            .. body.Blades(), .. body.Technique(),
+        ];
     }
 
     protected override bool OnMouseEvent(Mouse mouse)

@@ -28,6 +28,8 @@ internal static class BodySheets
         BodyMeasures body = paddler.Body;
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
         Field reach = Row("Seated reach", body.SeatedReach, BodyMeasure.SeatedReach, "seat to the palm of the raised arm");
+        Field overhead = Row("Overhead reach, sitting", body.OverheadReach, BodyMeasure.OverheadReach, "seat to the raised fingertip");
+        Field span = Row("Arm span", body.ArmSpan, BodyMeasure.ArmSpan, "fingertip to fingertip");
         Field stature = Row("Standing height", body.Stature, BodyMeasure.Stature, "without shoes");
         Field eye = Row("Sitting eye height", body.EyeHeight, BodyMeasure.EyeHeight, "seat to the eye");
         Field breadth = Row("Shoulder breadth", body.ShoulderBreadth, BodyMeasure.ShoulderBreadth, "between the bony tips");
@@ -36,18 +38,28 @@ internal static class BodySheets
             new Field(paddler.WorthwhilePercent?.ToString("0.##", CultureInfo.InvariantCulture) ?? "", CheckPercent), "0.3 unless you say");
         ChoiceField swaps = form.Row("Lengths change on water",
             new ChoiceField(session.Look, ["yes", "no, one an outing"], paddler.SwapsOnWater ? 0 : 1), "← → to change");
+        (Field Field, BodyMeasure Measure)[] measures =
+        [
+            (reach, BodyMeasure.SeatedReach), (overhead, BodyMeasure.OverheadReach), (span, BodyMeasure.ArmSpan),
+            (stature, BodyMeasure.Stature), (eye, BodyMeasure.EyeHeight), (breadth, BodyMeasure.ShoulderBreadth),
+        ];
         session.Shell.Lay(new FormSheet(session.Look, session.Shell, $"{Quoted.Visible(paddler.Name)}: measures", form,
             () => Measuring.Caution, () =>
             {
                 var details = new PaddlerDetails
                 {
                     SeatedReach = reach.AsLength(unit),
+                    OverheadReach = overhead.AsLength(unit),
+                    ArmSpan = span.AsLength(unit),
                     Stature = stature.AsLength(unit),
                     EyeHeight = eye.AsLength(unit),
                     ShoulderBreadth = breadth.AsLength(unit),
                     KnownLength = known.AsLength(unit),
                     WorthwhilePercent = worthwhile.IsEmpty ? null : double.Parse(worthwhile.Text, CultureInfo.InvariantCulture),
                     SwapsOnWater = swaps.At == 0,
+                    // What was emptied is to be forgotten.
+                    Clear = [.. measures.Where(measure => measure.Field.IsEmpty).Select(measure => measure.Measure)],
+                    ClearToo = (known.IsEmpty ? PaddlerFields.KnownLength : 0) | (worthwhile.IsEmpty ? PaddlerFields.Worthwhile : 0),
                 };
                 Change(session, workspace => SetUpPaddler.Change(workspace, paddler.Name, details), "Saved the measures.");
             }));
@@ -186,6 +198,32 @@ internal static class BodySheets
                 _ => session.Shell.Say("Noted that it is gone. In the logbook, u undoes it. If it comes back, stop.", Paint.Tone.Best))));
     }
 
+    /// <summary>Takes down what was decided about a length.</summary>
+    public static void NoteDecision(Session session)
+    {
+        Chosen chosen = session.Chosen!;
+        LengthUnit unit = session.Unit;
+        DecisionKind[] kinds = Enum.GetValues<DecisionKind>();
+        var form = new Form(session.Look, inputColumn: 26, inputWidth: 22);
+        ChoiceField kind = form.Row(
+            "Decided", new ChoiceField(session.Look, ["race it", "ordered", "cut to it", "delivered", "kept as it is"]), "← → to change");
+        Field length = form.Row("Length", Field.ForLength(session.Analysis?.Best.Length, unit, "Say which length."), "overall");
+        Field day = form.Row("Day", new Field(Say.Day(session.Today), text => Problem(() => TextForms.Date(session.Today).Read(text)),
+            "Say when."), "today, sat, 24 nov");
+        Field by = form.Row("By", new Field("", text => Problem(() => NameRule.Checked(text, "person who decided"))), "may stay empty");
+        Field because = form.Row("Because", new Field(
+            "", text => NoteRule.TryCheck(text, "reason", out _, out string? problem) ? null : problem), "may stay empty");
+        session.Shell.Lay(new FormSheet(session.Look, session.Shell,
+            $"Decided for {Quoted.Visible(chosen.Hull.Name)} with {Quoted.Visible(chosen.Paddle.Name)}", form,
+            () => "It stands beside the answer from then on, and later outings are held against it.", () =>
+            {
+                (Length at, DateOnly when) = (length.AsLength(unit)!.Value, TextForms.Date(session.Today).Read(day.Text));
+                (string? who, string? why) = (by.IsEmpty ? null : by.Text, because.IsEmpty ? null : because.Text);
+                DecisionKind what = kinds[kind.At];
+                Change(session, workspace => Decide.On(workspace, chosen, at, what, when, who, why), "Noted.");
+            }));
+    }
+
     private static void Change(Session session, Action<Workspace> change, string done) => session.Change(change, () =>
     {
         session.Shell.Lift();
@@ -194,7 +232,7 @@ internal static class BodySheets
 
     private static string? CheckPercent(string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is > 0 and <= 5
-            ? null : "A worthwhile change lies above 0 and up to 5 % of speed.";
+            ? null : "A worthwhile change lies above 0 and up to 5% of speed.";
 
     private static string? CheckLean(string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double lean) && lean is >= 0 and <= 60

@@ -52,6 +52,23 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         yield return ("", Tone.Plain);
     }
 
+    /// <summary>What was decided, the latest first, and what the log says since.</summary>
+    public IEnumerable<(string Text, Tone Tone)> Decisions()
+    {
+        if (session.State.Decisions.Count == 0)
+            yield break;
+        yield return ("Decisions", Tone.Title);
+        foreach (Decision decision in session.State.Decisions.Reverse())
+        {
+            string hull = session.State.Hulls.FirstOrDefault(known => known.Id == decision.HullId)?.Name ?? "", paddle =
+                session.State.Paddles.FirstOrDefault(known => known.Id == decision.PaddleId)?.Name ?? "";
+            foreach (string line in WordWrap.Lines($"{Name(hull, 12)}, {Name(paddle, 24)}: {DecisionWords.Sentence(decision, Unit)}", width - 2))
+                yield return ("  " + line, Tone.Plain);
+        }
+
+        yield return ("", Tone.Plain);
+    }
+
     public IEnumerable<(string Text, Tone Tone)> Everywhere(IReadOnlyList<Assessment>? carried)
     {
         yield return ("In every hull, for every blade", Tone.Title);
@@ -66,7 +83,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         {
             foreach (
                 string line in WordWrap.Lines(
-                "! You have been sore of late. Rest first; nothing longer than each line's ceiling until it no longer hurts.", width))
+                "! It hurts. Rest first; nothing longer than the length named on each line until it no longer hurts.", width))
                 yield return (line, Tone.Caution);
         }
 

@@ -24,6 +24,7 @@ internal static class EditSheets
         [
             ($"paddler {chosen.Paddler.Name}: name, unit, race", () => Paddler(session, chosen.Paddler)),
             ($"paddler {chosen.Paddler.Name}: body measures", () => BodySheets.Measures(session)),
+            ("a decision: raced, ordered, cut, delivered, kept", () => BodySheets.NoteDecision(session)),
             ($"hull {chosen.Hull.Name}: name, crew, seat height", () => Hull(session, chosen.Hull)),
             .. session.State.Paddles.Select(
                 paddle => ($"paddle {paddle.Name}: name, blade, range, owner", (Action)(() => Paddle(session, paddle)))),

@@ -111,15 +111,20 @@ internal sealed class EntryScreen : Screen
         LogState state = Session.State;
         if (_contextOf != state.Version || _paddler != chosen.Paddler.Id || _context!.Today != Session.Today)
         {
-            _context = new TypingContext(chosen.Paddler, state.Hulls, state.Paddles, state.Outings, Session.Today);
+            _context = new TypingContext(chosen.Paddler, state.Hulls, state.Paddles, state.Outings, Session.Today)
+            {
+                Letters = TypingContext.LettersOf(state.OpenCard),
+            };
             (_contextOf, bool another) = (state.Version, _paddler != chosen.Paddler.Id);
             _paddler = chosen.Paddler.Id;
             if (another)
                 TakeKept(state);
         }
 
+        // Before the answer is there a blind card must not show its lengths either.
+        bool blind = Session.Analysis is null ? state.OpenCard is { Blind: true } : Session.Given is { Blind: true };
         TrialCard? card = Session.Analysis?.Card ?? state.OpenCard?.Card;
-        OutingDraft planned = TypedOuting.OfCard(card, chosen.Paddler, chosen.Hull, chosen.Paddle, Session.Today);
+        OutingDraft planned = TypedOuting.OfCard(card, chosen.Paddler, chosen.Hull, chosen.Paddle, Session.Today, blind);
         TypedOuting mine = NewOf(planned);
         mine.Plan(planned);
         if (_typed is null || (_typed.Logged is null && _typed != mine))
@@ -145,7 +150,7 @@ internal sealed class EntryScreen : Screen
             _typed = null;
         if (state.Draft is { } draft && !_new.ContainsKey(_paddler))
             NewOf(TypedOuting.OfCard(state.OpenCard?.Card, Session.Chosen!.Paddler, Session.Chosen.Hull, Session.Chosen.Paddle,
-                Session.Today)).Resume(draft);
+                Session.Today, state.OpenCard is { Blind: true })).Resume(draft);
         foreach (ChangeDraft change in state.Changes)
         {
             if (change.Draft.Editing is not { } id || _changes.ContainsKey(id)

@@ -1,5 +1,6 @@
 using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -87,12 +88,18 @@ internal sealed class TypedOuting
             piece.Effort?.ToString() ?? ""))]);
 
     /// <summary>The draft of a card that is to be paddled, or of one piece where there is none.</summary>
-    public static OutingDraft OfCard(TrialCard? card, Paddler paddler, Hull hull, Paddle paddle, DateOnly today) => new(
+    /// <param name="card">The card.</param>
+    /// <param name="paddler">Whose it is.</param>
+    /// <param name="hull">The hull.</param>
+    /// <param name="paddle">The paddle.</param>
+    /// <param name="today">The day.</param>
+    /// <param name="blind">Whether letters stand for the lengths.</param>
+    public static OutingDraft OfCard(TrialCard? card, Paddler paddler, Hull hull, Paddle paddle, DateOnly today, bool blind = false) => new(
         paddler.Id, null, DateText.Write(today), hull.Id.ToString(), paddle.Id.ToString(), "", "", "", "",
         card is null or { Lengths.Count: 0 }
             ? [new PieceDraft(null, "", "1 km", "", "")]
-            : [.. card.Lengths.Select(
-                length => new PieceDraft(null, TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
+            : [.. card.Lengths.Zip(BlindWords.Letters(card), (length, letter) => new PieceDraft(
+                null, blind ? letter : TextForms.Length(paddler.Unit).Write(length), card.Distance.ToString(), "", ""))]);
 
     /// <summary>Goes on with what was kept of it.</summary>
     public void Resume(OutingDraft draft)
@@ -252,6 +259,8 @@ internal sealed class TypedOuting
 
     private Reading<Length> Length(int piece, TypingContext context) => Reading<Length>.Of(Draft.Pieces[piece].Length, text =>
     {
+        if (context.Letters.TryGetValue(text.Trim(), out Length hidden))
+            return hidden;
         Length length = TextForms.Length(context.Unit).Read(text);
         return OutingProblems.OfLength(PaddleOf(context, piece), length) is { } problem ? throw new InvalidValueException(problem) : length;
     });

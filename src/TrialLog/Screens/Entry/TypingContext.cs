@@ -1,4 +1,5 @@
 using TrialLog.Application.Logging;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -15,6 +16,14 @@ internal sealed record TypingContext(
     Paddler Paddler, IReadOnlyList<Hull> Hulls, IReadOnlyList<Paddle> Paddles, IReadOnlyList<Outing> Outings, DateOnly Today)
 {
     private readonly Dictionary<(Guid Hull, Guid? Without), UsualSpeed> _usual = [];
+
+    /// <summary>The lengths that a blind card's letters stand for; empty where no blind card is open.</summary>
+    public IReadOnlyDictionary<string, Length> Letters { get; init; } = new Dictionary<string, Length>();
+
+    /// <summary>The letters of a blind card; none for another.</summary>
+    public static IReadOnlyDictionary<string, Length> LettersOf(GivenCard? given) => given is not { Blind: true } ? new Dictionary<string, Length>()
+        : BlindWords.Letters(given.Card).Zip(given.Card.Lengths).DistinctBy(pair => pair.First)
+            .ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The unit of a bare length.</summary>
     public LengthUnit Unit => Paddler.Unit;

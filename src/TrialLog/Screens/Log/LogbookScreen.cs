@@ -54,6 +54,11 @@ internal sealed class LogbookScreen : Screen, ISearched
         new('f', "filter", Filter),
         new('s', "sort", Sort),
         new('n', "new", Session.Shell.TypeOuting),
+        InWords(() =>
+        [
+            .. PictureWords.Season(Session.State.Outings, Session.Unit), "", "# Latest outings",
+            .. Session.State.Outings.OrderByDescending(outing => outing.Date).Take(12).Select(OutingWords),
+        ]),
         .. Choosing.Keys(Session).Where(hint => hint.What == "whose log"),
     ];
 
@@ -150,6 +155,11 @@ internal sealed class LogbookScreen : Screen, ISearched
         SetNeedsDraw();
         return true;
     }
+
+    private string OutingWords(Outing outing) =>
+        $"{Say.DayInWords(outing.Date)}, {Session.State.Hulls.First(hull => hull.Id == outing.HullId).Name}: "
+        + string.Join(", ", outing.Pieces.Select(piece => $"{Say.Length(piece.Length, Session.Unit)} {Say.Distance(piece.Distance)} in "
+            + $"{piece.Time}{(piece.ExcludedBecause is { } why ? $" (left out: {PlainText.Line(why)})" : "")}")) + ".";
 
     private void OpenOrClose()
     {

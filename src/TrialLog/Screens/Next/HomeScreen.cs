@@ -5,8 +5,10 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
@@ -39,6 +41,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         "# When it is time to stop\n" +
         "The length to race stands there large. o shows the order sheet, r notes that you race it from now on, c the card, should you " +
             "want to test anyway.\n\n" +
+        "# The card\n" +
+        "c takes it along: to the watch, on paper, on the phone, or blind, to a partner who sets the paddle while you see letters.\n\n" +
         "# Best length, likely range\n" +
         "The setting that costs you least on average, given all your pieces and what was known beforehand. Your true best length lies in " +
             "the likely range 9 times in 10.\n\n" +
@@ -95,7 +99,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
         ];
-        int wanted = below.Count + text.Beside.Sum(said => WordWrap.Lines(said, width).Count) + 1;
+        IReadOnlyList<string> beside = Decided(analysis) is { } decided ? [decided, .. text.Beside] : text.Beside;
+        int wanted = below.Count + beside.Sum(said => WordWrap.Lines(said, width).Count) + 1;
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
@@ -107,8 +112,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
             brush.Picture(
                 left, top, CurvePlot.Draw(analysis, Math.Min(96, brush.Columns - left - 1), picture, brush.Strokes, pieces: false));
         if (text.ShowsCard)
-            CardPicture.Draw(brush, top, picture, Answer.CardHeading(analysis), analysis.Card, Session.Unit, left,
-                Session.State.OpenCard?.Blind == true);
+            CardPicture.Draw(brush, top, picture, HomeText.Heading(analysis, Session.Given), analysis.Card, Session.Unit, left,
+                Session.Given is { Blind: true });
         else if (text.Large is { } large)
             PaintLarge(brush, top, picture, large, $"{(analysis.DiminishingReturns ? "to race" : "for now")} in {chosen.Hull.Name}");
 
@@ -117,7 +122,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
             row--;
         // The first figures keep their place; beside them stand whole sentences only.
         int room = end - row - Math.Min(below.Count, KeptFigures);
-        foreach (IReadOnlyList<string> said in text.Beside.Select(said => WordWrap.Lines(said, width)))
+        foreach (IReadOnlyList<string> said in beside.Select(said => WordWrap.Lines(said, width)))
         {
             if (said.Count > room)
                 continue;
@@ -151,9 +156,10 @@ internal sealed class HomeScreen(Session session) : Screen(session)
 
     private IEnumerable<KeyHint> OfAnswer(Analysis analysis)
     {
-        if (!HomeText.Of(analysis).ShowsCard)
+        if (analysis.HasCard)
             yield return new KeyHint('c', "card", () => ShowCard(analysis));
-        if (analysis.Standing is Standing.Settled or Standing.Flat)
+        // A fixed paddle has nothing to set: what it costs stands in the headline.
+        if (analysis.Standing is Standing.Settled or Standing.Flat && !analysis.Paddle.IsFixed)
         {
             yield return new KeyHint('o', "order sheet", () => Bodies.BodySheets.Order(Session));
             yield return new KeyHint('r', "race it", () => Bodies.BodySheets.Race(Session, analysis));
@@ -161,16 +167,19 @@ internal sealed class HomeScreen(Session session) : Screen(session)
 
         if (analysis.Standing == Standing.Sore)
             yield return new KeyHint('z', "it no longer hurts", () => Bodies.BodySheets.ClearSoreness(Session));
-        yield return new KeyHint('w', "why", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why", HomeText.Why(analysis))));
-        yield return new KeyHint(
-            'v', "in words", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, Session.Whose(), HomeText.InWords(analysis))));
+        yield return new KeyHint('w', "why", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why", HomeText.Why(analysis, Session.Given))));
+        yield return InWords(() => HomeText.InWords(analysis, Session.Given).Split('\n'));
     }
+
+    private string? Decided(Analysis analysis) => Session.Decided is not { } decision ? null
+        : $"{DecisionWords.Sentence(decision, Session.Unit)} "
+            + DecisionWords.After(decision, Decide.OutingsSince(decision, Session.State.Outings), analysis.Ideal.Length, Session.Unit);
 
     private void ShowCard(Analysis analysis)
     {
         // What is looked at is given, sore or not; but a card that must not be paddled is not on offer.
         if (analysis.Standing != Standing.Sore)
             Session.NoteGiven(analysis);
-        Session.Shell.Lay(new TextSheet(Look, Session.Shell, Answer.CardHeading(analysis), HomeText.Why(analysis)));
+        CardSheets.Lay(Session, analysis);
     }
 }

@@ -2,6 +2,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
 
@@ -44,7 +45,7 @@ internal sealed record HomeText(
         figure.Label == "Gain left" && figure.Value.Length > columns ? (figure.Label, Answer.ShortGainLeft(analysis)) : figure);
 
     /// <summary>The whole answer in sentences, for those who cannot see the screen.</summary>
-    public static string InWords(Analysis analysis)
+    public static string InWords(Analysis analysis, GivenCard? given = null)
     {
         HomeText text = Of(analysis);
         List<string> lines =
@@ -56,16 +57,16 @@ internal sealed record HomeText(
             $"From {Answer.Basis(analysis)}.",
         ];
         if (text.ShowsCard)
-            lines.AddRange(["# " + Answer.CardHeading(analysis), .. Card(analysis)]);
+            lines.AddRange(["# " + Heading(analysis, given), .. Card(analysis, given)]);
         lines.AddRange(["# Cautions", Cautions.Water]);
         return Paragraphs(lines);
     }
 
     /// <summary>The card and everything behind it, in sentences; the cautions first while it hurts.</summary>
-    public static string Why(Analysis analysis)
+    public static string Why(Analysis analysis, GivenCard? given = null)
     {
         List<string> lines = analysis.Standing == Standing.Sore ? [.. Cautions.Of(analysis).Select(caution => "! " + caution)] : [];
-        lines.AddRange(["# " + Answer.CardHeading(analysis), .. Card(analysis), "# What the log says", Verdict.Of(analysis)]);
+        lines.AddRange(["# " + Heading(analysis, given), .. Card(analysis, given), "# What the log says", Verdict.Of(analysis)]);
         lines.AddRange(Answer.Figures(analysis).Select(figure => $"{figure.Label}: {figure.Value}."));
         lines.AddRange([$"From {Answer.Basis(analysis)}.", "# Warnings"]);
         lines.AddRange(analysis.Checks.Count == 0 ? [Warnings.None] : Warnings.Of(analysis).Select(warning => "! " + warning));
@@ -74,8 +75,14 @@ internal sealed record HomeText(
         return Paragraphs(lines);
     }
 
-    private static IEnumerable<string> Card(Analysis analysis) => analysis.Card.Lengths.Count == 0 ? [] :
-        [$"{Answer.Plan(analysis.Card)}: {Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit)}.", CardReason.Of(analysis)];
+    /// <summary>Over the card: whose it is, where it is the coach's.</summary>
+    public static string Heading(Analysis analysis, GivenCard? given) =>
+        given?.By is { } by ? $"{PlainText.Line(by)}'s card" : Answer.CardHeading(analysis);
+
+    // While a blind card stands nothing names its lengths.
+    private static IEnumerable<string> Card(Analysis analysis, GivenCard? given) => analysis.Card.Lengths.Count == 0 ? [] :
+        [$"{Answer.Plan(analysis.Card)}{(given is { Blind: true } ? "" : ": " + CardReason.InALine(analysis, given))}.",
+            CardReason.Of(analysis, given)];
 
     private static string Paragraphs(IEnumerable<string> lines) =>
         string.Join('\n', lines.Select((line, index) => line.StartsWith('#') && index > 0 ? "\n" + line : line));

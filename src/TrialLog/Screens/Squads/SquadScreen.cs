@@ -35,7 +35,7 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
         new(Key.CursorUp, "↑", "before", () => Move(-1)),
         .. Choosing.Work(Session),
         new('w', "why", Checks),
-        new('v', "in words", Words),
+        InWords(Words),
     ];
 
     public override string Explanation =>
@@ -133,15 +133,7 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
         return true;
     }
 
-    private void Words()
-    {
-        IEnumerable<string> said = _lines.Select(line =>
-            $"{line.Paddler.Name}{(line.Hull is { } hull ? $" in {hull.Name}" : "")}: {SquadWords.StandingAndThisWeek(line)}. Usual to " +
-                $"best length {SquadWords.NowToBest(line)}, "
-            + $"likely {SquadWords.Likely(line)}; to win {SquadWords.ToWin(line)}; last outing {SquadWords.Last(line, Session.Today)}. "
-            + $"{SquadWords.Warnings(line)}");
-        Session.Shell.Lay(new TextSheet(Look, Session.Shell, "The squad in words", SquadWords.Order + "\n\n" + string.Join("\n\n", said)));
-    }
+    private IEnumerable<string> Words() => SquadState.InWords(_lines, Session.Today);
 
     private void Move(int by)
     {

@@ -1,4 +1,5 @@
 using TrialLog.Application.Squads;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -38,6 +39,16 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
                 one.Clearances, today))];
         return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
+
+    /// <summary>The rows in sentences.</summary>
+    public static IEnumerable<string> InWords(IReadOnlyList<SquadRow> rows, DateOnly today) =>
+        rows.SelectMany(row => new[] { "", $"{row.Paddler.Name}{(row.Hull is { } hull ? $" in {hull.Name}" : "")}: "
+            + SquadWords.StandingAndThisWeek(row) + "." + Figures(row, today) }).Prepend(SquadWords.Order);
+
+    private static string Figures(SquadRow row, DateOnly today) => row.Analysis is null ? ""
+        : (row.IsSore ? "" : $" Usual to best length {SquadWords.NowToBest(row)}, likely {SquadWords.Likely(row)}; to win " +
+            $"{SquadWords.ToWin(row)}.")
+            + $" Last outing: {SquadWords.Last(row, today)}. {SquadWords.Warnings(row)}";
 }
 
 /// <summary>A paddler of the squad: what they usually paddle, and what an analysis of it looks at; null while nobody has said.</summary>
