@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.References;
