@@ -110,7 +110,7 @@ public static class Tuner
     private static List<CardOption> Options(AssessedFit assessed, PlannedLengths planned, OutingsToGo toGo)
     {
         List<CardOption> options = [Option(planned, toGo)];
-        if (planned.Form.Pieces + 2 <= TrialForm.Most)
+        if (planned.Form.Pieces + 2 <= TrialHabits.MostPieces)
         {
             PlannedLengths more = CardPlanner.Plan(assessed, planned.Lengths.Count + 2);
             options.Add(Option(more, Forecast.Of(assessed, more, swaps: true)));

@@ -6,9 +6,6 @@ namespace TrialLog.Application.Setup;
 /// <summary>What a trial outing may look like.</summary>
 internal static class Habits
 {
-    /// <summary>The fewest and the most pieces of a card.</summary>
-    public const int FewestPieces = 4, MostPieces = 16;
-
     /// <summary>The least and the most time on the water, minutes.</summary>
     public const int LeastMinutes = 15, MostMinutes = 300;
 
@@ -16,9 +13,10 @@ internal static class Habits
     /// <exception cref="InvalidValueException">A number of pieces that no mirrored order has, or time or price that is not
     /// believable.</exception>
     public static TrialHabits Checked(TrialHabits habits) =>
-        habits.Pieces is { } pieces && (pieces is < FewestPieces or > MostPieces || pieces % 2 != 0)
+        habits.Pieces is { } pieces && !TrialHabits.MayHave(pieces)
             ? throw new InvalidValueException(
-                $"A card has an even number of pieces, {FewestPieces} to {MostPieces}: in the order A B B A every length is " +
+                $"A card has an even number of pieces, {TrialHabits.FewestPieces} to {TrialHabits.MostPieces}: in the order A B B A " +
+                    $"every length is " +
                 $"paddled early and late.")
         : habits.Minutes is < LeastMinutes or > MostMinutes
             ? throw new InvalidValueException(

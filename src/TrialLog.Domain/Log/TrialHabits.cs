@@ -10,6 +10,9 @@ public sealed record TrialHabits
     /// <summary>Nothing told.</summary>
     public static readonly TrialHabits Untold = new();
 
+    /// <summary>The fewest pieces of a trial outing, two at each of two lengths, and the most.</summary>
+    public const int FewestPieces = 4, MostPieces = 16;
+
     /// <summary>Pieces of an outing, an even number from 4 to 16.</summary>
     public int? Pieces { get; init; }
 
@@ -26,4 +29,10 @@ public sealed record TrialHabits
     /// What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005 (chosen, no source).
     /// </summary>
     public double? PricePercent { get; init; }
+
+    /// <summary>
+    /// Whether a trial outing may have so many pieces. An odd number cannot be mirrored: one length would come oftener, and tiring would
+    /// not cancel.
+    /// </summary>
+    public static bool MayHave(int pieces) => pieces is >= FewestPieces and <= MostPieces && pieces % 2 == 0;
 }

@@ -120,7 +120,11 @@ public sealed record FixedPaddleFacts(double CostPercent, double CostSeconds, do
 /// <param name="Probabilities">For each setting with some probability, that it is the nearest to the truly best one; by length.</param>
 public sealed record BestLength(
     Length Length, Length LikelyLow, Length LikelyHigh, double Level, double WithinQuarterInch,
-    IReadOnlyList<StepProbability> Probabilities);
+    IReadOnlyList<StepProbability> Probabilities)
+{
+    /// <summary>How the pieces that it rests on were timed: by hand, by watch or both; empty where none was paddled.</summary>
+    public IReadOnlyList<TimedBy> TimedAs { get; init; } = [];
+}
 
 /// <summary>One setting of the shaft and the probability that it is the best.</summary>
 /// <param name="Length">The setting.</param>

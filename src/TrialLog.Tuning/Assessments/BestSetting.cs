@@ -26,7 +26,10 @@ internal static class BestSetting
             Rough(Inches(posterior.Quantile((1 + level) / 2)), unit),
             level,
             posterior.Below(aligned + QuarterInch) - posterior.Below(aligned - QuarterInch),
-            Probabilities(question, fit));
+            Probabilities(question, fit))
+        {
+            TimedAs = [.. fit.Table.Pieces.Select(static piece => piece.TimedBy ?? TimedBy.Hand).Distinct().Order()],
+        };
 
         double Inches(double at) => fit.Alignment.LengthInches(at, question.Hull, question.Paddle.Blade);
     }

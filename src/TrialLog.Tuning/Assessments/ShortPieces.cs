@@ -1,3 +1,4 @@
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
@@ -14,12 +15,12 @@ namespace TrialLog.Tuning.Assessments;
 public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distance? LongEnough, int? Minutes)
 {
     /// <summary>
-    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this share.
-    /// Chosen.
+    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this
+    /// share. Chosen.
     /// </summary>
     private const double Room = 0.25;
 
-    private const int FewestPieces = 4, FewestChanges = 2, WholeMinutes = 5;
+    private const int FewestChanges = 2, WholeMinutes = 5;
 
     /// <summary>Null where pieces like these can settle it.</summary>
     internal static ShortPieces? Of(AnalysisInput input, Fit fit, double worthwhile)
@@ -31,7 +32,7 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
         if (beyond < input.Settings.StopBelow || form.PieceSeconds >= goal)
             return null;
         TrialForm? longer = TrialForm.RoundDistances.Where(metres => metres > form.Distance.Metres)
-            .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(FewestPieces))
+            .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(Domain.Log.TrialHabits.FewestPieces))
             .TakeWhile(longer => longer.PieceSeconds <= goal)
             .FirstOrDefault(longer => Beyond(longer) < Room * input.Settings.StopBelow);
         return new(form.Distance, beyond, longer?.Distance,

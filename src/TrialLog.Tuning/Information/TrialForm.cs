@@ -4,19 +4,6 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Information;
 
-/// <summary>Why a trial outing cannot look as asked for.</summary>
-public enum TrialProblem
-{
-    /// <summary>An odd number of pieces cannot be mirrored: one length would come oftener, and tiring would not cancel.</summary>
-    OddPieces,
-
-    /// <summary>Fewer than four pieces cannot be mirrored with two pieces a length.</summary>
-    TooFewPieces,
-
-    /// <summary>More than sixteen pieces.</summary>
-    TooManyPieces,
-}
-
 /// <summary>
 /// What a trial outing looks like: how many pieces, how far, how timed. As told; else from the time there is; else as the log has it, in
 /// round numbers; else six pieces for the first outings and four after that.
@@ -33,11 +20,6 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
 
     /// <summary>So many outings compare three lengths where there is room: what they add to honesty they add then.</summary>
     public const int OutingsOfThree = 2;
-
-    /// <summary>The most pieces an outing may have.</summary>
-    public const int Most = 16;
-
-    private const int Fewest = 4;
 
     /// <summary>More even pieces than this nobody paddles. Chosen, no source.</summary>
     private const int MostByTime = 10;
@@ -63,15 +45,6 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>Distances that a person would paddle, metres, the shortest first.</summary>
     public static IReadOnlyList<double> RoundDistances => Round;
 
-    /// <summary>What is wrong with what was told; null where nothing is.</summary>
-    public static TrialProblem? Problem(TrialHabits habits) => habits.Pieces switch
-    {
-        < Fewest => TrialProblem.TooFewPieces,
-        > Most => TrialProblem.TooManyPieces,
-        { } pieces when pieces % 2 != 0 => TrialProblem.OddPieces,
-        _ => null,
-    };
-
     /// <summary>The form of the next outing.</summary>
     /// <param name="input">What was asked.</param>
     /// <param name="table">The pieces so far.</param>
@@ -81,11 +54,12 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         TrialHabits told = input.Trials;
         TimedBy timedBy = told.TimedBy ?? (table.Count > 0 ? table.Pieces[^1].TimedBy : null) ?? TimedBy.Hand;
         double pace = Pace(table);
-        int? pieces = told.Pieces is { } asked ? Math.Clamp(asked / 2 * 2, Fewest, Most) : null;
+        int? pieces = told.Pieces is { } asked ? Math.Clamp(asked / 2 * 2, TrialHabits.FewestPieces, TrialHabits.MostPieces) : null;
         if (told.Minutes is { } minutes && pieces is null)
         {
             double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
-            return new(Math.Clamp(Fitting(minutes, metres, pace), Fewest, MostByTime), told.Distance ?? Distance.FromMetres(metres),
+            return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime),
+                told.Distance ?? Distance.FromMetres(metres),
                 timedBy, Seconds(metres, pace), false);
         }
 
@@ -124,7 +98,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         foreach (double metres in Round)
         {
             int pieces = Math.Min(MostByTime, Fitting(minutes, metres, pace));
-            if (metres < shortest || pieces < Fewest)
+            if (metres < shortest || pieces < TrialHabits.FewestPieces)
                 continue;
             if (longestThatFits && pieces >= ThreeLengths)
                 (best, most) = (metres, double.MaxValue);
@@ -155,7 +129,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     private static int Fitting(double minutes, double metres, double pace)
     {
         int pieces = 0;
-        for (int tried = Fewest; tried <= Most; tried += 2)
+        for (int tried = TrialHabits.FewestPieces; tried <= TrialHabits.MostPieces; tried += 2)
             if (Minutes(tried, metres, Seconds(metres, pace), tried / 2) <= minutes + 0.5)
                 pieces = tried;
         return pieces;

@@ -64,11 +64,12 @@ internal sealed record FixedPaddleJson(double BestIn, double CostPct, double Cos
 
 internal sealed record BestFacts(
     double LengthIn, double LikelyLowIn, double LikelyHighIn, double Level, double WithinQuarterInch,
-    IReadOnlyList<ProbabilityFacts> Probabilities)
+    string? TimedAs, IReadOnlyList<ProbabilityFacts> Probabilities)
 {
     public static BestFacts Of(BestLength best) => new(
         JsonOutput.Inches(best.Length), JsonOutput.Inches(best.LikelyLow), JsonOutput.Inches(best.LikelyHigh), best.Level,
         JsonOutput.Rounded(best.WithinQuarterInch),
+        best.TimedAs switch { [] => null, [var one] => JsonOutput.Kebab(one), _ => "both" },
         [.. best.Probabilities.Select(step => new ProbabilityFacts(JsonOutput.Inches(step.Length), JsonOutput.Rounded(step.Probability)))]);
 }
 
