@@ -56,7 +56,10 @@ internal sealed class QuestionSheet : Sheet
         new(Key.Esc, "Esc", "leave it", _shell.Lift),
         .. Completions is null ? Array.Empty<KeyHint>() : [new KeyHint(Key.Tab, "Tab", "complete", Complete)],
         .. Recent.Count == 0 ? Array.Empty<KeyHint>() :
-            [new KeyHint(Key.CursorUp, "↑", "one before", () => Recall(1)), new KeyHint(Key.CursorDown, "↓", "one after", () => Recall(-1))],
+        [
+            new KeyHint(Key.CursorUp, "↑", "one before", () => Recall(1)),
+            new KeyHint(Key.CursorDown, "↓", "one after", () => Recall(-1)),
+        ],
     ];
 
     protected override void Paint(Brush brush)
