@@ -51,31 +51,15 @@ internal static class JoinPaddlers
         }
 
         IReadOnlyList<Outing> kept = workspace.Logbook.Outings(into.Id), moved = workspace.Logbook.Outings(from.Id);
-        IReadOnlyList<GivenCard> cards = workspace.Logbook.Cards(from.Id);
-        IReadOnlyList<TechniqueCheck> checks = workspace.Logbook.TechniqueChecks(from.Id);
-        IReadOnlyList<SorenessClearance> clearances = workspace.Logbook.SorenessClearances(from.Id);
-        IReadOnlyList<Decision> decisions = workspace.Logbook.Decisions(from.Id);
-        IReadOnlyList<CoachNote> notes = [.. workspace.Logbook.Notes().Where(note => note.AboutId == from.Id)];
-        IReadOnlyList<Paddle> paddles = [.. workspace.Logbook.Paddles().Where(paddle => paddle.OwnerId == from.Id)];
         HashSet<(DateOnly, string)> taken = [.. kept.Select(outing => (outing.Date, outing.Label.ToUpperInvariant()))];
         workspace.Logbook.Change($"Joined {from.Name} into {into.Name}", logbook =>
         {
             logbook.Put(joined);
             foreach (Outing outing in moved)
-                logbook.Put(outing with { PaddlerId = into.Id, Label = Free(taken, outing) });
-            foreach (GivenCard card in cards)
-                logbook.Put(card with { PaddlerId = into.Id });
-            foreach (TechniqueCheck check in checks)
-                logbook.Put(check with { PaddlerId = into.Id });
-            foreach (SorenessClearance clearance in clearances)
-                logbook.Put(clearance with { PaddlerId = into.Id });
-            foreach (Decision decision in decisions)
-                logbook.Put(decision with { PaddlerId = into.Id });
-            foreach (CoachNote note in notes)
-                logbook.Put(note with { AboutId = into.Id });
-            foreach (Paddle paddle in paddles)
-                logbook.Put(paddle with { OwnerId = into.Id });
-            logbook.RemovePaddler(from.Id);
+                logbook.Put(outing with { Label = Free(taken, outing) });
+
+            // The logbook remembers it, so that what another laptop logs for the record that goes finds its way.
+            logbook.JoinPaddlers(from.Id, into.Id);
         });
         workspace.Remember(joined);
         return joined;

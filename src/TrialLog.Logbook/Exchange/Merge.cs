@@ -39,6 +39,10 @@ public sealed class Merge
             _bothJoined.Add(id.CompareTo(into) < 0 ? id : into);
         }
 
+        // A chain of joins may run over both sides: what one joined into a second, the other joined into a third.
+        Dictionary<Guid, Guid> all = joinedHere.Concat(_joinedInFile).ToDictionary();
+        joinedHere = joinedHere.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
+        _joinedInFile = _joinedInFile.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
         _joinedHere = [.. joinedHere.Keys];
         _file.Redirect(joinedHere);
         _here.Redirect(_joinedInFile);
@@ -381,6 +385,13 @@ public sealed class Merge
         }
 
         return joined;
+    }
+
+    private static Guid End(Guid id, Dictionary<Guid, Guid> joined)
+    {
+        for (int i = 0; i < 100 && joined.TryGetValue(id, out Guid into); i++)
+            id = into;
+        return id;
     }
 
     /// <summary>Records of one side on which something hangs that the other side does not know, or knows elsewhere.</summary>

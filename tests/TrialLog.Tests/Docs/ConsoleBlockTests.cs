@@ -16,8 +16,12 @@ public partial class ConsoleBlockTests
     [GeneratedRegex("\"(?<word>[^\"]*)\"|(?<word>[^\\s\"]+)")]
     private static partial Regex Word();
 
+    [GeneratedRegex(@" \| head -(?<lines>\d+)$")]
+    private static partial Regex FirstLines();
+
     [Theory]
     [InlineData("README.md")]
+    [InlineData("docs/coach.md")]
     public void The_program_prints_what_the_document_shows(string document)
     {
         string text = File.ReadAllText(Repository.File(document));
@@ -36,12 +40,17 @@ public partial class ConsoleBlockTests
         var played = new StringBuilder();
         foreach (string line in block.Split('\n').Where(line => line.StartsWith("$ ", StringComparison.Ordinal)))
         {
-            string[] words = [.. Word().Matches(line[2..]).Select(match => match.Groups["word"].Value)];
+            // What comes after the first lines may be left out, as anybody would at a prompt.
+            Match first = FirstLines().Match(line);
+            string[] words = [.. Word().Matches(first.Success ? line[2..first.Index] : line[2..]).Select(match => match.Groups["word"].Value)];
             Assert.Equal("triallog", words[0]);
             string[] arguments = [
                 .. words[1..].Select(word => word.StartsWith("sample-sessions/", StringComparison.Ordinal) ? Repository.File(word) : word)];
             TestProgram.Outcome outcome = program.Run(arguments);
-            played.Append(line).Append('\n').Append(outcome.Output).Append(outcome.Error);
+            string shown = outcome.Output + outcome.Error;
+            if (first.Success)
+                shown = string.Concat(shown.Split('\n').Take(int.Parse(first.Groups["lines"].Value)).Select(text => text + "\n"));
+            played.Append(line).Append('\n').Append(shown);
         }
 
         return played.ToString();

@@ -1,0 +1,204 @@
+using CsCheck;
+using TrialLog.Application.Setup;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
+using TrialLog.Plots;
+using TrialLog.Recordings.Csv;
+using TrialLog.Reports.Coach;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Tests.Logbook;
+
+/// <summary>
+/// Three laptops that began as one logbook: on each, paddlers are renamed there and back and joined, each way round, while outings are
+/// logged, removed, cleared and moved. Merged in every order until nothing is new, they agree, and nothing is lost, doubled or back from
+/// the dead.
+/// </summary>
+public class ThreeLaptopLaws
+{
+    private static readonly Paddler[] People = [.. new[] { "Ilse Maro", "Bram Okello", "Tova Lind", "Juno Ferreira" }
+        .Select((name, at) => new Paddler { Id = Number(1, at), Name = name })];
+
+    private static readonly int[][] Orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]];
+
+    private static Guid Number(int kind, int at) => new(kind, 0, 0x4000, 0x80, 0, 0, 0, 0, 0, 0, (byte)at);
+
+    private enum Kind { Log, Remove, Clear, Blow, RenameThereAndBack, Rename, Join, Move, TakeBack }
+
+    /// <summary>Something done on a laptop, to what the two numbers pick of what is there.</summary>
+    private readonly record struct Deed(Kind Kind, int One, int Other);
+
+    private static readonly Gen<Deed[]> Deeds = Gen.Select(Gen.Frequency(
+            (4, Gen.Const(Kind.Log)), (2, Gen.Const(Kind.Remove)), (2, Gen.Const(Kind.Clear)), (1, Gen.Const(Kind.Blow)),
+            (2, Gen.Const(Kind.RenameThereAndBack)), (1, Gen.Const(Kind.Rename)), (3, Gen.Const(Kind.Join)), (1, Gen.Const(Kind.Move)),
+            (1, Gen.Const(Kind.TakeBack))),
+        Gen.Int[0, 99], Gen.Int[0, 99]).Select(all => new Deed(all.Item1, all.Item2, all.Item3)).Array[1, 6];
+
+    [Fact]
+    public void In_every_order_nothing_is_lost_doubled_or_back_from_the_dead() =>
+        Gen.Select(Deeds, Deeds, Deeds).Sample(InEveryOrder, iter: 5);
+
+    [Fact(Explicit = true)]
+    public void So_it_is_for_many_more() => Gen.Select(Deeds, Deeds, Deeds).Sample(InEveryOrder, iter: 400);
+
+    private static void InEveryOrder(Deed[] first, Deed[] second, Deed[] third)
+    {
+        string? before = null;
+        foreach (int[] order in Orders)
+        {
+            string after = Merged([first, second, third], order);
+            Assert.Equal(before ?? after, after);
+            before = after;
+        }
+    }
+
+    private static string Merged(Deed[][] deeds, int[] order)
+    {
+        using var folder = new ScratchFolder();
+        LogbookFile[] laptops = [.. Enumerable.Range(0, 3).Select(at => folder.OpenHastily($"laptop{at}"))];
+        try
+        {
+            laptops[0].Change("Began", writer =>
+            {
+                writer.Put(SampleLog.Paddle);
+                foreach (Paddler one in People)
+                    writer.Put(one);
+                for (int at = 0; at < 6; at++)
+                    writer.Put(Outing(at, People[at % People.Length].Id));
+            });
+            foreach (LogbookFile other in laptops[1..])
+                Merge.Plan(other, Share(laptops[0])).Apply(other, Never);
+
+            Dictionary<Guid, string> beginning = laptops[0].Outings().ToDictionary(outing => outing.Id, Of);
+            var logged = new HashSet<Guid>(beginning.Keys);
+            var removed = new List<HashSet<Guid>>();
+            var touched = new List<HashSet<Guid>>();
+            var joins = new List<(Guid, Guid)>();
+            for (int at = 0; at < 3; at++)
+            {
+                for (int step = 0; step < deeds[at].Length; step++)
+                    Do(laptops[at], deeds[at][step], 10 + 20 * at + step);
+                Dictionary<Guid, string> now = laptops[at].Outings().ToDictionary(outing => outing.Id, Of);
+                logged.UnionWith(now.Keys);
+                removed.Add([.. beginning.Keys.Except(now.Keys)]);
+                touched.Add([.. beginning.Keys.Where(id => now.TryGetValue(id, out string? text) && text != beginning[id])]);
+            }
+
+            int round = 0;
+            for (bool quiet = false; !quiet; round++)
+            {
+                Assert.True(round < 8, "three laptops do not come to rest");
+                quiet = true;
+                foreach (int to in order)
+                {
+                    foreach (int from in order.Where(from => from != to))
+                    {
+                        MergePlan plan = Merge.Plan(laptops[to], Share(laptops[from]));
+                        quiet &= plan.ChangesNothing && plan.Questions.Count == 0;
+                        plan.Apply(laptops[to], Evenly);
+                    }
+                }
+            }
+
+            string all = Text(laptops[0]);
+            Assert.All(laptops, laptop => Assert.Equal(all, Text(laptop)));
+            HashSet<Guid> kept = [.. laptops[0].Outings().Select(outing => outing.Id)];
+            Assert.Subset(logged, kept);
+            foreach (Guid id in logged)
+            {
+                bool gone = removed.Any(one => one.Contains(id));
+                if (!gone)
+                    Assert.Contains(id, kept);
+                else if (!touched.Any(one => one.Contains(id)))
+                    Assert.DoesNotContain(id, kept);
+            }
+
+            return all;
+        }
+        finally
+        {
+            foreach (LogbookFile laptop in laptops)
+                laptop.Dispose();
+        }
+    }
+
+    private static void Do(LogbookFile log, Deed deed, int number)
+    {
+        IReadOnlyList<Paddler> people = log.Paddlers();
+        IReadOnlyList<Outing> outings = [.. log.Outings().OrderBy(outing => outing.Id)];
+        Paddler one = people[deed.One % people.Count], other = people[deed.Other % people.Count];
+        Outing? some = outings.Count == 0 ? null : outings[deed.One % outings.Count];
+        switch (deed.Kind)
+        {
+            case Kind.Log:
+                log.Change("Logged", writer => writer.Put(Outing(number, one.Id)));
+                break;
+            case Kind.Remove when some is not null:
+                log.Change("Removed", writer => writer.RemoveOuting(some.Id));
+                break;
+            case Kind.Clear when some is not null:
+                log.Change("Cleared", writer => writer.Put(some with { Notes = null }));
+                break;
+            case Kind.Blow when some is not null:
+                log.Change("Told the wind", writer => writer.Put(some with { Wind = Beaufort.FromNumber(deed.Other % 5) }));
+                break;
+            case Kind.RenameThereAndBack:
+                log.Change("Renamed", writer => writer.Put(one with { Name = "Somebody else" }));
+                log.Change("Renamed back", writer => writer.Put(one));
+                break;
+            case Kind.Rename:
+                log.Change("Renamed", writer => writer.Put(one with { Name = $"{one.Name} {(char)('A' + number % 26)}" }));
+                break;
+            case Kind.Join when one.Id != other.Id:
+                log.Change("Joined", writer => writer.JoinPaddlers(one.Id, other.Id));
+                break;
+            case Kind.Move when some is not null:
+                log.Change("Moved", writer => writer.MoveOuting(some.Id, one.Id, some.HullId));
+                break;
+            case Kind.TakeBack when log.Changes(1) is [{ TakenBack: false } newest] && newest.What != "Began"
+                && !newest.What.StartsWith("Merged", StringComparison.Ordinal):
+                log.Undo();
+                break;
+        }
+    }
+
+    private static Outing Outing(int number, Guid paddler) => SampleLog.Outing(number, 2, paddler) with
+    {
+        Notes = "calm",
+        Pieces = [.. SampleLog.Outing(number, 2).Pieces.Select(piece => piece with { Id = Number(100 + number, piece.Order) })],
+    };
+
+    private static string Of(Outing outing) => $"{outing.PaddlerId} {outing.Notes} {outing.Wind} {outing.Pieces.Count}";
+
+    // Which of the records of one person stays may hang on the order; who paddled what may not.
+    private static string Text(LogbookFile log)
+    {
+        Dictionary<Guid, string> whose = log.Outings().GroupBy(outing => outing.PaddlerId)
+            .ToDictionary(theirs => theirs.Key,
+                theirs => string.Join(' ', theirs.Select(outing => outing.Label).Order(StringComparer.Ordinal)));
+        return $"{log.Paddlers().Count} paddlers\n" + string.Join('\n', log.Outings().OrderBy(outing => outing.Id)
+            .Select(outing => $"{outing.Label}: {outing.Notes} {outing.Wind} {outing.Pieces.Count}, with {whose[outing.PaddlerId]}"));
+    }
+
+    private static SharedRecord Share(LogbookFile log)
+    {
+        using var file = new MemoryStream();
+        Sharing.Write(log, new ShareOptions(), file);
+        file.Position = 0;
+        return Sharing.Read(file);
+    }
+
+    private static MergeChoice Never(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
+
+    // Decides alike on whichever laptop it is asked.
+    private static MergeChoice Evenly(MergeQuestion question) => question.Kind switch
+    {
+        MergeQuestionKind.SameName => MergeChoice.KeepHere,
+        MergeQuestionKind.RemovedHere => MergeChoice.TakeFromFile,
+        MergeQuestionKind.RemovedInFile => MergeChoice.KeepHere,
+        _ => string.CompareOrdinal(question.Here, question.InFile) < 0 ? MergeChoice.TakeFromFile : MergeChoice.KeepHere,
+    };
+}
