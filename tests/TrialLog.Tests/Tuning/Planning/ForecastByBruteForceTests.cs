@@ -1,6 +1,8 @@
 using MathNet.Numerics.Distributions;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
+using TrialLog.Domain.Sizing;
+using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
