@@ -143,9 +143,10 @@ internal static class Journal
     private static string Restore(SqliteConnection connection, string table)
     {
         var columns = JournalTriggers.Columns(connection, table);
+        var before = columns.Select(column => string.Format(CultureInfo.InvariantCulture, column.FromJournal, "@before"));
         return $"""
             INSERT INTO {table} ({string.Join(", ", columns.Select(column => column.Name))})
-            VALUES ({string.Join(", ", columns.Select(column => string.Format(CultureInfo.InvariantCulture, column.FromJournal, "@before")))})
+            VALUES ({string.Join(", ", before)})
             ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Select(column => $"{column.Name} = excluded.{column.Name}"))}
             """;
     }

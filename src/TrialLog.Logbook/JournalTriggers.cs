@@ -61,7 +61,8 @@ internal static class JournalTriggers
             $"('{group.Key}', {string.Join(" OR ", group.Select(field => $"OLD.{field.Column} IS NOT NEW.{field.Column}"))})"));
         const string Last = "(SELECT before FROM journal WHERE row_id = NEW.id AND before IS NOT NULL ORDER BY number DESC LIMIT 1)";
         string returned = string.Join(", ", fields.GroupBy(field => field.Field).Select(group =>
-            $"('{group.Key}', {string.Join(" OR ", group.Select(field => $"json_extract({Last}, '$.{field.Column}') IS NOT NEW.{field.Column}"))})"));
+            $"('{group.Key}', " +
+                $"{string.Join(" OR ", group.Select(field => $"json_extract({Last}, '$.{field.Column}') IS NOT NEW.{field.Column}"))})"));
         string onReturn = $"""
             CREATE TRIGGER {table}_returned AFTER INSERT ON {table} WHEN EXISTS (SELECT 1 FROM edits WHERE row_id = NEW.id)
             BEGIN
@@ -75,7 +76,8 @@ internal static class JournalTriggers
             SELECT {id}, edited.column1, now.edit, now.number
             FROM (SELECT number, edit, merged FROM changes ORDER BY number DESC LIMIT 1) now, (VALUES {edited}) edited
             WHERE edited.column2 AND NOT now.merged
-              AND NOT EXISTS (SELECT 1 FROM edits known WHERE known.row_id = {id} AND known.field = edited.column1 AND known.edit = now.edit);
+              AND NOT EXISTS (SELECT 1 FROM edits known
+                WHERE known.row_id = {id} AND known.field = edited.column1 AND known.edit = now.edit);
             """;
     }
 

@@ -40,7 +40,8 @@ internal static class RecordingSummary
         string says = Numbers($"Current along the course {Math.Abs(currents.Average()):0.00} m/s on average.");
         return currents.Max() > Turned && currents.Min() < -Turned
             ? says
-                + Numbers($" The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s in the first, {currents[^1]:+0.0;−0.0} m/s in the last)")
+                + Numbers($" The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s in the first, {currents[^1]:+0.0;−0.0} m/s")
+                + " in the last)"
                 + ": within a piece that is out and back only a steady current cancels."
             : says;
     }

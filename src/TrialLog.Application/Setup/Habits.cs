@@ -15,7 +15,8 @@ internal static class Habits
     public static TrialHabits Checked(TrialHabits habits) =>
         habits.Pieces is { } pieces && !TrialHabits.MayHave(pieces)
             ? throw new InvalidValueException(
-                $"A card has an even number of pieces, {TrialHabits.FewestPieces} to {TrialHabits.MostPieces}: in the order A B B A every length is " +
+                $"A card has an even number of pieces, {TrialHabits.FewestPieces} to {TrialHabits.MostPieces}: in the order A B B A " +
+                    $"every length is " +
                 $"paddled early and late.")
         : habits.Minutes is < LeastMinutes or > MostMinutes
             ? throw new InvalidValueException(

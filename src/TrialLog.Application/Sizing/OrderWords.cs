@@ -21,8 +21,8 @@ internal static class OrderWords
         if (line.NotNow)
             return "Do not order yet: soreness that was logged has not gone. Rest first; when it no longer hurts, test again.";
         if (!line.DiminishingReturns)
-            return $"Better test first{(line.TooShort is null ? "" : ", with longer pieces")}. If you order today, expect to lose {cost}, on " +
-                $"average; your best length may be anywhere from {range}. If you must order, order long.";
+            return $"Better test first{(line.TooShort is null ? "" : ", with longer pieces")}. If you order today, expect to lose " +
+                $"{cost}, on average; your best length may be anywhere from {range}. If you must order, order long.";
         if (line.Pieces == 0)
             return $"You have not paddled this hull yet: this comes by rule (likely {range}). Set or borrow a paddle of this length in " +
                 $"this hull before you order.";

@@ -14,7 +14,8 @@ internal static class DecisionWords
     public static string Sentence(Decision decision, LengthUnit unit)
     {
         string done = Short(decision, unit);
-        return $"{char.ToUpperInvariant(done[0])}{done[1..]}{(decision.By is null ? "" : $", by {PlainText.Line(decision.By)}")}{(decision.Because is null ? "" : $": {PlainText.Line(decision.Because).TrimEnd('.')}")}.";
+        return $"{char.ToUpperInvariant(done[0])}{done[1..]}{(decision.By is null ? "" : $", by {PlainText.Line(decision.By)}")}" +
+            $"{(decision.Because is null ? "" : $": {PlainText.Line(decision.Because).TrimEnd('.')}")}.";
     }
 
     /// <summary>What comes after it: the season after speaks of whether it held.</summary>

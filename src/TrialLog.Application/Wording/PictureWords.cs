@@ -32,7 +32,8 @@ internal static class PictureWords
             Length length = analysis.Best.Length.PlusInches(away);
             if (points.FirstOrDefault(point => Math.Abs(point.Length.InchesMoreThan(length)) < 0.13) is not { } point)
                 continue;
-            yield return $"At {Say.Length(point.Length, unit)}: {Say.Difference(point.Percent)}% in speed against the best length, likely " +
+            yield return $"At {Say.Length(point.Length, unit)}: {Say.Difference(point.Percent)}% in speed against the best " +
+                $"length, likely " +
                 $"between {Say.Difference(point.Low)} and {Say.Difference(point.High)}%.";
         }
 
@@ -49,7 +50,8 @@ internal static class PictureWords
     /// <summary>An outing's pieces as the curve shows them: <c>Outing of 3 May 2026: 1 49 in −0.21, 2 51 in +0.02 …</c>.</summary>
     public static string OneOuting(Outing outing, Analysis analysis)
     {
-        Dictionary<Guid, AdjustedPiece> shown = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId).ToDictionary(piece => piece.PieceId);
+        Dictionary<Guid, AdjustedPiece> shown = analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId)
+            .ToDictionary(piece => piece.PieceId);
         IEnumerable<string> pieces = outing.Pieces.OrderBy(piece => piece.Order).Where(piece => shown.ContainsKey(piece.Id)).Select(piece =>
             $"{piece.Order}: {Say.Length(piece.Length, analysis.Paddler.Unit)} {Say.Difference(shown[piece.Id].Percent)}%");
         return $"{Say.DayInWords(outing.Date)}{(outing.Blind ? ", blind" : "")}. {string.Join(", ", pieces)}";
@@ -63,8 +65,10 @@ internal static class PictureWords
         foreach (ProgressPoint point in points)
         {
             string after = point.Date is { } day ? $"After outing {point.Outings}, {Say.DayInWords(day)}" : "Before any outing";
-            yield return $"{after}: best length {Say.Length(point.Best, unit)}, likely {Say.Range(point.LikelyLow, point.LikelyHigh, unit)}; " +
-                $"chance of a worthwhile gain {Say.Chance(point.ProbabilityWorthwhileLeft)}; gain left {Say.Percent(point.GainLeftPercent)} " +
+            yield return $"{after}: best length {Say.Length(point.Best, unit)}, likely " +
+                $"{Say.Range(point.LikelyLow, point.LikelyHigh, unit)}; " +
+                $"chance of a worthwhile gain {Say.Chance(point.ProbabilityWorthwhileLeft)}; gain left " +
+                    $"{Say.Percent(point.GainLeftPercent)} " +
                 $"on average{(point.DiminishingReturns ? "; time to stop" : "")}.";
         }
     }

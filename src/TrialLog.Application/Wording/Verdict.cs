@@ -51,8 +51,8 @@ internal static class Verdict
         if (analysis.Standing == Standing.CannotTell && analysis is { TooShort: { } pieces } && Is(analysis, StandingReason.PiecesTooShort))
         {
             return $"In {hull}, race {best} for now ({shortLikely}). Pieces of {Say.Distance(pieces.Distance)} say too little about " +
-                $"{Say.TheRace(analysis.Paddler, voice)}: with any number of them there is {Say.AChance(pieces.ChanceBeyond)} that another " +
-                $"length is faster by {worthwhile} or more. {Longer(pieces)} tell more.";
+                $"{Say.TheRace(analysis.Paddler, voice)}: with any number of them there is {Say.AChance(pieces.ChanceBeyond)} " +
+                $"that another length is faster by {worthwhile} or more. {Longer(pieces)} tell more.";
         }
 
         if (analysis.Standing == Standing.CannotTell)

@@ -339,7 +339,7 @@ public sealed class Merge
         _steps.Add(step);
 
         string Said(ItemFields side, RecordSet set) => string.Join(", ", asked.Order(StringComparer.Ordinal).Select(field =>
-            $"{(field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")}"
+            (field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")
             + (side.Said(field, id => set == _here ? NameOf(id) : (set.Items.GetValueOrDefault(id) as NamedItem)?.Name ?? NameOf(id))
                 is { } value ? Quoted.Brief(value, 200) : set.Edits.Of(mine.Id, field).Count > 0 ? "cleared" : "not known")));
     }

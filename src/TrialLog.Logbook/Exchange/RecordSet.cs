@@ -43,7 +43,8 @@ internal sealed class RecordSet
         LogbookSnapshot log = LogbookReader.Everything(connection);
         var set = new RecordSet(EditSets.Of(connection)) { LastChange = log.LastChange };
         Dictionary<Guid, string> trueNames = connection.Query<(string Id, string Name)>("""
-            SELECT id, true_name FROM hulls WHERE true_name IS NOT NULL UNION ALL SELECT id, true_name FROM paddles WHERE true_name IS NOT NULL
+            SELECT id, true_name FROM hulls WHERE true_name IS NOT NULL
+            UNION ALL SELECT id, true_name FROM paddles WHERE true_name IS NOT NULL
             UNION ALL SELECT id, true_name FROM paddlers WHERE true_name IS NOT NULL
             """).ToDictionary(row => Guid.Parse(row.Id), row => row.Name);
         foreach (NamedItem named in log.Hulls.Select(SharedHull.Of).Concat<NamedItem>(log.Paddlers.Select(SharedPaddler.Of))

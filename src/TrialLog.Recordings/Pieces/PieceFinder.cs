@@ -204,7 +204,8 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     }
 
     private IReadOnlyList<PieceProposal> Proposals(
-        IReadOnlyList<IReadOnlyList<Stretch>> kept, IReadOnlyList<IReadOnlyList<Stretch>> easy, Func<IReadOnlyList<Stretch>, string?> name, Func<IReadOnlyList<Stretch>, string?>? whyNot = null)
+        IReadOnlyList<IReadOnlyList<Stretch>> kept, IReadOnlyList<IReadOnlyList<Stretch>> easy,
+        Func<IReadOnlyList<Stretch>, string?> name, Func<IReadOnlyList<Stretch>, string?>? whyNot = null)
     {
         int first = kept.Count > 0 ? kept.Min(g => g[0].First) : int.MaxValue, last = kept.Count > 0 ? kept.Max(g => g[^1].Last) : -1;
         HashSet<IReadOnlyList<Stretch>> counts = [.. kept];

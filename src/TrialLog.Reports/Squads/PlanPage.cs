@@ -42,9 +42,11 @@ public static class PlanPage
     private static string Lent(SquadPlan plan, DateOnly day, Paddle paddle)
     {
         List<string> lent = [.. plan.Outings.Where(outing => outing.Day == day && outing.Paddle.Id == paddle.Id).Select(outing =>
-            $"{PlainText.Line(outing.Analysis.Paddler.Name)}, " +
-                $"{(outing.Outing == 1 ? Say.Order(outing.Analysis.Card.Lengths.Distinct().Order(), outing.Analysis.Paddler.Unit) : $"outing {outing.Outing}")}")];
+            $"{PlainText.Line(outing.Analysis.Paddler.Name)}, {Which(outing)}")];
         return lent.Count == 0 ? "free" : string.Join('\n', lent);
+
+        static string Which(PlannedOuting outing) => outing.Outing > 1 ? $"outing {outing.Outing}"
+            : Say.Order(outing.Analysis.Card.Lengths.Distinct().Order(), outing.Analysis.Paddler.Unit);
     }
 
     private static Section Won(SquadPlan plan) =>

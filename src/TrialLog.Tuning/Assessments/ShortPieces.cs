@@ -15,8 +15,8 @@ namespace TrialLog.Tuning.Assessments;
 public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distance? LongEnough, int? Minutes)
 {
     /// <summary>
-    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this share.
-    /// Chosen.
+    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this
+    /// share. Chosen.
     /// </summary>
     private const double Room = 0.25;
 

@@ -58,7 +58,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         if (told.Minutes is { } minutes && pieces is null)
         {
             double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
-            return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime), told.Distance ?? Distance.FromMetres(metres),
+            return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime),
+                told.Distance ?? Distance.FromMetres(metres),
                 timedBy, Seconds(metres, pace), false);
         }
 

@@ -28,6 +28,7 @@ public static class StartBelief
     {
         (double Share, double Factor)[] components = Components(settings);
         return new(
-            [.. components.Select(part => part.Share)], [.. components.Select(_ => 0.0)], [.. components.Select(part => part.Factor * spreadInches)]);
+            [.. components.Select(part => part.Share)], [.. components.Select(_ => 0.0)],
+                [.. components.Select(part => part.Factor * spreadInches)]);
     }
 }

@@ -28,7 +28,8 @@ internal static class BackupCommand
             using LogbookFile logbook = LogbookFile.Open(StoredLogbook.Path(frame, parsed));
             // Not named by the day alone: of those that the program makes by itself only the newest stay.
             string file = parsed.GetValue(to)
-                ?? $"{logbook.Path}.{frame.ConsoleHost.Clock.GetLocalNow().ToString("yyyy-MM-dd-HHmmss", CultureInfo.InvariantCulture)}.bak";
+                ?? $"{logbook.Path}." +
+                    $"{frame.ConsoleHost.Clock.GetLocalNow().ToString("yyyy-MM-dd-HHmmss", CultureInfo.InvariantCulture)}.bak";
             NewFile.Refuse(new Workspace(logbook, frame.ConsoleHost.Clock), file);
             Backups.Make(logbook, file);
             if (parsed.GetValue(frame.Json))

@@ -100,7 +100,9 @@ internal static class LogCommand
                 $"one with: triallog next, or give each piece as {PieceText.Form}.");
         if (typed.Count != card.Card.Lengths.Count)
             throw new RequestException(
-                $"The card has {Say.Count(card.Card.Lengths.Count, "piece")}{(card.Blind ? "" : $" ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)})")}; you gave {typed.Count}. Give the lengths too: {PieceText.Form}.");
+                $"The card has {Say.Count(card.Card.Lengths.Count, "piece")}" +
+                    $"{(card.Blind ? "" : $" ({Say.Order(card.Card.Lengths, chosen.Paddler.Unit)})")}; you gave {typed.Count}. Give the " +
+                    $"lengths too: {PieceText.Form}.");
         return [
             .. typed.Select(
             (piece, index) => Entry(piece, piece.Length ?? card.Card.Lengths[index], piece.Distance ?? card.Card.Distance))];

@@ -88,8 +88,12 @@ internal static class NextCommand
         return command;
     }
 
-    private static string? Decided(Workspace workspace, Chosen chosen, Analysis analysis) =>
-        Decide.Latest(workspace, chosen) is not { } decision ? null
-        : $"{DecisionWords.Sentence(decision, chosen.Paddler.Unit)} " +
-            $"{DecisionWords.After(decision, Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id)), analysis.Ideal.Length, chosen.Paddler.Unit)}";
+    private static string? Decided(Workspace workspace, Chosen chosen, Analysis analysis)
+    {
+        if (Decide.Latest(workspace, chosen) is not { } decision)
+            return null;
+        LengthUnit unit = chosen.Paddler.Unit;
+        int since = Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id));
+        return $"{DecisionWords.Sentence(decision, unit)} {DecisionWords.After(decision, since, analysis.Ideal.Length, unit)}";
+    }
 }

@@ -11,7 +11,9 @@ using TrialLog.Screens.Base;
 
 namespace TrialLog.Commands;
 
-/// <summary><c>triallog</c> alone: the screens on a terminal, or with <c>--plain</c> the same in sentences; elsewhere what there is.</summary>
+/// <summary>
+/// <c>triallog</c> alone: the screens on a terminal, or with <c>--plain</c> the same in sentences; elsewhere what there is.
+/// </summary>
 internal static class OpeningCommand
 {
     public static void Attach(RootCommand root, CommandFrame frame)

@@ -126,9 +126,9 @@ internal static class PaddleCommand
                 Wrapped.Write(frame.Out, question.Says, frame.ConsoleHost.Width);
                 if (!frame.ConsoleHost.Interactive)
                 {
-                    frame.Out.WriteLine(
-                        $"  triallog paddle set \"{name}\" " +
-                        $"{(question.Suggestion is { } likely ? $"--owner \"{Quoted.Visible(likely.Name)}\"" : question.UsedBy.Count > 1 ? "--club" : "--owner PADDLER")}");
+                    string whose = question.Suggestion is { } likely ? $"--owner \"{Quoted.Visible(likely.Name)}\""
+                        : question.UsedBy.Count > 1 ? "--club" : "--owner PADDLER";
+                    frame.Out.WriteLine($"  triallog paddle set \"{name}\" {whose}");
                     continue;
                 }
 

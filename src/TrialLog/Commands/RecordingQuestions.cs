@@ -76,7 +76,8 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
             "add" => (recording.Add(At(words[1]), At(words[2])), answers),
             "undo" => (recording.Before ?? throw new InvalidValueException("There is nothing to undo."), answers),
             "as" => (recording.As(RecordingWords.Shape(words[1])), answers),
-            "lengths" => WithLengths(recording, answers, [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))]),
+            "lengths" =>
+                WithLengths(recording, answers, [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))]),
             "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
             "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
             "wind" => (recording, answers with { Wind = TextForms.Wind.Read(words[1]) }),

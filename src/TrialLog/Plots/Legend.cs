@@ -21,7 +21,8 @@ internal static class Legend
 
         int row = sketch.Rows - 1, column = sketch.Columns < 48 ? 1 : 9;
         LengthUnit unit = analysis.Paddler.Unit;
-        column = sketch.Text(column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? $", your {Now(analysis)} length" : "")}",
+        column = sketch.Text(
+            column, row, $"◆ best {Say.Length(analysis.Best.Length, unit)}{(same ? $", your {Now(analysis)} length" : "")}",
             Ink.Best) + 3;
         if (!same)
             column = sketch.Text(column, row, $"▲ {Now(analysis)} {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;

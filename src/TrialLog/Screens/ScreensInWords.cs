@@ -43,7 +43,8 @@ internal static class ScreensInWords
         {
             Dictionary<Chosen, Analysis> all = squad.Paddlers.Where(one => one.Input is not null)
                 .ToDictionary(one => one.Chosen!, one => analyses.Analyse(one.Input!));
-            lines.AddRange(["", "# Squad", .. SquadState.InWords(squad.Rows(one => all.GetValueOrDefault(one), workspace.Today), workspace.Today)]);
+            lines.AddRange(
+                ["", "# Squad", .. SquadState.InWords(squad.Rows(one => all.GetValueOrDefault(one), workspace.Today), workspace.Today)]);
         }
 
         return lines;

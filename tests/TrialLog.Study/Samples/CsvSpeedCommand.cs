@@ -80,7 +80,8 @@ internal static class CsvSpeedCommand
                 time = PieceTime.FromSeconds(300 + random.Next(600) / 10.0).ToString();
             string notes = row % 10 == 0 ? "\"short, with a comma\"" : "";
             text.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"Paddler {paddler},{new DateOnly(2020, 1, 1).AddDays(outing % 1000 * 2):yyyy-MM-dd},am,{row % 4 + 1},OC1,Heron,{length},1000,{time},6,{130 + random.Next(30)},{50 + random.Next(20)},{outing % 6},round-trip,0,{notes}"));
+                $"Paddler {paddler},{new DateOnly(2020, 1, 1).AddDays(outing % 1000 * 2):yyyy-MM-dd},am,{row % 4 + 1},OC1,Heron,{length}" +
+                    $",1000,{time},6,{130 + random.Next(30)},{50 + random.Next(20)},{outing % 6},round-trip,0,{notes}"));
         }
     }
 

@@ -159,7 +159,10 @@ internal static class SeasonsCommand
             + $"| {Number(results.Average(one => one.StoppedAs == Standing.Settled ? 100.0 : 0), "0")}, "
             + $"{Number(results.Average(one => one.StoppedAs == Standing.Flat ? 100.0 : 0), "0")} "
             + $"| {Outings(stops[stops.Length / 2])} "
-            + $"| {string.Join(" ", ForecastAfter.Select(outings => Held(results, outings) is { Count: > 0 } held ? $"{Number(held.Average(one => one ? 100.0 : 0), "0")} ({held.Count})" : "–"))} |");
+            + $"| {string.Join(" ", ForecastAfter.Select(outings => Share(Held(results, outings))))} |");
+
+        static string Share(List<bool> held) =>
+            held.Count == 0 ? "–" : $"{Number(held.Average(one => one ? 100.0 : 0), "0")} ({held.Count})";
 
         static string Number(double value, string digits) => value.ToString(digits, CultureInfo.InvariantCulture);
     }
@@ -191,7 +194,10 @@ internal static class SeasonsCommand
         List<bool> held = Held(results, outings);
         return held.Count == 0 ? $"nobody to go on after {outings}"
             : $"{Text(Estimate.Of([.. held.Select(one => one ? 100.0 : 0)]), "0")} % after {outings} ({held.Count} going on, median said " +
-                $"{results.Where(one => !one.Claims[outings].Stop).Select(one => one.Claims[outings].ToGo.Median).Order().ElementAt(held.Count / 2)})";
+                $"{Said(outings).Order().ElementAt(held.Count / 2)})";
+
+        IEnumerable<int> Said(int outings) =>
+            results.Where(one => !one.Claims[outings].Stop).Select(one => one.Claims[outings].ToGo.Median);
     })) + ".";
 
     private static string Carried(SeasonResult[] results)

@@ -92,13 +92,15 @@ internal static class SensitivityCommand
         SeasonResult[] Run(TuningSettings settings) =>
             SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), paddlers, seed, threads, _ => { });
 
+        static double More(SeasonResult now, SeasonResult then) => now.Loss[LossAfter] - then.Loss[LossAfter];
+
         void Row(string name, string value, SeasonResult[] results)
         {
             List<SeasonResult> stopped = [.. results.Where(one => one.StoppedAfter is not null)];
             List<int> after = [.. results.Select(one => one.StoppedAfter ?? int.MaxValue).Order()];
             int median = after[after.Count / 2];
             Console.WriteLine($"| {name} | {value} | {Text(results.Select(one => one.Loss[LossAfter]), "0.000")} "
-                + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, (now, then) => now.Loss[LossAfter] - then.Loss[LossAfter]), "0.000"))} "
+                + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, More), "0.000"))} "
                 + $"| {Text(results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0)), "0.0")} "
                 + $"| {(median == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : median)} "
                 + $"| {(stopped.Count == 0 ? "no stop" : Text(stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} |");

@@ -53,7 +53,9 @@ internal static class SquadWeeksCommand
             Console.WriteLine();
             foreach (Lending other in new[] { Lending.Turns, Lending.TurnsOfTheUnfinished })
                 Console.WriteLine(
-                    $"The plan gains {Estimated([.. all[Lending.Planned].Zip(all[other], (planned, turns) => turns[last] - planned[last])])} more than {(other == Lending.Turns ? "turns" : "turns of those not done")}.");
+                    $"The plan gains " +
+                        $"{Estimated([.. all[Lending.Planned].Zip(all[other], (planned, turns) => turns[last] - planned[last])])} more " +
+                        $"than {(other == Lending.Turns ? "turns" : "turns of those not done")}.");
         });
         return command;
     }

@@ -61,7 +61,8 @@ internal static class MessySample
                     : week == 1 && piece.Order == 2 ? "\"a note of two lines,\nwith \"\"quotation marks\"\" and a 🛶\"" : "";
                 string gloves = week == 2 ? "thin" : "";
                 text.Append(
-                    $"Jory Pell,{outing.Date:yyyy-MM-dd},,,OC1,Plover,{piece.Length.ToDecimalInches()},,1000,{piece.Time},{piece.Effort},{piece.HeartRate},{outing.Wind},round-trip,0,{gloves},{notes}\n");
+                    $"Jory Pell,{outing.Date:yyyy-MM-dd},,,OC1,Plover,{piece.Length.ToDecimalInches()},,1000,{piece.Time},{piece.Effort}," +
+                        $"{piece.HeartRate},{outing.Wind},round-trip,0,{gloves},{notes}\n");
             }
 
             foreach (string row in Wrong.Skip(7 * week).Take(week < 3 ? 7 : Wrong.Length))

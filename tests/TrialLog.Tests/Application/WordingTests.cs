@@ -18,7 +18,8 @@ public partial class WordingTests(ITestOutputHelper output)
     private const int MostWordsOfAHeadline = 45, MostWordsOfASentence = 32;
 
     [GeneratedRegex(
-        @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
+        @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b"
+            + @"|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
     private static partial Regex Banned();
 
     private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) =>
@@ -76,7 +77,11 @@ public partial class WordingTests(ITestOutputHelper output)
                 Paddler = testing.Paddler with { Goal = goal },
             });
             yield return ("testing, pieces too short",
-                testing with { TooShort = tooShort with { LongEnough = null, Minutes = null }, Paddler = testing.Paddler with { Goal = goal } });
+                testing with
+                {
+                    TooShort = tooShort with { LongEnough = null, Minutes = null },
+                    Paddler = testing.Paddler with { Goal = goal }
+                });
             yield return ("testing, costs more than it wins",
                 testing with { Why = [StandingReason.ChanceTooHigh, StandingReason.CostsMoreThanItWins] });
             foreach ((StandingReason why, HealthCheck check) in new[]

@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Tuning.References;
@@ -151,6 +152,27 @@ public class LawsOfTheHouse
             from line in File.ReadLines(file)
             where !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && !line.Contains("Exception", StringComparison.Ordinal)
             where System.Text.RegularExpressions.Regex.IsMatch(line, "\"[A-Z][^\"]* [^\"]* [^\"]*[.!?]\"")
+            select $"{Path.GetFileName(file)}: {line.Trim()}");
+
+    /// <summary>A library does not know which program it is part of: what to type is said by whoever has commands.</summary>
+    [Fact]
+    public void No_library_names_a_command() =>
+        Assert.Empty(
+            from project in (string[])["Domain", "Tuning", "Logbook", "Recordings"]
+            from file in Directory.EnumerateFiles(Repository.File($"src/TrialLog.{project}"), "*.cs", SearchOption.AllDirectories)
+            where !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+            from line in File.ReadLines(file)
+            where !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && line.Contains("triallog ", StringComparison.Ordinal)
+            select $"{Path.GetFileName(file)}: {line.Trim()}");
+
+    [Fact]
+    public void Lines_keep_to_140_columns() =>
+        Assert.Empty(
+            from folder in (string[])["src", "tests"]
+            from file in Directory.EnumerateFiles(Repository.File(folder), "*.cs", SearchOption.AllDirectories)
+            where !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+            from line in File.ReadLines(file)
+            where line.Length > 140
             select $"{Path.GetFileName(file)}: {line.Trim()}");
 
     // A law drawn by the library's own method would fail by chance.

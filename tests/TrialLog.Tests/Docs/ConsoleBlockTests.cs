@@ -43,7 +43,8 @@ public partial class ConsoleBlockTests
         {
             // What comes after the first lines may be left out, as anybody would at a prompt.
             Match first = FirstLines().Match(line);
-            string[] words = [.. Word().Matches(first.Success ? line[2..first.Index] : line[2..]).Select(match => match.Groups["word"].Value)];
+            string[] words = [
+                .. Word().Matches(first.Success ? line[2..first.Index] : line[2..]).Select(match => match.Groups["word"].Value)];
             Assert.Equal("triallog", words[0]);
             string[] arguments = [
                 .. words[1..].Select(word => word.StartsWith("sample-sessions/", StringComparison.Ordinal) ? Repository.File(word) : word)];

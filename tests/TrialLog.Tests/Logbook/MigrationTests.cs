@@ -68,8 +68,10 @@ public class MigrationTests
             first.Execute($"""
                 PRAGMA application_id = {Migrations.ApplicationId}; PRAGMA user_version = 2;
                 INSERT INTO changes (at, what, state) VALUES ('2026-01-01T00:00:00Z', 'Added', 'standing');
-                INSERT INTO paddlers (id, name, name_key, unit, swaps_on_water) VALUES ('{ilse}', 'Ilse Maro', 'ILSE MARO', 'in', 1), ('{slip}', 'Ilse Mro', 'ILSE MRO', 'in', 1);
-                INSERT INTO outings (id, paddler_id, hull_id, date, label) VALUES ('{Guid.NewGuid()}', '{ilse}', '{SampleLog.Hull.Id}', '2026-05-01', 'am');
+                INSERT INTO paddlers (id, name, name_key, unit, swaps_on_water)
+                VALUES ('{ilse}', 'Ilse Maro', 'ILSE MARO', 'in', 1), ('{slip}', 'Ilse Mro', 'ILSE MRO', 'in', 1);
+                INSERT INTO outings (id, paddler_id, hull_id, date, label)
+                VALUES ('{Guid.NewGuid()}', '{ilse}', '{SampleLog.Hull.Id}', '2026-05-01', 'am');
                 INSERT INTO changes (at, what, state) VALUES ('2026-01-02T00:00:00Z', 'Removed', 'standing');
                 DELETE FROM paddlers WHERE id = '{slip}';
                 """);

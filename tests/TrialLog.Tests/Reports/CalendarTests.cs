@@ -81,7 +81,8 @@ public partial class CalendarTests
         const string theirs =
             "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Somebody//EN\r\nBEGIN:VEVENT\r\nUID:dentist\r\nDTSTAMP:20260101T000000Z\r\n"
             + "DTSTART:20260501T090000Z\r\nSUMMARY:Dentist\\, "
-            + "upstairs\r\nX-FLOOR:2\r\nBEGIN:VALARM\r\nACTION:DISPLAY\r\nDESCRIPTION:go\r\nTRIGGER:-PT30M\r\nEND:VALARM\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n";
+            + "upstairs\r\nX-FLOOR:2\r\nBEGIN:VALARM\r\nACTION:DISPLAY\r\nDESCRIPTION:go\r\n"
+            + "TRIGGER:-PT30M\r\nEND:VALARM\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n";
         string both = Put(theirs, CardOf());
         Assert.Equal(2, Events(both).Count());
         foreach (
@@ -109,7 +110,8 @@ public partial class CalendarTests
     {
         const string reader = "import sys,json,icalendar\n"
             + "c=icalendar.Calendar.from_ical(sys.stdin.buffer.read())\n"
-            + "print(json.dumps([dict(uid=str(e['UID']),summary=str(e['SUMMARY']),text=str(e['DESCRIPTION']),start=e['DTSTART'].dt.isoformat(),sequence=int(e['SEQUENCE'])) for e in c.walk('VEVENT')]))\n";
+            + "print(json.dumps([dict(uid=str(e['UID']),summary=str(e['SUMMARY']),text=str(e['DESCRIPTION']),"
+            + "start=e['DTSTART'].dt.isoformat(),sequence=int(e['SEQUENCE'])) for e in c.walk('VEVENT')]))\n";
         Assert.SkipUnless(File.Exists("/usr/bin/python3")
             && (await Run(reader, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nEND:VCALENDAR\r\n")) is not null,
             "No icalendar for Python found: the calendar was NOT read back by another reader. Install Debian's " +

@@ -60,7 +60,13 @@ internal static partial class PageLaws
               const rgb = c => (c.match(/[\d.]+/g) ?? [0, 0, 0, 0]).map(Number);
               const light = ([r, g, b]) => [r, g, b].map(v => v / 255).map(v => v <= 0.03928 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4)
                   .reduce((sum, v, i) => sum + v * [0.2126, 0.7152, 0.0722][i], 0);
-              const back = e => { for (; e; e = e.parentElement) { const c = rgb(getComputedStyle(e).backgroundColor); if (c[3] !== 0) return c; } return [255, 255, 255]; };
+              const back = e => {
+                for (; e; e = e.parentElement) {
+                  const c = rgb(getComputedStyle(e).backgroundColor);
+                  if (c[3] !== 0) return c;
+                }
+                return [255, 255, 255];
+              };
               let least = 99;
               for (const e of document.querySelectorAll('body *')) {
                 if (![...e.childNodes].some(n => n.nodeType === 3 && n.textContent.trim())) continue;
@@ -116,8 +122,10 @@ internal static partial class PageLaws
         await page.AsPrinted(true);
         await page.Resize((int)Math.Floor(96 * (width - margins)), 900);
         string widest = await page.Evaluate("""
-            [...document.querySelectorAll('body *')].map(e => [e.getBoundingClientRect().right, e]).filter(([right, e]) => right > window.innerWidth + 1 && !e.closest('svg'))
-                .map(([right, e]) => `${e.tagName} “${e.textContent.slice(0, 40)}” ends at ${Math.round(right)} of ${window.innerWidth}`)[0] ?? ''
+            [...document.querySelectorAll('body *')].map(e => [e.getBoundingClientRect().right, e])
+                .filter(([right, e]) => right > window.innerWidth + 1 && !e.closest('svg'))
+                .map(([right, e]) =>
+                  `${e.tagName} “${e.textContent.slice(0, 40)}” ends at ${Math.round(right)} of ${window.innerWidth}`)[0] ?? ''
             """);
         await page.AsPrinted(false);
         Assert.True(widest.Length == 0, $"On {paper}, {widest}");

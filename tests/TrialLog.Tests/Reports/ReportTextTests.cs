@@ -57,10 +57,8 @@ public class ReportTextTests
     {
         string body = html[html.IndexOf("<body>", StringComparison.Ordinal)..(html.LastIndexOf("</body>", StringComparison.Ordinal) + 7)];
         return XDocument.Parse(body).Descendants().Where(element => element.Name.LocalName != "br")
-            .Select(
-                element =>
-                $"{element.Name.LocalName} " +
-                $"{string.Join(' ', element.Attributes().Where(attribute => attribute.Value != "short").Select(attribute => attribute.Name.LocalName))}");
+            .Select(element => string.Join(' ', element.Attributes().Where(attribute => attribute.Value != "short")
+                .Select(attribute => attribute.Name.LocalName).Prepend(element.Name.LocalName)));
     }
 
     [Fact]

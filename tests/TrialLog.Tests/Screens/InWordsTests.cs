@@ -43,7 +43,9 @@ public sealed class InWordsTests : IDisposable
         SampleLog.Write(Logbook);
         using var program = new TestProgram();
         string printed = program.Must("--store", Logbook, "--plain", "--paddler", "Tova Lind");
-        foreach (string part in new[] { "Tova Lind, OC1 with Reed 44", "The curve", "Progress", "The season", "1 outing with 4 pieces", "Squad" })
+        foreach (
+            string part in new[] { "Tova Lind, OC1 with Reed 44", "The curve", "Progress", "The season",
+            "1 outing with 4 pieces", "Squad" })
             Assert.Contains(part, printed);
         Assert.DoesNotContain(printed, glyph => glyph is >= '\u2800' and < '\u2900');
     }

@@ -36,7 +36,8 @@ internal static class AdviceText
                 $"each, effort {card.Card.Effort}{(card.Blind ? "; blind" : "")}");
             if (card.By is { } by)
                 Line(frame, "by",
-                    $"{Quoted.Visible(by)}{(card.Because is { } because ? $": {Quoted.Visible(because)}" : "")}{(card.OwnLengths.Count == 0 ? "" : $"; the tool's own card was {Order(card.OwnLengths, paddler.Unit)}")}");
+                    $"{Quoted.Visible(by)}{(card.Because is { } because ? $": {Quoted.Visible(because)}" : "")}" +
+                        $"{(card.OwnLengths.Count == 0 ? "" : $"; the tool's own card was {Order(card.OwnLengths, paddler.Unit)}")}");
             Line(frame, "paddled", advice.Advice.Paddled is { } outing
                 ? $"{Quoted.Visible(FindOuting.NameOf(outing))}: " +
                     $"{Order(outing.Pieces.OrderBy(piece => piece.Order).Select(piece => piece.Length), paddler.Unit)} " +

@@ -6,7 +6,8 @@ namespace TrialLog.Commands.Json;
 /// <summary>What <c>sync --json</c> prints.</summary>
 internal sealed record SyncFacts(
     string File, int FilesTakenIn, IReadOnlyDictionary<string, int> Added, IReadOnlyDictionary<string, int> Updated,
-    IReadOnlyDictionary<string, int> Removed, IReadOnlyList<QuestionFacts> Waiting, IReadOnlyList<string> Remarks, IReadOnlyList<string> Unread)
+    IReadOnlyDictionary<string, int> Removed, IReadOnlyList<QuestionFacts> Waiting, IReadOnlyList<string> Remarks,
+    IReadOnlyList<string> Unread)
 {
     public static SyncFacts Of(SyncResult result) => new(
         result.File, result.FilesTakenIn, result.Added, result.Updated, result.Removed,

@@ -63,7 +63,8 @@ internal static class StartLengthCommand
     {
         LengthUnit unit = answer.Unit;
         to.WriteLine(
-            $"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
+            $"Start length{(paddler is null ? "" : $" for {Quoted.Visible(paddler.Name)}")}" +
+                $"{(answer.Hull is null ? "" : $" in {Quoted.Visible(answer.Hull.Name)}")}: {Say.Quarter(answer.InHull, unit)}");
         to.WriteLine();
         Wrapped.Write(to, $"{Say.Range(answer.Likely.Low, answer.Likely.High, unit)} (9 times in 10)", width, "  Likely range  ", 16);
         Wrapped.Write(to, $"{(answer.Hull is null ? "a solo canoe" : Quoted.Visible(answer.Hull.Name))}, a blade of " +

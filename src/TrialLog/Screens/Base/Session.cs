@@ -83,7 +83,8 @@ internal sealed class Session : IDisposable
     }
 
     /// <summary>The coach's or blind card that stands in place of the log's own; null where none does.</summary>
-    public GivenCard? Given => Chosen is { } chosen && Found.Analysis(chosen) is { } found ? NextOuting.StandingCard(State.OpenCard, found) : null;
+    public GivenCard? Given => Chosen is { } chosen && Found.Analysis(chosen) is { } found
+        ? NextOuting.StandingCard(State.OpenCard, found) : null;
 
     /// <summary>What was decided last for the choice; null where nothing was.</summary>
     public Decision? Decided => State.Decisions.LastOrDefault(

@@ -62,7 +62,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         {
             string hull = session.State.Hulls.FirstOrDefault(known => known.Id == decision.HullId)?.Name ?? "", paddle =
                 session.State.Paddles.FirstOrDefault(known => known.Id == decision.PaddleId)?.Name ?? "";
-            foreach (string line in WordWrap.Lines($"{Name(hull, 12)}, {Name(paddle, 24)}: {DecisionWords.Sentence(decision, Unit)}", width - 2))
+            foreach (
+                string line in WordWrap.Lines($"{Name(hull, 12)}, {Name(paddle, 24)}: {DecisionWords.Sentence(decision, Unit)}", width - 2))
                 yield return ("  " + line, Tone.Plain);
         }
 

@@ -49,7 +49,8 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         "A search converges when the lines get shorter and the squares stop moving. At “start” only the start length is known.\n\n" +
         "# Below: what the rule for stopping looks at\n" +
         "The chance that another length is faster by a worthwhile change, and the gain left, on average. Each has its dotted line: the " +
-            "chance below which a search ends, and what an outing must win to be worth going out for. Both fall by shares, so the scale is " +
+            "chance below which a search ends, and what an outing must win to be worth going out for. Both fall by shares, so the " +
+                "scale is " +
             "one of tenfolds.\n\n" +
         "# The season\n" +
         "k shows what was paddled when: each length of each outing over its day. Rings are outings paddled blind.";
@@ -74,7 +75,8 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         int columns = Math.Min(170, brush.Columns - 2);
         if (_season)
         {
-            int words = brush.Words(1, 0, Math.Min(110, brush.Columns - 2), PictureWords.Season(Session.State.Outings, Session.Unit).First(),
+            int words = brush.Words(1, 0, Math.Min(110, brush.Columns - 2),
+                PictureWords.Season(Session.State.Outings, Session.Unit).First(),
                 Tone.Strong);
             brush.Picture(1, words + 1, SeasonPlot.Draw(Session.State.Outings, Session.Unit, columns,
                 Math.Clamp(brush.Rows - words - 1, 5, 24), brush.Strokes));

@@ -21,7 +21,8 @@ internal sealed record TypingContext(
     public IReadOnlyDictionary<string, Length> Letters { get; init; } = new Dictionary<string, Length>();
 
     /// <summary>The letters of a blind card; none for another.</summary>
-    public static IReadOnlyDictionary<string, Length> LettersOf(GivenCard? given) => given is not { Blind: true } ? new Dictionary<string, Length>()
+    public static IReadOnlyDictionary<string, Length> LettersOf(GivenCard? given) =>
+        given is not { Blind: true } ? new Dictionary<string, Length>()
         : BlindWords.Letters(given.Card).Zip(given.Card.Lengths).DistinctBy(pair => pair.First)
             .ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.OrdinalIgnoreCase);
 

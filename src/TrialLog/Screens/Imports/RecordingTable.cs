@@ -18,7 +18,8 @@ internal static class RecordingTable
     private const int NumberWidth = 3, TimeWidth = 8, DistanceWidth = 9, PaceWidth = 10, CourseWidth = 12;
 
     public static readonly string Headings =
-        $"   {"#",-NumberWidth}{"from",-TimeWidth}{"to",-TimeWidth}{"distance",-DistanceWidth}{"time",-TimeWidth}{"pace",-PaceWidth}{"course",-CourseWidth}length";
+        $"   {"#",-NumberWidth}{"from",-TimeWidth}{"to",-TimeWidth}{"distance",-DistanceWidth}{"time",-TimeWidth}{"pace",-PaceWidth}" +
+            $"{"course",-CourseWidth}length";
 
     /// <summary>Writes the line of one piece.</summary>
     public static void Row(Brush brush, int row, RecordingInHand hand, int piece, LengthUnit unit)

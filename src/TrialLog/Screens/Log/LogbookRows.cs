@@ -32,7 +32,8 @@ internal sealed class LogbookRows(Look look, LengthUnit unit,
 
     /// <summary>The headings over the columns.</summary>
     public static string Headings(bool wide) =>
-        $"  {"date",-DateWidth}{"hull",-HullWidth}{"pieces",-PiecesWidth}{"lengths",-LengthsWidth}{"fastest",-PaceWidth}{(wide ? "label, soreness, wind, notes" : "notes")}";
+        $"  {"date",-DateWidth}{"hull",-HullWidth}{"pieces",-PiecesWidth}{"lengths",-LengthsWidth}{"fastest",-PaceWidth}" +
+            $"{(wide ? "label, soreness, wind, notes" : "notes")}";
 
     public void Render(ListView listView, bool selected, int item, int col, int row, int width, int viewportX = 0)
     {

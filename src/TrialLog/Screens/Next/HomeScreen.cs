@@ -167,7 +167,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
 
         if (analysis.Standing == Standing.Sore)
             yield return new KeyHint('z', "it no longer hurts", () => Bodies.BodySheets.ClearSoreness(Session));
-        yield return new KeyHint('w', "why", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why", HomeText.Why(analysis, Session.Given))));
+        yield return new KeyHint(
+            'w', "why", () => Session.Shell.Lay(new TextSheet(Look, Session.Shell, "Why", HomeText.Why(analysis, Session.Given))));
         yield return InWords(() => HomeText.InWords(analysis, Session.Given).Split('\n'));
     }
 

@@ -78,7 +78,8 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     {
         bool wide = brush.Columns >= 100;
         brush.Text(
-            1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}{"this week",-DoWidth}{"now → best",-BestWidth}{(wide ? $"{"likely",-LikelyWidth}" : "")}{"to win",-WinWidth}{"last",-LastWidth}{(wide ? "warnings" : "!")}", Tone.Dim);
+            1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}{"this week",-DoWidth}{"now → best",-BestWidth}" +
+                $"{(wide ? $"{"likely",-LikelyWidth}" : "")}{"to win",-WinWidth}{"last",-LastWidth}{(wide ? "warnings" : "!")}", Tone.Dim);
         int room = Math.Max(1, brush.Rows - 1);
         _top = Math.Clamp(_top, Math.Max(0, _at - room + 1), Math.Max(0, _at));
         for (int index = _top; index < Math.Min(_lines.Count, _top + room); index++)

@@ -100,10 +100,14 @@ internal static class CardStudy
                 output.WriteLine($"  paddled {string.Join(", ", outing.Pieces.Select(p => $"{p.Start - lead:0}-{p.End - lead:0}"))}");
                 foreach (PieceReading reading in read.Readings)
                     output.WriteLine(
-                        $"  {reading.Shape} {string.Join(", ", reading.Proposals.Select(p => $"{p.Start.TotalSeconds:0}-{p.End.TotalSeconds:0} {p.Distance.Metres:0} m {p.MetresPerSecond:0.00}{(p.Kept ? "" : " ✗")}"))} {reading.Against}");
+                        $"  {reading.Shape} {string.Join(", ", reading.Proposals.Select(Brief))} {reading.Against}");
             });
         }
     }
+
+    private static string Brief(PieceProposal piece) =>
+        $"{piece.Start.TotalSeconds:0}-{piece.End.TotalSeconds:0} {piece.Distance.Metres:0} m {piece.MetresPerSecond:0.00}" +
+            (piece.Kept ? "" : " ✗");
 
     private static CardScore Compare(IReadOnlyList<TruePiece> paddled, IReadOnlyList<PieceProposal> kept, bool asked, double lead)
     {

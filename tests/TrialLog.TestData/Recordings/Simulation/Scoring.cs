@@ -16,7 +16,8 @@ namespace TrialLog.TestData.Recordings.Simulation;
 /// and ended.</param>
 internal sealed record OutingScore(
     int True, int Found,
-        IReadOnlyList<double> EdgeErrors, IReadOnlyList<double> SpeedErrors, IReadOnlyList<double> CurrentErrors, IReadOnlyList<double> WatchErrors);
+    IReadOnlyList<double> EdgeErrors, IReadOnlyList<double> SpeedErrors, IReadOnlyList<double> CurrentErrors,
+    IReadOnlyList<double> WatchErrors);
 
 /// <summary>Scores found pieces against true ones.</summary>
 internal static class Scoring

@@ -42,13 +42,17 @@ internal static class XmlWriting
             double end = Math.Min(press, points[^1].Time);
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"<Lap StartTime=\"{Time(from)}\"><TotalTimeSeconds>{end - from:0.###}</TotalTimeSeconds><DistanceMeters>0</DistanceMeters><Calories>0</Calories><Intensity>Active</Intensity><TriggerMethod>{(double.IsFinite(press) ? "Manual" : "Time")}</TriggerMethod><Track>\n");
+                $"<Lap StartTime=\"{Time(from)}\"><TotalTimeSeconds>{end - from:0.###}" +
+                    $"</TotalTimeSeconds><DistanceMeters>0</DistanceMeters><Calories>0</Calories><Intensity>Active</Intensity>" +
+                    $"<TriggerMethod>{(double.IsFinite(press) ? "Manual" : "Time")}</TriggerMethod><Track>\n");
             for (; at < points.Count && points[at].Time < press; at++)
             {
                 RecordedPoint p = points[at];
                 text.Append(
                     CultureInfo.InvariantCulture,
-                    $"<Trackpoint><Time>{Time(p.Time)}</Time><Position><LatitudeDegrees>{p.Latitude:0.0000000}</LatitudeDegrees><LongitudeDegrees>{p.Longitude:0.0000000}</LongitudeDegrees></Position><HeartRateBpm><Value>{p.HeartRate}</Value></HeartRateBpm><Cadence>{p.Cadence}</Cadence></Trackpoint>\n");
+                    $"<Trackpoint><Time>{Time(p.Time)}</Time><Position><LatitudeDegrees>{p.Latitude:0.0000000}" +
+                        $"</LatitudeDegrees><LongitudeDegrees>{p.Longitude:0.0000000}</LongitudeDegrees></Position><HeartRateBpm><Value>" +
+                        $"{p.HeartRate}</Value></HeartRateBpm><Cadence>{p.Cadence}</Cadence></Trackpoint>\n");
             }
 
             text.Append("</Track></Lap>\n");

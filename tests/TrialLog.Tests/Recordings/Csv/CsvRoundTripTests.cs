@@ -67,14 +67,19 @@ public class CsvRoundTripTests
             Paddles = log.Paddles.OrderBy(one => one.Name, StringComparer.Ordinal)
                 .Select(one => $"{one with { Id = default, OwnerId = null }} {(one.OwnerId is Guid owner ? names[owner] : "")}"),
             Outings = log.Outings.Select(one =>
-                $"{names[one.PaddlerId]}|{one.Date}|{one.Time?.Ticks}|{labels[one.Id]}|{names[one.HullId]}|{one with { Id = default, PaddlerId = default, HullId = default, Label = "", Pieces = [] }}|"
-                + string.Join(
-                    "|", one.Pieces.Select(
-                    piece =>
-                    $"{names[piece.PaddleId]}{piece with { Id = default, PaddleId = default, Origin = piece.Origin?.StartsWith("csv:", StringComparison.Ordinal) == true ? null : piece.Origin }}")))
+                $"{names[one.PaddlerId]}|{one.Date}|{one.Time?.Ticks}|{labels[one.Id]}|{names[one.HullId]}|" +
+                    $"{one with { Id = default, PaddlerId = default, HullId = default, Label = "", Pieces = [] }}|"
+                + string.Join("|", one.Pieces.Select(piece => $"{names[piece.PaddleId]}{Bare(piece)}")))
                 .Order(StringComparer.Ordinal),
         });
     }
+
+    private static Piece Bare(Piece piece) => piece with
+    {
+        Id = default,
+        PaddleId = default,
+        Origin = piece.Origin?.StartsWith("csv:", StringComparison.Ordinal) == true ? null : piece.Origin,
+    };
 
     private static string Shuffled(string file, int shuffle)
     {

@@ -13,7 +13,8 @@ internal static class RandomLogs
 {
     private static readonly Gen<string> Word = Gen.OneOf(
         Gen.Char['a', 'z'].Array[1, 8].Select(letters => new string(letters)),
-        Gen.OneOf("🛶", "=cmd()", "+1", "＝1", "-x", "@sum", "'=x", "''@", "'Okina", "a,b", "a;b", "\"q\"", "Zoë", "(2)", "ßß", "s", "ſ", "ı",
+        Gen.OneOf("🛶",
+            "=cmd()", "+1", "＝1", "-x", "@sum", "'=x", "''@", "'Okina", "a,b", "a;b", "\"q\"", "Zoë", "(2)", "ßß", "s", "ſ", "ı",
             "İ", "x\u00A0y"));
 
     private static readonly Gen<string> Name = Word.Array[1, 3].Select(words => string.Join(' ', words));

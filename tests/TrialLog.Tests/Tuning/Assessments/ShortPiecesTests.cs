@@ -61,7 +61,9 @@ public class ShortPiecesTests
             from outing in Enumerable.Range(0, outings)
             from at in Enumerable.Range(0, 4)
             let away = Card[at] - 50
-            select new Row(outing, Card[at], Math.Sin(outing) - 0.8 * away * away + 0.02 * Math.Sin(5 * outing + 2 * at)) { Metres = pieces });
+            select new Row(outing, Card[at],
+                Math.Sin(outing) - 0.8 * away * away + 0.02 * Math.Sin(5 * outing + 2 * at))
+            { Metres = pieces });
         var race = new GoalEvent { HullId = input.Hull.Id, Distance = Distance.FromMetres(metres) };
         return input with { Paddler = input.Paddler with { Goal = race } };
     }
