@@ -10,20 +10,21 @@ namespace TrialLog.Application.Coaching;
 
 /// <summary>
 /// The tool's own report card, from the log: how many of the likely ranges and forecasts that it gave with its cards have held so far. A
-/// range is judged by the best length known now, a forecast by the outing after which it was time to stop; nobody knows the true best
-/// length.
+/// range is judged by the best length known now, and by the chance that it holds the true one by all that the log knows now, since nobody
+/// knows the true best length; a forecast by the outing after which it was time to stop.
 /// </summary>
 /// <param name="Ranges">Ranges given with at least one outing since.</param>
 /// <param name="RangesHeld">Those that hold the best length known now.</param>
+/// <param name="RangesChance">How many of them hold the true best length by all that the log knows now, on average.</param>
 /// <param name="Forecasts">Forecasts of outings to go that can be judged: the search ended since, or went on for longer.</param>
 /// <param name="ForecastsHeld">Those in whose range it ended.</param>
 /// <param name="ForecastsOpen">Forecasts that cannot be judged yet.</param>
-internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int ForecastsHeld, int ForecastsOpen)
+internal sealed record HeldSoFar(int Ranges, int RangesHeld, double RangesChance, int Forecasts, int ForecastsHeld, int ForecastsOpen)
 {
     /// <summary>That of some paddlers' cards.</summary>
     public static HeldSoFar Of(Workspace workspace, IEnumerable<Paddler> paddlers)
     {
-        var total = new HeldSoFar(0, 0, 0, 0, 0);
+        var total = new HeldSoFar(0, 0, 0, 0, 0, 0);
         Dictionary<Guid, Hull> hulls = workspace.Logbook.Hulls().ToDictionary(hull => hull.Id);
         Dictionary<Guid, Paddle> paddles = workspace.Logbook.Paddles().ToDictionary(paddle => paddle.Id);
         foreach (Paddler paddler in paddlers)
@@ -49,6 +50,7 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
         {
             Ranges = Ranges + before.Count,
             RangesHeld = RangesHeld + before.Count(card => card.LikelyLow <= now.Best.Length && now.Best.Length <= card.LikelyHigh),
+            RangesChance = RangesChance + before.Sum(card => Chance(now.Best.Probabilities, card)),
         };
         foreach (GivenCard card in before.Where(card => !card.DiminishingReturns))
         {
@@ -72,12 +74,30 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, int Forecasts, int 
         return all;
     }
 
+    // The chance of each setting spread evenly halfway to the next ones, since a range ends between settings.
+    private static double Chance(IReadOnlyList<StepProbability> settings, GivenCard card)
+    {
+        double held = 0, low = card.LikelyLow.Inches, high = card.LikelyHigh.Inches;
+        for (int at = 0; at < settings.Count; at++)
+        {
+            double here = settings[at].Length.Inches;
+            double from = at == 0 ? here : (here + settings[at - 1].Length.Inches) / 2;
+            double to = at == settings.Count - 1 ? here : (here + settings[at + 1].Length.Inches) / 2;
+            double within = to > from ? Math.Max(0, Math.Min(to, high) - Math.Max(from, low)) / (to - from)
+                : low <= here && here <= high ? 1 : 0;
+            held += within * settings[at].Probability;
+        }
+
+        return held;
+    }
+
     /// <summary>In sentences.</summary>
     public IReadOnlyList<string> Sentences =>
     [
         Ranges == 0 ? "No likely range can be judged yet: none was given before the last outing."
             : $"Of {Say.Count(Ranges, "likely range")} given before the last outing, {RangesHeld} hold{(RangesHeld == 1 ? "s" : "")} the " +
-                $"best length known now (9 in 10 should hold the true one).",
+                $"best length known now; by all that the log knows now, {Say.Chance(RangesChance / Ranges)} hold the true one (9 in 10 " +
+                $"should). Nobody knows the true one.",
         Forecasts == 0 ? $"No forecast of outings to go can be judged yet{(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}."
             : $"Of {Say.Count(Forecasts, "forecast")} of outings to go, {ForecastsHeld} came true (8 in 10 " +
                 $"should){(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}.",

@@ -46,12 +46,16 @@ public sealed record OrderSheet(
             "tape where you saw it.",
     ];
 
+    /// <summary>Whether there is anything to order or to cut: not while every line waits for rest.</summary>
+    public bool Orders => Lines.Any(line => !line.NotNow) || Steering.Count > 0;
+
     /// <summary>Cautions that go with the sheet.</summary>
     public static readonly IReadOnlyList<string> Cautions =
     [
         "Shoulder, elbow or back pain is a reason to stop, not a length: ask a clinician before you order longer.",
         "A full-size blade on an over-long shaft is more than many paddlers can carry; when in doubt, take less blade.",
         "This is no coaching or medical advice; a qualified coach decides.",
+        Wording.Cautions.Water,
     ];
 }
 

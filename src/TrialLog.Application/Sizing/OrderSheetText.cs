@@ -66,8 +66,8 @@ public static class OrderSheetText
                 text.Append(
                     $"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Say.Quarter(line.Blade, sheet.Unit)} | " +
                     $"{(line.NotNow ? "not yet" : $"**{Say.Quarter(line.CutTo, sheet.Unit)}**")} | " +
-                    $"{(line.NotNow ? "not yet" : Say.Quarter(line.OrderAt, sheet.Unit))} | {Say.Chance(line.WithinQuarterInch)} " +
-                    $"| {line.RestsOn} |\n");
+                    $"{(line.NotNow ? "not yet" : Say.Quarter(line.OrderAt, sheet.Unit))} | " +
+                    $"{(line.NotNow ? "–" : Say.Chance(line.WithinQuarterInch))} | {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {OrderWords.Of(line, sheet.Unit)}\n");
@@ -106,11 +106,8 @@ public static class OrderSheetText
             $"{(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
 
     private static IEnumerable<(string Heading, IReadOnlyList<string> Items)> Sections(OrderSheet sheet) =>
-    [
-        ("For the maker", sheet.ForTheMaker),
-        ("Cutting", sheet.Cutting),
-        ("Cautions", OrderSheet.Cautions),
-    ];
+        sheet.Orders ? [("For the maker", sheet.ForTheMaker), ("Cutting", sheet.Cutting), ("Cautions", OrderSheet.Cautions)]
+            : [("Cautions", OrderSheet.Cautions)];
 
     private static string Escaped(string name)
     {

@@ -42,6 +42,9 @@ internal static class Warnings
     /// <summary>As <see cref="Of(Analysis)"/>, without the one that the verdict begins with.</summary>
     public static IReadOnlyList<string> BesideTheVerdict(Analysis analysis)
     {
+        // While it hurts nothing is said of how to test better.
+        if (analysis.Standing == Standing.Sore)
+            return [];
         HealthCheck? told = Verdict.Doubt(analysis);
         return [.. analysis.Checks.Where(check => check != told).Select(check => Of(check, analysis))];
     }

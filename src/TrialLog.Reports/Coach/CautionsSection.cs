@@ -15,7 +15,7 @@ internal static class CautionsSection
 
     /// <summary>The cautions that hold for all of them.</summary>
     public static IReadOnlyList<string> Common(IReadOnlyList<Analysis> analyses) => analyses.Count == 0
-        ? [Cautions.Pain]
+        ? [Cautions.Water, Cautions.Pain]
         : [.. Cautions.Of(analyses[0]).Where(caution => analyses.All(other => Cautions.Of(other).Contains(caution))).Select(PlainText.Line),
             Cautions.Pain];
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Json.Schema;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 
@@ -78,7 +79,10 @@ public class SquadWeekTests
         program.Must("paddler", "add", "Nell Arden", "--reach", "49in");
         program.Must("log", "49in,1km,5:30,6", "51in,1km,5:31,6", "51in,1km,5:32,6", "49in,1km,5:33,6", "--paddler", "Ilse Maro",
             "--paddle", "Reed", "--soreness", "6");
-        JsonElement[] rows = [.. JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()];
+        JsonElement squad = JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement;
+        JsonSchema schema = JsonSchema.FromText(File.ReadAllText(Repository.File("docs/schemas/next.schema.json")));
+        Assert.True(schema.Evaluate(squad).IsValid);
+        JsonElement[] rows = [.. squad.EnumerateArray()];
         Assert.Equal(4, rows.Length);
         JsonElement ilse = rows.Single(row => row.GetProperty("paddler").GetString() == "Ilse Maro");
         Assert.Equal(6, ilse.GetProperty("soreness").GetDouble());

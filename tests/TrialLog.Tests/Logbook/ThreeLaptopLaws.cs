@@ -79,12 +79,20 @@ public class ThreeLaptopLaws
             var joins = new List<(Guid, Guid)>();
             for (int at = 0; at < 3; at++)
             {
+                // Taken away and back again is touched, too: somebody wanted it here.
+                HashSet<Guid> here = [];
+                Dictionary<Guid, string> now = beginning;
                 for (int step = 0; step < deeds[at].Length; step++)
+                {
                     Do(laptops[at], deeds[at][step], 10 + 20 * at + step);
-                Dictionary<Guid, string> now = laptops[at].Outings().ToDictionary(outing => outing.Id, Of);
-                logged.UnionWith(now.Keys);
+                    now = laptops[at].Outings().ToDictionary(outing => outing.Id, Of);
+                    logged.UnionWith(now.Keys);
+                    here.UnionWith(beginning.Keys.Where(id => now.GetValueOrDefault(id) != beginning[id]));
+                }
+
+                logged.ExceptWith(logged.Where(id => Own(id, at) && !now.ContainsKey(id)).ToList());
                 removed.Add([.. beginning.Keys.Except(now.Keys)]);
-                touched.Add([.. beginning.Keys.Where(id => now.TryGetValue(id, out string? text) && text != beginning[id])]);
+                touched.Add([.. here.Intersect(now.Keys)]);
             }
 
             int round = 0;
@@ -170,6 +178,8 @@ public class ThreeLaptopLaws
         Notes = "calm",
         Pieces = [.. SampleLog.Outing(number, 2).Pieces.Select(piece => piece with { Id = Number(100 + number, piece.Order) })],
     };
+
+    private static bool Own(Guid id, int laptop) => Enumerable.Range(10 + 20 * laptop, 20).Any(number => SampleLog.Outing(number).Id == id);
 
     private static string Of(Outing outing) => $"{outing.PaddlerId} {outing.Notes} {outing.Wind} {outing.Pieces.Count}";
 

@@ -49,7 +49,9 @@ internal sealed class AdviceOptions
         HeldSoFar held = HeldSoFar.Of(workspace, workspace.Logbook.Paddlers());
         if (parsed.GetValue(frame.Json))
             JsonOutput.Write(
-                frame.Out, new HeldFacts(held.Ranges, held.RangesHeld, held.Forecasts, held.ForecastsHeld, held.ForecastsOpen));
+                frame.Out, new HeldFacts(held.Ranges, held.RangesHeld,
+                    held.Ranges == 0 ? 0 : JsonOutput.Rounded(held.RangesChance / held.Ranges),
+                    held.Forecasts, held.ForecastsHeld, held.ForecastsOpen));
         else
             WriteAll(frame, held.Sentences);
         return true;

@@ -53,7 +53,7 @@ internal sealed record AdviceFacts(
 }
 
 /// <summary>What <c>history --held --json</c> prints.</summary>
-internal sealed record HeldFacts(int Ranges, int RangesHeld, int Forecasts, int ForecastsHeld, int ForecastsOpen);
+internal sealed record HeldFacts(int Ranges, int RangesHeld, double PRangeHolds, int Forecasts, int ForecastsHeld, int ForecastsOpen);
 
 /// <summary>What <c>history --rederive --json</c> prints.</summary>
 internal sealed record RederivedFacts(AdviceFacts Given, NextFacts Again, bool Same, IReadOnlyList<DifferenceFacts> Differences)

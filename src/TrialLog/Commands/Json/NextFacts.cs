@@ -14,7 +14,7 @@ internal sealed record NextFacts(
     double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
     double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo,
         bool DiminishingReturns, bool Flat,
-    OutingsToGoFacts OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad,
+    OutingsToGoFacts? OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad,
         EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
     IReadOnlyList<CheckFacts> Checks, IReadOnlyList<string> Cautions)
 {
@@ -33,7 +33,9 @@ internal sealed record NextFacts(
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
         JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis),
             analysis.DiminishingReturns, analysis.Flat,
-        new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
+        // While it hurts nobody counts outings.
+        analysis.Standing == Tuning.Assessments.Standing.Sore ? null
+            : new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
         card, [.. analysis.CardOptions.Select(
             option =>
             new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
