@@ -18,7 +18,7 @@ internal static class LeanSample
         InventedWater water = new(stream);
         InventedPaddler truth = new(BestInches, 0.4, 3.0);
         Paddler tavi = InventedLog.Paddler(water, "Tavi Lund", 50);
-        Paddle paddle = InventedLog.Paddle(water, "Sandpiper adjustable", 18.5, 47, 53);
+        Paddle paddle = InventedLog.Paddle(water, "Dunlin adjustable", 18.5, 47, 53);
         double[][] cards =
             [[48.5, 50, 51.5], [51.5, 50.25, 48.75], [49, 51.5], [51.25, 48.75], [48.25, 50.75], [50.75, 48.25], [48, 50.5], [50.5, 48.25]];
         List<Outing> outings = [];

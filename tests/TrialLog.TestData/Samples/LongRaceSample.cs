@@ -13,7 +13,7 @@ internal static class LongRaceSample
         InventedWater water = new(stream);
         InventedPaddler truth = new(49.75, 0.5, 2.95);
         Paddler oona = InventedLog.Paddler(water, "Oona Brack", 50, goalMetres: 30_000);
-        Paddle paddle = InventedLog.Paddle(water, "Curlew adjustable", 18.5, 47, 53);
+        Paddle paddle = InventedLog.Paddle(water, "Grebe adjustable", 18.5, 47, 53);
         double[][] cards =
             [[48.5, 50, 51.5], [51.25, 49.75, 48.25], [48.5, 51], [51, 48.5], [48.5, 51], [51, 48.75], [48.5, 51], [50.75, 48.5],
                 [48.5, 50.75], [50.75, 48.75], [48.5, 50.75], [50.75, 48.5]];
