@@ -21,10 +21,13 @@ public sealed class EntryFormTests : IDisposable
 
     private string Logbook => Path.Combine(_folder, "logbook.db");
 
-    /// <summary>Whatever is typed, tabbed and resized: each letter is in the field where it was typed, and nowhere else.</summary>
+    /// <summary>
+    /// Whatever is typed, tabbed, resized, undone and done again, over 100 steps and more: each letter is in the field where it was typed,
+    /// and nowhere else.
+    /// </summary>
     [Fact]
     public void What_was_typed_stands_where_it_was_typed_whatever_the_terminals_size() =>
-        Gen.Select(Gen.Int[0, 9], Gen.Int[12, 200], Gen.Int[12, 60]).Array[20, 60].Sample(
+        Gen.Select(Gen.Int[0, 13], Gen.Int[12, 200], Gen.Int[12, 60]).Array[110, 150].Sample(
         doings =>
         {
             File.Delete(Logbook);
@@ -33,6 +36,7 @@ public sealed class EntryFormTests : IDisposable
             // The fields in the order of Tab: five of the outing, four of each piece, two more. The time of piece 1 is first.
             List<string> record = ["2026-11-25", "", "", "", "",
                 .. new[] { "49.25", "50.75", "50.75", "49.25" }.SelectMany(length => new[] { length, "1 km", "", "" }), "", ""];
+            var (before, after) = (new Stack<string[]>(), new Stack<string[]>());
             int at = 7;
             terminal.Press(Key.Enter);
             foreach ((int what, int columns, int rows) in doings)
@@ -51,23 +55,48 @@ public sealed class EntryFormTests : IDisposable
                     terminal.Press(Key.Tab.WithShift);
                     at = (at + record.Count - 1) % record.Count;
                 }
+                else if (what is 6 or 7)
+                {
+                    terminal.Press(what == 6 ? Key.Z.WithCtrl : Key.Y.WithCtrl);
+                    (Stack<string[]> from, Stack<string[]> to) = what == 6 ? (before, after) : (after, before);
+                    if (!from.TryPop(out string[]? other))
+                        continue;
+                    to.Push([.. record]);
+                    // The cursor goes where something changed.
+                    at = Enumerable.Range(0, record.Count).First(field => record[field] != other[field]);
+                    record = [.. other];
+                }
                 else if (at is not (1 or 2))
                 {
                     char letter = (char)('0' + columns % 10);
                     terminal.Press(Key.End, new Key(letter));
+                    before.Push([.. record]);
+                    after.Clear();
                     record[at] += letter;
                 }
             }
 
-            terminal.Settle();
-            List<string> draft = Kept(terminal) is { } kept
-                ? [kept.Date, "", "", kept.Wind, kept.Label,
-                    .. kept.Pieces.SelectMany(piece => new[] { piece.Length, piece.Distance, piece.Time, piece.Effort }),
-                    kept.Soreness, kept.Notes]
-                : record;
-            Assert.Equal(record, draft);
+            Assert.Equal(record, Typed(terminal, record));
+            // And all the way back.
+            while (before.TryPop(out string[]? other))
+            {
+                terminal.Press(Key.Z.WithCtrl);
+                record = [.. other];
+                if (before.Count % 9 == 0)
+                    Assert.Equal(record, Typed(terminal, record));
+            }
         },
-        iter: 12);
+        iter: 3);
+
+    private static List<string> Typed(AtTheTerminal terminal, List<string> start)
+    {
+        terminal.Settle();
+        return Kept(terminal) is { } kept
+            ? [kept.Date, "", "", kept.Wind, kept.Label,
+                .. kept.Pieces.SelectMany(piece => new[] { piece.Length, piece.Distance, piece.Time, piece.Effort }),
+                kept.Soreness, kept.Notes]
+            : start;
+    }
 
     [Fact]
     public void A_new_outing_and_two_changes_are_kept_apart_also_over_a_crash()

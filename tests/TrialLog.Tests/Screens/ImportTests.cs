@@ -24,6 +24,21 @@ public sealed class ImportTests : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("triallog-imports-").FullName;
 
     [Fact]
+    public void A_path_completes_and_a_file_imported_before_is_named_by_an_arrow()
+    {
+        string folder = Directory.CreateDirectory(Path.Combine(_folder, "club rides")).FullName;
+        File.WriteAllText(Path.Combine(folder, "march.csv"), "not,a,log\n");
+        File.WriteAllText(Path.Combine(folder, "may.csv"), "not,a,log\n");
+        File.WriteAllText(Path.Combine(folder, "notes.txt"), "");
+        string log = Path.Combine(_folder, "paths.db");
+        SampleLog.Write(log);
+        using var terminal = new AtTheTerminal(log, 160, 30, analyses: SampleLog.Known);
+        terminal.Type("3").Type("i").Type(_folder + "/CLUB").Press(Key.Tab).Shows("club rides/").Shows("may.csv").ShowsNot("notes.txt");
+        terminal.Type("m").Press(Key.Tab).Type("r").Press(Key.Tab).Shows("march.csv").Press(Key.Enter).WaitFor("line 1 of 6");
+        terminal.Type("i").Shows("Imported before").Press(Key.CursorUp).Shows(Path.Combine(folder, "march.csv"));
+    }
+
+    [Fact]
     public void A_recording_with_a_piece_dropped_asks_about_the_card_and_is_saved_when_that_is_settled()
     {
         using AtTheTerminal terminal = Opened(Recording);

@@ -13,7 +13,5 @@ internal static class HelpWords
         "  q        quit; Ctrl+Q while you type. What was typed comes back next time\n" +
         "\n" +
         "# Cautions\n" +
-        "Pain in shoulder, elbow or back is a reason to stop, not a data point. Change settings ashore or in sheltered water. " +
-        "Follow local rules on flotation, leash, cold water and traffic. This program is no medical or coaching advice: " +
-        "a clinician and a qualified coach decide.";
+        Cautions.Pain + " " + Cautions.Water + " This program is no medical or coaching advice: a clinician and a qualified coach decide.";
 }

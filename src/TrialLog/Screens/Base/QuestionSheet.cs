@@ -1,5 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using TrialLog.Application.Files;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
@@ -15,7 +16,11 @@ internal sealed class QuestionSheet : Sheet
     private readonly IShell _shell;
     private readonly Func<string, string?> _problem;
     private readonly Action<string> _answered;
-    private readonly TextField _field;
+    private readonly AnswerField _field;
+    private IReadOnlyList<string> _offered = [];
+    private IReadOnlyList<string> _listed = [];
+    private int _firstListed;
+    private int _recalled = -1;
 
     /// <param name="look">The terminal's glyphs and looks.</param>
     /// <param name="shell">The window.</param>
@@ -29,10 +34,19 @@ internal sealed class QuestionSheet : Sheet
         : base(look)
     {
         (_shell, _title, _hint, _problem, _answered) = (shell, title, hint, problem, answered);
-        _field = new TextField { X = 2, Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text };
+        _field = new AnswerField(key => (key == Key.Tab || key == Key.CursorUp || key == Key.CursorDown) && Heed(key))
+        {
+             Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text,
+        };
         _field.TextChanged += (_, _) => SetNeedsDraw();
         Add(_field);
     }
+
+    /// <summary>What a half typed answer may become, for Tab; null where there is nothing to complete.</summary>
+    public Func<string, IReadOnlyList<string>>? Completions { get; init; }
+
+    /// <summary>Answers given before, the latest first, for the arrows.</summary>
+    public IReadOnlyList<string> Recent { get; init; } = [];
 
     public override bool Typing => true;
 
@@ -40,6 +54,12 @@ internal sealed class QuestionSheet : Sheet
     [
         new(Key.Enter, "Enter", "do it", Answer),
         new(Key.Esc, "Esc", "leave it", _shell.Lift),
+        .. Completions is null ? Array.Empty<KeyHint>() : [new KeyHint(Key.Tab, "Tab", "complete", Complete)],
+        .. Recent.Count == 0 ? Array.Empty<KeyHint>() :
+        [
+            new KeyHint(Key.CursorUp, "↑", "one before", () => Recall(1)),
+            new KeyHint(Key.CursorDown, "↓", "one after", () => Recall(-1)),
+        ],
     ];
 
     protected override void Paint(Brush brush)
@@ -47,7 +67,51 @@ internal sealed class QuestionSheet : Sheet
         Heading(brush, _title);
         int row = brush.Words(2, 5, brush.Columns - 4, _hint, Tone.Dim);
         if (_field.Text.Length > 0 && _problem(_field.Text) is { } problem)
-            brush.Words(2, row + 1, brush.Columns - 4, "✗ " + problem, Tone.Problem);
+            row = brush.Words(2, row + 1, brush.Columns - 4, "✗ " + problem, Tone.Problem);
+        (string heading, IReadOnlyList<string> listed) = _field.Text.Length == 0 && Recent.Count > 0 ? ("Imported before", Recent)
+            : ("", _offered);
+        row++;
+        if (heading.Length > 0 && row < brush.Rows)
+            brush.Text(2, row++, heading, Tone.Dim);
+        _firstListed = row;
+        _listed = [.. listed.Take(Math.Max(0, brush.Rows - row))];
+        foreach (string one in _listed)
+            brush.Text(4, row++, one, Tone.Plain);
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (!mouse.IsSingleDoubleOrTripleClicked || mouse.Position is not { } at || at.Y < _firstListed
+            || at.Y - _firstListed >= _listed.Count)
+            return false;
+        Put(_listed[at.Y - _firstListed]);
+        if (_field.Text.EndsWith('/'))
+            Complete();
+        return true;
+    }
+
+    private void Complete()
+    {
+        IReadOnlyList<string> completions = Completions!(_field.Text);
+        Put(PathCompletion.Common(_field.Text, completions));
+        _offered = completions.Count > 1 || _field.Text.EndsWith('/') ? Completions(_field.Text) : [];
+        if (completions.Count == 0)
+            _shell.Say("Nothing to import begins so.", Tone.Now);
+        SetNeedsDraw();
+    }
+
+    private void Recall(int by)
+    {
+        _recalled = Math.Clamp(_recalled + by, -1, Recent.Count - 1);
+        Put(_recalled < 0 ? "" : Recent[_recalled]);
+    }
+
+    private void Put(string text)
+    {
+        _field.Text = text;
+        _field.InsertionPoint = text.Length;
+        _field.SetFocus();
+        SetNeedsDraw();
     }
 
     private void Answer()
@@ -61,5 +125,11 @@ internal sealed class QuestionSheet : Sheet
         string text = _field.Text;
         _shell.Lift();
         _answered(text);
+    }
+
+    // The library would leave the field on Tab and the arrows.
+    private sealed class AnswerField(Func<Key, bool> first) : TextField
+    {
+        protected override bool OnKeyDown(Key key) => first(key) || base.OnKeyDown(key);
     }
 }

@@ -201,7 +201,8 @@ internal sealed class OutingForm : Canvas
         ? _context.Hulls.ToList().FindIndex(hull => hull.Id.ToString() == _typed[spot])
         : _context.Paddles.ToList().FindIndex(paddle => paddle.Id.ToString() == _typed[spot]);
 
-    // Enter goes the short way, from time to effort to the next time; arrows keep the column; Tab is the library's.
+    // Enter goes the short way, from time to effort to the next time; arrows keep the column; Tab visits every field, around the end.
+    // The library's own Tab leaves out what lies outside a narrow terminal.
     private bool Steer(Spot from, Key key)
     {
         if (KeyFirst?.Invoke(key) == true)
@@ -215,6 +216,13 @@ internal sealed class OutingForm : Canvas
             else
                 GoTo(from.Part == OutingPart.Effort ? new Spot(OutingPart.Time, from.Piece + 1)
                     : new Spot(from.Part == OutingPart.Time ? OutingPart.Effort : OutingPart.Time, from.Piece));
+            return true;
+        }
+
+        if (key == Key.Tab || key == Key.Tab.WithShift)
+        {
+            List<Spot> spots = [.. _typed.Spots];
+            GoTo(spots[(spots.IndexOf(from) + (key == Key.Tab ? 1 : spots.Count - 1)) % spots.Count]);
             return true;
         }
 

@@ -100,9 +100,9 @@ internal sealed class FirstRunAnswers
                     "one. With a race named, gains are told in seconds of that race.", Tone.Plain);
                 break;
             default:
-                yield return ("A blade of about 18 ½ in (47 cm) is common for solo hulls. With a fixed paddle there is nothing to tune, " +
+                yield return ("A blade of about 18½ in (47 cm) is common for solo hulls. With a fixed paddle there is nothing to tune, " +
                     "but its length can still be logged.", Tone.Plain);
-                yield return ("Change settings ashore or in sheltered water. Pain is a reason to stop, not a data point.", Tone.Dim);
+                yield return ($"{Cautions.Water} {Cautions.Pain}", Tone.Caution);
                 break;
         }
     }

@@ -129,6 +129,8 @@ internal sealed class FirstRunScreen : Screen
     {
         Place();
         _forms[_step].Begin();
+        // The line of keys is the window's, and says something else at the last step.
+        Session.Shell.Redraw();
     }
 
     private void Place()

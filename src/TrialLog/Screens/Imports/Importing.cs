@@ -24,17 +24,18 @@ internal sealed class Importing(Session session)
         if (_inHand is { } unfinished)
             Look(unfinished);
         else
-            Shell.Lay(new QuestionSheet(
+            session.Ask(RecentFiles.Of, recent => Shell.Lay(new QuestionSheet(
                 session.Look, Shell, "Import which file?",
                 "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording " +
                     "nothing is kept but its pieces: no positions.", "",
                 typed => string.IsNullOrWhiteSpace(typed) ? "Type the path of a file." : FileToImport.Problem(FileToImport.Path(typed)),
-                typed => Read(FileToImport.Path(typed))));
+                typed => Read(FileToImport.Path(typed))) { Completions = PathCompletion.Of, Recent = recent }));
     }
 
     private void Read(string path)
     {
         string name = Path.GetFileName(path);
+        session.PutLatest("recent-files", workspace => RecentFiles.Remember(workspace, path));
         var sheet = new ReadingSheet(session.Look, Shell, name, (rows, stop) =>
         {
             using FileStream stream = FileToImport.Open(path);

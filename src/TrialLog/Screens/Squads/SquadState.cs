@@ -1,3 +1,5 @@
+using TrialLog.Application.Logging;
+using TrialLog.Application.Next;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
@@ -23,7 +25,7 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
             IReadOnlyList<Outing> theirs = [.. outings[paddler.Id]];
             Chosen? chosen = UsualChoice.Of(workspace, paddler, theirs);
             return new SquadPaddler(paddler, chosen, theirs, [.. clearances[paddler.Id]],
-                chosen is null ? null : workspace.Question(chosen, theirs));
+                chosen is null ? null : workspace.Question(chosen, theirs), chosen is null ? null : OpenCard.Of(workspace, chosen));
         })]);
     }
 
@@ -34,9 +36,14 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
     /// <param name="today">The day.</param>
     public IReadOnlyList<SquadRow> Rows(Func<Chosen, Analysis?> analysisOf, DateOnly today)
     {
-        List<SquadRow> rows = [.. Paddlers.Select(one => SquadRow.Of(
-            one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle, one.Chosen is { } chosen ? analysisOf(chosen) : null, one.Outings.ToList(),
-                one.Clearances, today))];
+        List<SquadRow> rows = [.. Paddlers.Select(one =>
+        {
+            Analysis? analysis = one.Chosen is { } chosen ? analysisOf(chosen) : null;
+            GivenCard? card = analysis is null ? null : NextOuting.StandingCard(one.OpenCard, analysis);
+            return SquadRow.Of(one.Paddler, one.Chosen?.Hull, one.Chosen?.Paddle,
+                card is null ? analysis : analysis! with { Card = card.Card }, one.Outings.ToList(), one.Clearances, today)
+                with { StandingCard = card };
+        })];
         return rows.Any(row => row.Paddle is not null && row.Analysis is null) ? rows : SquadOrder.WorstFirst(rows);
     }
 
@@ -53,4 +60,5 @@ internal sealed record SquadState(IReadOnlyList<SquadPaddler> Paddlers)
 
 /// <summary>A paddler of the squad: what they usually paddle, and what an analysis of it looks at; null while nobody has said.</summary>
 internal sealed record SquadPaddler(
-    Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, IReadOnlyList<SorenessClearance> Clearances, AnalysisInput? Input);
+    Paddler Paddler, Chosen? Chosen, IReadOnlyList<Outing> Outings, IReadOnlyList<SorenessClearance> Clearances, AnalysisInput? Input,
+    GivenCard? OpenCard);

@@ -1,0 +1,23 @@
+using TrialLog.Application.Workspaces;
+
+namespace TrialLog.Application.Files;
+
+/// <summary>The files imported last on this machine, to be named again without typing.</summary>
+internal static class RecentFiles
+{
+    private const string Name = "recent-files";
+
+    private const int Most = 8;
+
+    /// <summary>Their paths, the latest first; those that are gone are left out.</summary>
+    public static IReadOnlyList<string> Of(Workspace workspace) =>
+        [.. (workspace.Logbook.Setting(Name) ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(File.Exists)];
+
+    /// <summary>Puts a path first.</summary>
+    public static void Remember(Workspace workspace, string path)
+    {
+        string full = Path.GetFullPath(path);
+        if (!full.Contains('\n', StringComparison.Ordinal) && !workspace.Logbook.IsReadOnly)
+            workspace.Logbook.SaveSetting(Name, string.Join('\n', Of(workspace).Where(one => one != full).Prepend(full).Take(Most)));
+    }
+}

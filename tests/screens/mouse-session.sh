@@ -1,0 +1,120 @@
+#!/usr/bin/env bash
+# Plays first run, card, outing, answer and order sheet on the real program in a real terminal (tmux) with the mouse: letters and digits
+# are typed, everything else is clicked. Exits non-zero, showing the screen, if something expected is not on it.
+#
+#   tests/screens/mouse-session.sh              TRIALLOG=path/to/triallog: the program; else the debug build
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+
+program=${TRIALLOG:-$PWD/src/TrialLog/bin/Debug/net10.0/triallog}
+if ! command -v tmux >/dev/null; then
+  echo "NOT PLAYED: tmux is not installed"
+  exit 0
+fi
+
+folder=$(mktemp -d)
+socket=triallog-mouse-$$
+tm() { tmux -L "$socket" -f /dev/null "$@"; }
+finish() { tm kill-server 2>/dev/null || true; rm -rf "$folder"; }
+trap finish EXIT
+screen() { tm capture-pane -p; }
+
+expect() {
+  for _ in $(seq 300); do
+    if screen 2>/dev/null | grep -qF -- "$1"; then return 0; fi
+    sleep 0.1
+  done
+  echo "FAILED: “$1” is not on the screen:"
+  screen || true
+  exit 1
+}
+
+# Clicks where a text stands, so many cells right of its beginning; of several the last, since keys stand on the last line.
+click() {
+  expect "$1"
+  local place
+  place=$(screen | python3 -c '
+import sys
+text, right = sys.argv[1], int(sys.argv[2])
+rows = [(y, line.find(text)) for y, line in enumerate(sys.stdin.read().split("\n"), 1) if text in line]
+y, x = rows[-1]
+print(f"{x + 1 + right};{y}")' "$1" "${2:-0}")
+  tm send-keys -l $'\e'"[<0;${place}M"
+  tm send-keys -l $'\e'"[<0;${place}m"
+  sleep 0.3
+}
+
+type_text() { tm send-keys -l "$1"; sleep 0.1; }
+
+tm new-session -d -x 140 -y 45 "env LANG=C.UTF-8 '$program' --store '$folder/logbook.db'; echo \"ENDED WITH \$?\"; sleep 600"
+
+echo "first run"
+expect "Who is paddling?"
+click "Name" 22
+type_text "Ilse Maro"
+click "next step"
+expect "From which length"
+click "Length  " 22
+type_text "50.5"
+expect "Start at 50½ in."
+click "next step"
+click "Race it is for" 22
+type_text "10km"
+click "next step"
+expect "Which paddle do you have?"
+click "to your first card"
+expect "In OC1, start at"
+
+echo "an outing"
+click "type the outing"
+expect "soreness"
+pieces=$(screen | grep -c "1 km")
+for number in $(seq "$pieces"); do
+  click "  $number " 29
+  type_text "5:3$((number % 5)).$number"
+done
+click "soreness" 12
+type_text "0"
+click "S save" 2
+expect "Saved the outing of"
+
+echo "weeks of outings, logged by another process and seen here"
+for number in $(seq 1 20); do
+  card=$("$program" --store "$folder/logbook.db" next --json | tr -d ' \n' | sed 's/.*"lengths_in":\[\([^]]*\)\].*/\1/')
+  arguments=() piece=0
+  for length in ${card//,/ }; do
+    piece=$((piece + 1))
+    arguments+=("$length,1km,$(awk -v l="$length" -v n="$number" -v p="$piece" \
+      'BEGIN { d = l - 49; printf "%.1fs", 330 + (n * 7 % 5) + p * 0.4 + d * d * 1.1 + ((n * 3 + p * 5) % 7 - 3) * 0.25 }'),6")
+  done
+  "$program" --store "$folder/logbook.db" log --date "$(date -d "$((60 - 2 * number)) days ago" +%Y-%m-%d)" "${arguments[@]}" >/dev/null
+  if "$program" --store "$folder/logbook.db" next --json | grep -q '"standing": *"\(settled\|flat\)"'; then break; fi
+done
+expect "stop testing"
+
+echo "the screens, the order sheet, the decision"
+click "3 Logbook" 3
+expect "outings"
+click "4 Curve" 3
+expect "chance of each setting"
+click "in words"
+expect "By the middle line"
+click "back"
+click "5 Progress" 3
+expect "price of an outing"
+click "1 Home" 3
+expect "stop testing"
+for _ in $(seq 20); do
+  click "order sheet"
+  if screen | grep -qF "Order sheet (to"; then break; fi
+  sleep 0.5
+done
+expect "Order sheet (to"
+click "back"
+click "race it"
+expect "Noted:"
+expect "Raced at"
+click "q quit"
+expect "ENDED WITH 0"
+
+echo "session played with the mouse"
