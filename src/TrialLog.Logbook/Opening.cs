@@ -55,6 +55,8 @@ internal static class Opening
             throw new LogbookException($"{path} is a folder; name a file for the logbook.");
         if (!Directory.Exists(folder))
             throw new LogbookException($"The folder {folder} does not exist; make it, or name another place for the logbook.");
+        if (InputFile.IsPipe(path))
+            throw StoreTrouble.NotALogbook(path);
         if (!File.Exists(path) || new FileInfo(path).Length == 0)
         {
             RefuseToBeginBesideABackup(path);

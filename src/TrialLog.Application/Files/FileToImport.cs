@@ -1,5 +1,6 @@
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 using TrialLog.Recordings;
 
 namespace TrialLog.Application.Files;
@@ -27,7 +28,7 @@ internal static class FileToImport
     {
         try
         {
-            return File.OpenRead(path);
+            return InputFile.Open(path);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -11,18 +11,24 @@ namespace TrialLog.Application.Workspaces;
 /// <summary>An open logbook and today's date: what every use case works on.</summary>
 internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
 {
+    /// <summary>Years that a clock may say: outside them a day a few weeks on has no date, and a change no place in time.</summary>
+    private const int FirstYear = 1971, LastYear = 2999;
+
+    private readonly TimeProvider _clock = clock.GetUtcNow().Year is >= FirstYear and <= LastYear ? clock
+        : throw new RequestException($"The clock of this computer says {clock.GetUtcNow():yyyy-MM-dd}; set it, then try again.");
+
     private readonly SquadLessons _lessons = new();
 
     private const string LastPaddler = "last-paddler", DefaultUnit = "unit";
 
     public LogbookFile Logbook => logbook;
 
-    public DateTimeOffset Now => clock.GetUtcNow();
+    public DateTimeOffset Now => _clock.GetUtcNow();
 
-    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    public DateOnly Today => DateOnly.FromDateTime(_clock.GetLocalNow().DateTime);
 
     /// <summary>The local day of a moment.</summary>
-    public DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, clock.LocalTimeZone).DateTime);
+    public DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, _clock.LocalTimeZone).DateTime);
 
     /// <summary>
     /// The unit of a bare length where no paddler is in question, and of what is shown then: as set, else as the paddler last

@@ -13,14 +13,15 @@ public static class Quoted
     }
 
     /// <summary>
-    /// The whole text with control and direction-changing characters replaced by <c>�</c>, so that it cannot drive a terminal.
+    /// The whole text in one line: a line break is shown as <c> / </c>, other control and direction-changing characters as <c>�</c>, so
+    /// that it cannot drive a terminal.
     /// </summary>
     public static string Visible(string? text)
     {
         if (string.IsNullOrEmpty(text))
             return "";
         var visible = new StringBuilder(text.Length);
-        foreach (char c in text)
+        foreach (char c in text.ReplaceLineEndings(" / "))
             visible.Append(char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069' ? '\uFFFD' : c);
         return visible.ToString();
     }

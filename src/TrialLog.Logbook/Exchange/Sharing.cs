@@ -38,7 +38,7 @@ public static class Sharing
     {
         try
         {
-            using FileStream file = File.OpenRead(path);
+            using FileStream file = InputFile.Open(path);
             return Read(file);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
