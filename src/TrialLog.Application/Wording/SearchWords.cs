@@ -16,6 +16,9 @@ internal static class SearchWords
     public static string Verdict(IReadOnlyList<ProgressPoint> points, double worthwhilePercent)
     {
         ProgressPoint last = points[^1];
+        if (!last.DiminishingReturns && last.Then is { TooShort: { } pieces } then && then.Why.Contains(StandingReason.PiecesTooShort))
+            return $"Pieces of {Say.Distance(pieces.Distance)} have told what they can: with any number of them there is " +
+                $"{Say.AChance(pieces.ChanceBeyond)} that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more.";
         if (!last.DiminishingReturns)
             return $"Not yet time to stop: there is {Say.AChance(last.ProbabilityWorthwhileLeft)} that another length is faster by " +
                 $"{Say.ChosenPercent(worthwhilePercent)} or more.";
