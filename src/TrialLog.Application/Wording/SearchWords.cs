@@ -1,4 +1,5 @@
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Application.Wording;

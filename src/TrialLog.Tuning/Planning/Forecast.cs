@@ -20,9 +20,9 @@ internal sealed class Forecast
     private const int Seasons = 160;
 
     /// <summary>
-    /// How many times as long as simulated a search may take, and what is believed of each beforehand: where effort is held, and where heart
-    /// rate shows that it strays. What a length costs and how hard it makes one push are then parted slowly, which a simulated season does
-    /// not know. Chosen so that ranges hold in the study's worlds.
+    /// How many times as long as simulated a search may take, and what is believed of each beforehand: where effort is held, and where
+    /// heart rate shows that it strays. What a length costs and how hard it makes one push are then parted slowly, which a simulated season
+    /// does not know. Chosen so that ranges hold in the study's worlds.
     /// </summary>
     private static readonly (double Times, double Held, double Strays)[] Slowness =
     [

@@ -28,7 +28,8 @@ internal sealed record Unsaid(double PerInch, double AboutInches, double Spread)
 /// </summary>
 internal sealed class InventedWater(int stream)
 {
-    private const double BetweenOutings = 2.5, WithinOuting = 1.0, FadePerPiece = -0.3, PerEffortPoint = 3, PerLogDistance = -6, UnsaidBeats = 9;
+    private const double BetweenOutings = 2.5, WithinOuting = 1.0, FadePerPiece = -0.3, PerEffortPoint = 3, PerLogDistance = -6,
+        UnsaidBeats = 9;
     private static readonly string[] Waters = ["flat", "light chop", "chop", "following swell", "flat, tide running"];
     private readonly MersenneTwister _random = new(stream);
     private int _ids;
@@ -78,7 +79,8 @@ internal sealed class InventedWater(int stream)
                 Distance = Distance.FromMetres(metres),
                 Time = PieceTime.FromSeconds(seconds),
                 Effort = Effort.FromPoints(effort),
-                HeartRate = HeartRate.FromBeatsPerMinute((int)Math.Round(138 + 5 * (effort - 6) + UnsaidBeats * more + 1.5 * i + Normal(3))),
+                HeartRate = HeartRate.FromBeatsPerMinute(
+                    (int)Math.Round(138 + 5 * (effort - 6) + UnsaidBeats * more + 1.5 * i + Normal(3))),
                 StrokeRate = StrokeRate.FromStrokesPerMinute(Math.Round(56 + Normal(1.5))),
                 Soreness = Soreness.FromPoints(0),
             });

@@ -31,7 +31,8 @@ internal static class LeanSample
         }
 
         return InventedLog.File(
-            "Shows a paddler who pulls harder with the longer paddle and says 6 all the same: the strap on in every outing, lengths hidden " +
+            "Shows a paddler who pulls harder with the longer paddle and says 6 all the same: the strap on in every outing, " +
+                "lengths hidden " +
                 "in the last four. Invented; what is truly best is 49 1/2 in.",
             [tavi], [paddle], outings);
     }

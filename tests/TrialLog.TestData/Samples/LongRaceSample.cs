@@ -5,7 +5,9 @@ using static TrialLog.TestData.Samples.InventedWater;
 
 namespace TrialLog.TestData.Samples;
 
-/// <summary>A race of 30 km tested with pieces of a kilometre: they find the best length for themselves and leave the race's open.</summary>
+/// <summary>
+/// A race of 30 km tested with pieces of a kilometre: they find the best length for themselves and leave the race's open.
+/// </summary>
 internal static class LongRaceSample
 {
     public static byte[] Write(int stream)
