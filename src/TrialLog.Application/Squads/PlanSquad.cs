@@ -14,7 +14,9 @@ namespace TrialLog.Application.Squads;
 /// <param name="Analysis">What the log says of who paddles it, in their hull with that paddle: its card is the one for the first
 /// outing.</param>
 /// <param name="Outing">Which of this paddler's outings in the plan, from 1.</param>
-public sealed record PlannedOuting(DateOnly Day, Paddle Paddle, Analysis Analysis, int Outing);
+/// <param name="StandingCard">For the first outing, the coach's or blind card that stands for it; the analysis then carries its
+/// card.</param>
+public sealed record PlannedOuting(DateOnly Day, Paddle Paddle, Analysis Analysis, int Outing, GivenCard? StandingCard = null);
 
 /// <summary>What the plan has for one paddler.</summary>
 /// <param name="Row">The paddler's row.</param>
@@ -70,8 +72,8 @@ internal static class PlanSquad
         List<PlannedOuting> outings = [
             .. plan.Select(
             test =>
-            new PlannedOuting(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].With[test.Paddle].Value,
-            ++count[test.Tester]))];
+            Planned(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].Row.StandingCard,
+            candidates[test.Tester].With[test.Paddle].Value, ++count[test.Tester]))];
         List<PlannedPaddler> paddlers = [.. squad.Rows.Select(row =>
         {
             int at = candidates.FindIndex(candidate => candidate.Row.Paddler.Id == row.Paddler.Id), given = at < 0 ? 0 : count[at];
@@ -87,6 +89,10 @@ internal static class PlanSquad
             ? Math.Clamp((race.DayNumber - first.DayNumber + 6) / 7, 0, weeks)
             : weeks;
     }
+
+    private static PlannedOuting Planned(DateOnly day, Paddle paddle, GivenCard? standing, Analysis analysis, int outing) =>
+        outing == 1 && standing is not null && standing.PaddleId == paddle.Id && standing.HullId == analysis.Hull.Id
+            ? new(day, paddle, analysis with { Card = standing.Card }, outing, standing) : new(day, paddle, analysis, outing);
 
     private static Paddle Adjustable(Paddle paddle) =>
         paddle.Steering ? throw new RequestException(

@@ -1,4 +1,5 @@
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Application.Wording;
@@ -16,6 +17,9 @@ internal static class SearchWords
     public static string Verdict(IReadOnlyList<ProgressPoint> points, double worthwhilePercent)
     {
         ProgressPoint last = points[^1];
+        if (!last.DiminishingReturns && last.Then is { TooShort: { } pieces } then && then.Why.Contains(StandingReason.PiecesTooShort))
+            return $"Pieces of {Say.Distance(pieces.Distance)} have told what they can: with any number of them there is " +
+                $"{Say.AChance(pieces.ChanceBeyond)} that another length is faster by {Say.ChosenPercent(worthwhilePercent)} or more.";
         if (!last.DiminishingReturns)
             return $"Not yet time to stop: there is {Say.AChance(last.ProbabilityWorthwhileLeft)} that another length is faster by " +
                 $"{Say.ChosenPercent(worthwhilePercent)} or more.";

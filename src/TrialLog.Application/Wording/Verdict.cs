@@ -17,6 +17,9 @@ internal static class Verdict
     /// <summary>A fixed paddle so near to the best length is as good, inches.</summary>
     private const double HardlyApartInches = 0.13;
 
+    /// <summary>A smaller offset than this is said as none, inches: it would print as 0.</summary>
+    private const double LeastOffset = 0.05;
+
     /// <summary>The headline and the notes that go with it, in one text.</summary>
     public static string Of(Analysis analysis, Voice voice = default) =>
         string.Join(' ', [Headline(analysis, voice), .. Notes(analysis, voice)]);
@@ -95,9 +98,9 @@ internal static class Verdict
 
         if (analysis.LearntFromSquad is { } squad)
             notes.Add(
-                $"The logs of {squad.Paddlers} others helped: their best lengths lie " +
-                $"{Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")} their " +
-                $"start lengths on average.");
+                $"The logs of {squad.Paddlers} others helped: their best lengths lie " + (Math.Abs(squad.OffsetInches) < LeastOffset ? "at"
+                    : $"{Say.Amount(Math.Abs(squad.OffsetInches), analysis.Paddler.Unit)} {(squad.OffsetInches < 0 ? "below" : "above")}")
+                + " their start lengths on average.");
         notes.AddRange(EffortWords.Notes(analysis, voice));
         if (analysis.Pieces == 0)
             return notes;

@@ -46,6 +46,7 @@ public static class PlanPage
         return lent.Count == 0 ? "free" : string.Join('\n', lent);
 
         static string Which(PlannedOuting outing) => outing.Outing > 1 ? $"outing {outing.Outing}"
+            : outing.StandingCard is { Blind: true } ? "blind"
             : Say.Order(outing.Analysis.Card.Lengths.Distinct().Order(), outing.Analysis.Paddler.Unit);
     }
 

@@ -20,10 +20,17 @@ internal sealed class Forecast
     private const int Seasons = 160;
 
     /// <summary>
-    /// How many times as long as simulated a search may take, and what is believed of each beforehand. Chosen so that ranges hold in the
-    /// study's worlds.
+    /// How many times as long as simulated a search may take, and what is believed of each beforehand: where effort is held, and where
+    /// heart rate shows that it strays. What a length costs and how hard it makes one push are then parted slowly, which a simulated season
+    /// does not know. Chosen so that ranges hold in the study's worlds.
     /// </summary>
-    private static readonly (double Times, double Belief)[] Slowness = [(0.6, 0.15), (1, 0.65), (1.6, 0.13), (2.6, 0.05), (5, 0.02)];
+    private static readonly (double Times, double Held, double Strays)[] Slowness =
+    [
+        (0.6, 0.15, 0.05), (1, 0.645, 0.3), (1.6, 0.13, 0.27), (2.6, 0.05, 0.2), (5, 0.02, 0.12), (8, 0.005, 0.06),
+    ];
+
+    /// <summary>Effort strays wholly from the second of these spreads on, not at all up to the first, CR10 points. Chosen.</summary>
+    private const double HeldBelow = 0.2, StraysAbove = 0.5;
 
     /// <summary>Forecasts of one search that follow each other are mistaken together, so each counts for half. Chosen.</summary>
     private const double EarlierCountsFor = 0.5;
@@ -109,8 +116,9 @@ internal sealed class Forecast
     /// </summary>
     private static (double Times, double Belief)[] Learnt(AssessedFit assessed)
     {
+        double strays = Math.Clamp(((assessed.Fit.Effort?.UntoldSd ?? 0) - HeldBelow) / (StraysAbove - HeldBelow), 0, 1);
         int now = assessed.Fit.Table.Outings.Count;
-        double[] beliefs = [.. Slowness.Select(static one => Math.Log(one.Belief))];
+        double[] beliefs = [.. Slowness.Select(one => Math.Log((1 - strays) * one.Held + strays * one.Strays))];
         IEnumerable<GivenCard> earlier = assessed.Input.GivenCards
             .Where(card => card.HullId == assessed.Input.Hull.Id && card.PaddleId == assessed.Input.Paddle.Id && card.Outings < now
                 && card.OutingsToGo is { Median: > 0 })

@@ -17,6 +17,8 @@ internal sealed record SampleSession(string FileName, int Stream, Func<int, byte
         new("fleet.csv", 34, FleetSample.Write),
         new("squad.csv", 45, SquadSample.Write),
         new("squad-year.csv", 67, SquadYearSample.Write),
+        new("lean.csv", 78, LeanSample.Write),
+        new("long-race.csv", 89, LongRaceSample.Write),
         new("messy.csv", 56, MessySample.Write),
     ];
 

@@ -46,6 +46,7 @@ public class SquadWeekTests
             Assert.Contains("The ends first. The log itself would ask for", text);
         }
 
+        Assert.Contains("Ilse Maro, 48, 52 in", program.Must("plan", "--weeks", "3", "--paddles", "Reed"));
         Assert.Contains("48, 52, 52, 48 in", File.ReadAllText(Path.Combine(folder, "ilse-maro.txt")));
         JsonElement ilse = JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()
             .Single(one => one.GetProperty("paddler").GetString() == "Ilse Maro");

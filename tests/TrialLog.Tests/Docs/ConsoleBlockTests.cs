@@ -22,6 +22,7 @@ public partial class ConsoleBlockTests
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/coach.md")]
+    [InlineData("docs/effort.md")]
     public void The_program_prints_what_the_document_shows(string document)
     {
         string text = File.ReadAllText(Repository.File(document));

@@ -98,6 +98,38 @@ public class HardLogsTests
     }
 
     [Fact]
+    public void Three_spoiled_pieces_of_eight_are_outweighed_and_make_nothing_certain()
+    {
+        double[] eight = [49, 51, 51, 49, 49, 51, 51, 49], slow = [0, 6, 9, 0, 0, 0, 7, 0];
+        Analysis analysis = Sensible(LogOf.Rows(
+            Enumerable.Range(0, 3).SelectMany(outing => eight.Select((inches, at) => new Row(outing, inches,
+                -0.4 * (inches - 50.5) * (inches - 50.5) - (outing == 1 ? slow[at] : 0) + 0.1 * (at % 3))))));
+        Assert.InRange(analysis.Best.Length.Inches, 49.5, 51);
+        Assert.InRange(Width(analysis), 0.75, 4);
+    }
+
+    [Fact]
+    public void Pieces_of_200_m_by_watch_tell_less_than_by_hand()
+    {
+        AnalysisInput hand = LogOf.Rows(LogOf.Healthy().Select(row => row with { Metres = 200 }));
+        AnalysisInput watch = hand with
+        {
+            Outings = [.. hand.Outings.Select(outing => outing with
+                { Pieces = [.. outing.Pieces.Select(piece => piece with { TimedBy = TimedBy.Watch })] })],
+        };
+        Assert.True(Width(Sensible(watch)) > Width(Sensible(hand)) + 0.1, $"{Width(Sensible(watch))} {Width(Sensible(hand))}");
+    }
+
+    [Fact]
+    public void Two_outings_at_another_length_after_two_hundred_at_one_make_nothing_certain()
+    {
+        Analysis analysis = Sensible(LogOf.Rows([.. Outings(200, [50, 50, 50, 50]),
+            .. Outings(2, [51, 51, 51, 51]).Select(row => row with { Outing = row.Outing + 200 })]));
+        Assert.False(analysis.DiminishingReturns, Verdict.Of(analysis));
+        Assert.True(Width(analysis) > 1.5, $"{Width(analysis)}");
+    }
+
+    [Fact]
     public void An_outing_of_sixty_pieces_is_one_outing() =>
         Assert.Equal(1, Sensible(LogOf.Rows(Enumerable.Range(0, 60).Select(at => new Row(0, Pair[at % 4], -0.2 * at)))).Outings);
 

@@ -100,7 +100,10 @@ internal static class PlanCommand
         long change = workspace.Logbook.LastChange;
         List<CalendarCard> cards = [
             .. plan.Outings.Select(
-            outing => new CalendarCard(outing.Analysis, workspace.Today, outing.Day, change) { LengthsFollow = outing.Outing > 1 })];
+            outing => new CalendarCard(outing.Analysis, workspace.Today, outing.Day, change)
+            {
+                LengthsFollow = outing.Outing > 1, StandingCard = outing.StandingCard,
+            })];
         HashSet<string> planned = [.. cards.Select(card => card.Uid)];
         cards.AddRange(plan.Paddlers.Where(one => one.Row.Analysis is not null)
             .SelectMany(one => Enumerable.Range(1, plan.Weeks)

@@ -17,7 +17,8 @@ internal sealed record PlanFacts(string From, int Weeks,
             outing =>
             new PlannedOutingFacts(Say.Day(outing.Day), outing.Paddle.Name, outing.Analysis.Paddler.Name, outing.Analysis.Hull.Name,
             outing.Outing,
-            outing.Outing == 1 ? [.. outing.Analysis.Card.Lengths.Select(JsonOutput.Inches)] : null))],
+            outing.Outing == 1 && outing.StandingCard is not { Blind: true }
+                ? [.. outing.Analysis.Card.Lengths.Select(JsonOutput.Inches)] : null))],
         [.. plan.Paddlers.Select(
             one => new PlannedPaddlerFacts(
             one.Row.Paddler.Name, one.Outings, JsonOutput.Rounded(one.WonPercent), JsonOutput.Rounded(one.WonSeconds), one.WhyNone))]);

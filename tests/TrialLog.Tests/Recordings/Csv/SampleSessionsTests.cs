@@ -68,6 +68,35 @@ public class SampleSessionsTests
     }
 
     [Fact]
+    public void Heart_rate_and_hidden_lengths_bring_the_paddler_who_leans_nearer_to_the_true_best_length()
+    {
+        KnownLog log = Import("lean.csv");
+        double by = LeanSample.BestInches, told = Math.Abs(Best(heart: false, blind: false) - by),
+            heart = Math.Abs(Best(heart: true, blind: false) - by), both = Math.Abs(Best(heart: true, blind: true) - by);
+        Assert.True(told >= 1, $"{told}");
+        Assert.True(heart < told && both < told, $"{told} {heart} {both}");
+        Assert.InRange(by, Analyse(log).Best.LikelyLow.Inches, Analyse(log).Best.LikelyHigh.Inches);
+
+        double Best(bool heart, bool blind) => Analyse(log with
+        {
+            Outings = [.. log.Outings.Select(outing => outing with
+            {
+                Blind = blind && outing.Blind,
+                Pieces = [.. outing.Pieces.Select(piece => heart ? piece : piece with { HeartRate = null })],
+            })],
+        }).Best.Length.Inches;
+    }
+
+    [Fact]
+    public void Pieces_too_short_for_the_race_cannot_tell_and_the_card_has_longer_ones()
+    {
+        Analysis analysis = Analyse(Import("long-race.csv"));
+        Assert.Equal(Standing.CannotTell, analysis.Standing);
+        Assert.Contains(StandingReason.PiecesTooShort, analysis.Why);
+        Assert.True(analysis.Card.Distance.Metres > 1000, Verdict.Of(analysis));
+    }
+
+    [Fact]
     public void The_messy_file_is_refused_whole_and_its_good_rows_are_taken_when_asked()
     {
         CsvAdditions strict = CsvAssembly.Assemble(Read("messy.csv"), KnownLog.Fresh, Files.Options);
@@ -89,7 +118,7 @@ public class SampleSessionsTests
             log = log.Plus(additions);
         }
 
-        Assert.Equal(32, log.Paddlers.Count);
+        Assert.Equal(34, log.Paddlers.Count);
     }
 
     private static KnownLog Import(string file)
