@@ -158,7 +158,7 @@ expect "◆ best"
 expect "chance of each setting"
 capture curve
 press 5
-expect "worthwhile change"
+expect "price of an outing"
 capture progress
 press 6
 expect "In every hull, for every blade"

@@ -186,7 +186,12 @@ internal sealed class Session : IDisposable
             if (_version.Now == known)
                 return;
             LogState state = Load(chosen);
-            Queue.Tell(() => Take(state));
+            Queue.Tell(() =>
+            {
+                // A key's own change may have been shown in between, and is newer.
+                if (State.Version == known)
+                    Take(state);
+            });
         });
     }
 

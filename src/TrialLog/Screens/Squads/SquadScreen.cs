@@ -18,7 +18,7 @@ namespace TrialLog.Screens.Squads;
 /// <summary>The coach's view: who is converging, who is sore, who has not been out.</summary>
 internal sealed class SquadScreen(Session session) : Screen(session), ISearched
 {
-    private const int NameWidth = 14, HullWidth = 6, DoWidth = 23, BestWidth = 15, LikelyWidth = 12, WinWidth = 8, LastWidth = 7;
+    private const int NameWidth = 14, HullWidth = 6, DoWidth = 22, BestWidth = 17, LikelyWidth = 12, WinWidth = 10, LastWidth = 7;
 
     private IReadOnlyList<SquadRow> _lines = [];
     private int _ofVersion = -1;
