@@ -35,7 +35,9 @@ internal sealed class Form : Canvas
     /// <summary>Rows that the form takes.</summary>
     public int NeededRows => _rows.Count * 2;
 
-    /// <summary>The height of a form that stands so far down in a view and leaves some rows below: all it needs, or what there is.</summary>
+    /// <summary>
+    /// The height of a form that stands so far down in a view and leaves some rows below: all it needs, or what there is.
+    /// </summary>
     public Dim HeightIn(View view, int above, int below) =>
         Dim.Func(_ => Math.Clamp(view.Viewport.Height - above - below, Math.Min(3, NeededRows), Math.Max(3, NeededRows)));
 
