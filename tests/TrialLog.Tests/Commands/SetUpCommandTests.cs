@@ -219,4 +219,23 @@ public class SetUpCommandTests
             new[] { "next", "--blind", Path.Combine(program.Folder, "p.txt"), "--json" } })
             Assert.True(schema.Evaluate(Json(program.Must(line))).IsValid, string.Join(' ', line));
     }
+
+    [Fact]
+    public void What_another_laptop_logs_for_a_record_that_was_joined_here_finds_its_way()
+    {
+        using TestProgram mine = TestProgram.WithIlse();
+        using var theirs = new TestProgram();
+        string file = Path.Combine(mine.Folder, "squad.json");
+        mine.Must("paddler", "add", "Nell Arden", "--reach", "50in");
+        mine.Must(["log", "--paddler", "Nell Arden", "--paddle", "Reed", .. Pieces]);
+        mine.Must("share", "--out", file);
+        theirs.Must("merge", file);
+        mine.Must("paddler", "join", "Nell Arden", "Ilse Maro", "--keep");
+        theirs.Must("log", "49in,1km,5:30", "51in,1km,5:31", "--paddler", "Nell Arden", "--paddle", "Reed");
+        theirs.Must("share", "--out", file);
+        mine.Must("merge", file);
+        JsonElement one = Assert.Single(Json(mine.Must("paddler", "list", "--json")).EnumerateArray());
+        Assert.Equal("Ilse Maro", one.GetProperty("name").GetString());
+        Assert.Equal(2, Json(mine.Must("history", "--json")).GetArrayLength());
+    }
 }

@@ -6,6 +6,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 
@@ -14,6 +15,19 @@ namespace TrialLog.Tests.Screens;
 public sealed class FindAndEditTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("triallog-find-").FullName;
+
+    [Fact]
+    public void Every_field_of_a_long_form_comes_into_sight_on_twelve_rows()
+    {
+        string log = Path.Combine(_folder, "long-form.db");
+        SampleLog.Write(log);
+        using var terminal = new AtTheTerminal(log, 80, 12, analyses: SampleLog.Known);
+        terminal.Type("6").Type("m").Shows("▸ Seated reach");
+        foreach (string field in new[] { "Overhead reach", "Arm span", "Standing height", "Sitting eye height", "Shoulder breadth",
+            "A paddle that suits", "Worthwhile change", "Lengths change on water", "Seated reach" })
+            terminal.Press(Key.Tab).Shows("▸ " + field);
+        terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length");
+    }
 
     [Fact]
     public void A_text_is_found_on_the_screen_and_again_further_down()

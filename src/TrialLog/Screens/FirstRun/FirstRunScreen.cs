@@ -32,7 +32,7 @@ internal sealed class FirstRunScreen : Screen
         foreach (Form form in _forms)
         {
             form.Y = 4;
-            form.Height = form.NeededRows;
+            form.Height = form.HeightIn(this, above: 4, below: 1);
             form.Visible = false;
             form.Edited += () =>
             {
@@ -90,7 +90,7 @@ internal sealed class FirstRunScreen : Screen
         }
 
         brush.Text(1, 2, _answers.Question(_step), Tone.Strong);
-        int row = 4 + _forms[_step].NeededRows;
+        int row = 4 + _forms[_step].Frame.Height;
         foreach ((string text, Tone tone) in _answers.Advice(_step))
             row = brush.Words(1, row, Math.Min(92, brush.Columns - 2), text, tone) + 1;
     }

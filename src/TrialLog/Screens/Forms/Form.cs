@@ -35,12 +35,25 @@ internal sealed class Form : Canvas
     /// <summary>Rows that the form takes.</summary>
     public int NeededRows => _rows.Count * 2;
 
+    /// <summary>
+    /// The height of a form that stands so far down in a view and leaves some rows below: all it needs, or what there is.
+    /// </summary>
+    public Dim HeightIn(View view, int above, int below) =>
+        Dim.Func(_ => Math.Clamp(view.Viewport.Height - above - below, Math.Min(3, NeededRows), Math.Max(3, NeededRows)));
+
+    // On a low terminal the inputs stand close together and move, so that the one with the cursor is in sight.
+    private int Apart => Viewport.Height >= NeededRows - 1 ? 2 : 1;
+
+    private int Top => Math.Clamp(_rows.FindIndex(row => ((View)row.Input).HasFocus) - Viewport.Height / Apart / 2, 0,
+        Math.Max(0, _rows.Count - (Viewport.Height + Apart - 1) / Apart));
+
     /// <summary>Adds an input.</summary>
     public TInput Row<TInput>(string label, TInput input, string hint = "")
         where TInput : View, IInput
     {
         input.X = _inputColumn;
-        input.Y = _rows.Count * 2;
+        int place = _rows.Count;
+        input.Y = Pos.Func(_ => (place - Top) * Apart);
         input.Width = _inputWidth;
         input.Edited += () =>
         {
@@ -48,7 +61,11 @@ internal sealed class Form : Canvas
             Edited?.Invoke();
         };
         input.KeyFirst = KeyInInput;
-        input.HasFocusChanged += (_, _) => SetNeedsDraw();
+        input.HasFocusChanged += (_, _) =>
+        {
+            SetNeedsLayout();
+            SetNeedsDraw();
+        };
         _rows.Add((label, input, hint));
         Add(input);
         return input;
@@ -71,17 +88,19 @@ internal sealed class Form : Canvas
 
     protected override void Paint(Brush brush)
     {
-        for (int index = 0; index < _rows.Count; index++)
+        (int top, int apart) = (Top, Apart);
+        for (int index = top; index < _rows.Count; index++)
         {
             (string label, IInput input, string hint) = _rows[index];
             bool here = ((View)input).HasFocus;
-            int row = index * 2;
+            int row = (index - top) * apart;
             brush.Text(1, row, (here ? "▸ " : "  ") + label, here ? Tone.Strong : Tone.Plain);
             int after = _inputColumn + _inputWidth + 2;
-            if (hint.Length > 0 && brush.Columns - after > 10)
+            string? problem = _demanding ? input.Problem : input.Typo;
+            if (hint.Length > 0 && brush.Columns - after > 10 && (problem is null || apart > 1))
                 brush.Text(after, row, hint, Tone.Dim);
-            if ((_demanding ? input.Problem : input.Typo) is { } problem)
-                brush.Text(_inputColumn, row + 1, "✗ " + problem, Tone.Problem);
+            if (problem is not null)
+                brush.Text(apart > 1 ? _inputColumn : after, row + apart - 1, "✗ " + problem, Tone.Problem);
         }
     }
 
@@ -97,6 +116,8 @@ internal sealed class Form : Canvas
             Focus(at + 1);
         else if (key == Key.CursorUp)
             Focus(at - 1);
+        else if (key == Key.Tab || key == Key.Tab.WithShift)
+            Focus((at + (key == Key.Tab ? 1 : _rows.Count - 1)) % _rows.Count);
         else if (key == Key.Enter)
             Finish();
         else

@@ -26,7 +26,7 @@ internal sealed class FormSheet : Sheet
     {
         (_shell, _title, _about, _form, _done) = (shell, title, about, form, done);
         form.Y = 3;
-        form.Height = form.NeededRows;
+        form.Height = form.HeightIn(this, above: 3, below: 1);
         form.Done += Finish;
         // A field would take these for itself.
         form.KeyFirst = key => key.IsCtrl && Heed(key);
@@ -50,7 +50,7 @@ internal sealed class FormSheet : Sheet
     protected override void Paint(Brush brush)
     {
         Heading(brush, _title);
-        brush.Words(2, 3 + _form.NeededRows, Math.Min(90, brush.Columns - 4), _about(), Tone.Dim);
+        brush.Words(2, 3 + _form.Frame.Height, Math.Min(90, brush.Columns - 4), _about(), Tone.Dim);
     }
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
