@@ -27,7 +27,8 @@ internal static class LeanSample
             bool hidden = week >= 4;
             Unsaid unsaid = new(hidden ? 0 : 0.25, tavi.Body.SeatedReach!.Value.Inches, 0.3);
             outings.Add(water.Paddle(truth, tavi, InventedLog.Solo, new DateOnly(2026, 4, 4).AddDays(7 * week),
-                Mirrored(paddle, cards[week]), unsaid: unsaid) with { Blind = hidden });
+                Mirrored(paddle, cards[week]), unsaid: unsaid) with
+            { Blind = hidden });
         }
 
         return InventedLog.File(

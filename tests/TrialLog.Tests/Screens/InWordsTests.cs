@@ -117,7 +117,9 @@ public sealed class InWordsTests : IDisposable
         {
             Analyse = question => SampleLog.Known.Analyse(question) with
             {
-                Paddle = question.Paddle, Standing = TrialLog.Tuning.Assessments.Standing.Settled, Why = [],
+                Paddle = question.Paddle,
+                Standing = TrialLog.Tuning.Assessments.Standing.Settled,
+                Why = [],
             },
         });
         Assert.DoesNotContain("order sheet", terminal.KeyLine);

@@ -29,7 +29,8 @@ internal sealed class Importing(Session session)
                 "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording " +
                     "nothing is kept but its pieces: no positions.", "",
                 typed => string.IsNullOrWhiteSpace(typed) ? "Type the path of a file." : FileToImport.Problem(FileToImport.Path(typed)),
-                typed => Read(FileToImport.Path(typed))) { Completions = PathCompletion.Of, Recent = recent }));
+                typed => Read(FileToImport.Path(typed)))
+            { Completions = PathCompletion.Of, Recent = recent }));
     }
 
     private void Read(string path)
