@@ -95,7 +95,8 @@ public class ThreeLaptopLaws
                 touched.Add([.. here.Intersect(now.Keys)]);
             }
 
-            // One record joined into two people: whose the third laptop's outings become hangs on who tells it first. All agree all the same.
+            // One record joined into two people: whose the third laptop's outings become hangs on who tells it first. All agree all the
+            // same.
             bool intoTwo = laptops.SelectMany(laptop => RecordSet.Of(laptop).Removed).Where(gone => gone.Value is not null)
                 .GroupBy(gone => gone.Key).Any(gone => gone.Select(one => one.Value).Distinct().Count() > 1);
             int round = 0;
