@@ -97,9 +97,9 @@ public class AssessmentLaws
     {
         if (first is IEnumerable some and not string && second is IEnumerable others)
             Assert.Equal(some.Cast<object>(), others.Cast<object>());
-        else if (first is BestLength best && second is BestLength other)
-            Assert.Equal((best with { Probabilities = [] }, string.Join(' ', best.Probabilities)),
-                (other with { Probabilities = best.Probabilities } with { Probabilities = [] }, string.Join(' ', other.Probabilities)));
+        else if (first is BestLength && second is BestLength)
+            foreach (PropertyInfo fact in typeof(BestLength).GetProperties(BindingFlags.Public | BindingFlags.Instance))
+                Same(fact.GetValue(first), fact.GetValue(second), $"{name}.{fact.Name}");
         else
             Assert.True(Equals(first, second), $"{name}: {first} and {second}");
     }
