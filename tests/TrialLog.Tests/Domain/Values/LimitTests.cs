@@ -1,4 +1,5 @@
 using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Values;
 
