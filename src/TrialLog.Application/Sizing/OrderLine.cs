@@ -72,10 +72,10 @@ public sealed record OrderLine
     {
         get
         {
-            Length best = Best.RoundedTo(Spoken.QuarterInch);
+            Length best = Best.RoundedTo(Length.QuarterInch);
             if (SorenessCeiling is not { } ceiling || best <= ceiling)
                 return best;
-            Length quarter = ceiling.RoundedTo(Spoken.QuarterInch);
+            Length quarter = ceiling.RoundedTo(Length.QuarterInch);
             return quarter > ceiling ? quarter.PlusInches(-0.25) : quarter;
         }
     }
@@ -90,7 +90,7 @@ public sealed record OrderLine
         {
             Length spare = CutTo.PlusInches(LeastSpareInches);
             Length at = LikelyHigh > spare ? LikelyHigh : spare;
-            Length quarter = at.RoundedTo(Spoken.QuarterInch);
+            Length quarter = at.RoundedTo(Length.QuarterInch);
             return quarter < at ? quarter.PlusInches(0.25) : quarter;
         }
     }

@@ -1,4 +1,3 @@
-using TrialLog.Application.Squads;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
