@@ -37,11 +37,6 @@ internal sealed class Importing(Session session)
     private void Read(IReadOnlyList<string> paths)
     {
         string name = paths.Count == 1 ? Path.GetFileName(paths[0]) : Say.Count(paths.Count, "file");
-        session.PutLatest("recent-files", workspace =>
-        {
-            foreach (string path in paths.Reverse())
-                RecentFiles.Remember(workspace, path);
-        });
         var sheet = new ReadingSheet(session.Look, Shell, name, (rows, stop) => ReadAll(paths, rows, stop));
         Shell.Lay(sheet);
         sheet.Begin();
@@ -52,13 +47,20 @@ internal sealed class Importing(Session session)
     {
         List<RecordingInHand> found = [];
         List<string> added = [], notRead = [];
+        List<Action<Workspace>> remember = [];
         foreach (string path in paths)
         {
             string name = Path.GetFileName(path);
             try
             {
                 using FileStream stream = FileToImport.Open(path);
-                if (FileToImport.LooksLikeRecording(stream))
+                bool recorded = FileToImport.LooksLikeRecording(stream);
+                remember.Add(recorded ? workspace => RecentFiles.RememberFolderOf(workspace, path)
+                    : workspace => RecentFiles.Remember(workspace, path));
+                // At once, since a wrong row of a CSV, put right, comes again.
+                Action<Workspace>[] latest = [.. remember.AsEnumerable().Reverse()];
+                session.PutLatest("recent-files", workspace => Array.ForEach(latest, put => put(workspace)));
+                if (recorded)
                     found.AddRange(ImportRecording.ReadAll(session.Workspace, stream, name, evenIfCutOff: true)
                         .Select(outing => new RecordingInHand(session, outing)));
                 else
