@@ -11,12 +11,19 @@ public static class Sharing
     public const int LargestFile = 64 * 1024 * 1024;
 
     /// <summary>Writes a record to a file, whole or not at all.</summary>
-    /// <exception cref="LogbookException">The file cannot be written.</exception>
-    public static void Save(LogbookFile logbook, ShareOptions options, string path)
+    /// <exception cref="LogbookException">The file cannot be written, or the record is larger than is read; what was there is
+    /// untouched.</exception>
+    public static void Save(LogbookFile logbook, ShareOptions options, string path) => Save(logbook, options, path, LargestFile);
+
+    internal static void Save(LogbookFile logbook, ShareOptions options, string path, long largest)
     {
         try
         {
-            OutputFile.Write(path, file => Write(logbook, options, file));
+            OutputFile.Write(path, file =>
+            {
+                using var bounded = new BoundedOutput(file, largest);
+                Write(logbook, options, bounded);
+            });
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

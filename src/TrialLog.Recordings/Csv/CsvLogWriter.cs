@@ -48,14 +48,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         List<CsvColumn> columns = [.. CsvColumns.All.Where(column => filled[(int)column] || (column <= CsvColumn.Notes
             && column is not (CsvColumn.StartTime or CsvColumn.LengthCm or CsvColumn.DistanceKm or CsvColumn.TimeS)))];
         using var text = new StreamWriter(to, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-        using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            NewLine = "\n",
-
-            // A line break of any kind, not only of the kind that ends rows here: other programs end a row at each.
-            ShouldQuote = args => args.Field is { Length: > 0 } field
-                && (field.AsSpan().IndexOfAny("\",\r\n") >= 0 || char.IsWhiteSpace(field[0]) || char.IsWhiteSpace(field[^1])),
-        });
+        using var csv = new CsvWriter(text, CsvQuoting.RowsEndingWith("\n"));
         foreach (CsvColumn column in columns)
             csv.WriteField(column.Name());
         csv.NextRecord();

@@ -8,7 +8,7 @@ namespace TrialLog.Recordings.Csv;
 /// already begins with apostrophes and then such a character gets one more, so nothing is lost either way.
 /// The characters are those of the OWASP page on CSV injection.
 /// </summary>
-internal static partial class FormulaGuard
+public static partial class FormulaGuard
 {
     [GeneratedRegex(@"\A'*[=+\-@\t\r\n＝＋－＠]", RegexOptions.CultureInvariant)]
     private static partial Regex Runs();

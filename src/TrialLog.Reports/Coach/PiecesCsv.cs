@@ -1,12 +1,12 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 using TrialLog.Application.Coaching;
 using TrialLog.Application.Reporting;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
 
@@ -32,7 +32,7 @@ internal static class PiecesCsv
             .DistinctBy(point => point.OutingId).ToDictionary(point => point.OutingId!.Value);
 
         using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\r\n" };
-        using (var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }))
+        using (var csv = new CsvWriter(text, CsvQuoting.RowsEndingWith("\r\n")))
         {
             Row(csv, Header);
             foreach (Outing outing in contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
@@ -64,10 +64,11 @@ internal static class PiecesCsv
         csv.NextRecord();
     }
 
-    // A spreadsheet runs a cell that begins like a formula; an apostrophe before it keeps it text.
+    // The export's guard, and for text after blanks as well, which some spreadsheets pass over.
     private static string Typed(string? text)
     {
         string line = PlainText.Lines(text);
-        return line.TrimStart() is ['=' or '+' or '-' or '@', ..] ? "'" + line : line;
+        string start = line.TrimStart();
+        return FormulaGuard.Guard(start) == start ? line : "'" + line;
     }
 }

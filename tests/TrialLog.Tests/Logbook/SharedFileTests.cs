@@ -372,6 +372,19 @@ public class SharedFileTests
     }
 
     [Fact]
+    public void A_record_too_large_to_be_read_is_not_written_over_what_was_there()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.Open();
+        SampleLog.Begin(log);
+        File.WriteAllText(folder.File("record.json"), "the last one");
+        Assert.Contains("larger than",
+            Assert.Throws<LogbookException>(() => Sharing.Save(log, new ShareOptions(), folder.File("record.json"), 200)).Message);
+        Assert.Equal("the last one", File.ReadAllText(folder.File("record.json")));
+        Assert.Empty(Directory.GetFiles(folder.Path, "*.part"));
+    }
+
+    [Fact]
     public void A_file_without_end_is_given_up()
     {
         using var endless = new Endless();

@@ -146,14 +146,29 @@ public class ReportTextTests
         Assert.DoesNotContain("url(", style);
     }
 
-    [Fact]
-    public void A_spreadsheet_gets_no_formula_from_a_name()
+    [Theory]
+    [InlineData("=1+1")]
+    [InlineData("＝1+1")]
+    [InlineData("＠sum")]
+    [InlineData("  +1")]
+    public void A_spreadsheet_gets_no_formula_from_a_name(string name)
     {
-        using var reader = new StringReader(PaddlerReport.ToCsv(Poisoned("=1+1")));
+        using var reader = new StringReader(PaddlerReport.ToCsv(Poisoned(name)));
         using var csv = new CsvHelper.CsvReader(reader, System.Globalization.CultureInfo.InvariantCulture);
         List<dynamic> rows = [.. csv.GetRecords<dynamic>()];
         Assert.Equal(12, rows.Count);
-        Assert.All(rows, row => Assert.Equal("'=1+1", (string)row.paddle));
+        Assert.All(rows, row => Assert.Equal("'" + name, (string)row.paddle));
+    }
+
+    [Theory]
+    [InlineData("gusty\n=1+1")]
+    [InlineData("gusty\r=1+1")]
+    [InlineData("gusty\r\n=1+1")]
+    public void A_line_break_begins_no_row_of_the_spreadsheet(string text)
+    {
+        string written = PaddlerReport.ToCsv(Poisoned(text));
+        Assert.Contains("\"gusty\n=1+1\"", written);
+        Assert.DoesNotContain(",gusty\n", written);
     }
 
     [Fact]
