@@ -64,7 +64,8 @@ internal sealed record RecordingLengths(IReadOnlyList<Length> All, GivenCard? Gi
         return
         [
             .. text.Split(',', StringSplitOptions.TrimEntries).Select(one =>
-                letters.FirstOrDefault(letter => letter.Letter.Equals(one, StringComparison.OrdinalIgnoreCase)) is { Letter: not null } known
+                letters.FirstOrDefault(letter => letter.Letter.Equals(one, StringComparison.OrdinalIgnoreCase))
+                    is { Letter: not null } known
                     ? known.Length : Length.Parse(one, unit)),
         ];
     }

@@ -1,7 +1,10 @@
 using System.Globalization;
+using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Pieces;
+using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Application.Files;
 
@@ -38,6 +41,39 @@ internal static class RecordingSummary
                 yield return $"{lengths.Shown(facts.Length, unit)}: {string.Join(", ", says)}.";
         }
     }
+
+    /// <summary>All that is shown of a recording, in sentences, for those who do not see the picture of it.</summary>
+    public static IEnumerable<string> InWords(RecordedOuting recording, RecordingLengths lengths, LengthUnit unit)
+    {
+        yield return $"Begun {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}, lasting " +
+            $"{Say.Clock(Math.Floor(recording.Duration.TotalSeconds))}. " +
+            recording.ClockNote;
+        if (!recording.Mended.IsNothing)
+            yield return recording.Mended.ToString();
+        int next = 0;
+        for (int i = 0; i < recording.Proposals.Count; i++)
+        {
+            PieceProposal piece = recording.Proposals[i];
+            string says = $"{i + 1}: from {At(piece.Start)} to {At(piece.End)}, {Say.Distance(piece.Distance)} in " +
+                $"{Say.Time(piece.Time)}, " +
+                $"{Say.Pace(piece.MetresPerSecond)}, error {Numbers($"{piece.SpeedErrorPercent:0.0}")}%, " +
+                    $"{TextForms.Course.Write(piece.Course)}";
+            yield return piece.Kept ? $"{says}, {lengths.Of(next++, unit) ?? "length not known"}."
+                : $"{says}; left out: {piece.LeftOutBecause}.";
+            foreach (string remark in piece.Remarks)
+                yield return remark;
+        }
+
+        if (recording.Presses.Count > 0)
+            yield return $"The lap button was pressed at {string.Join(", ", recording.Presses.Select(At))}.";
+        yield return RecordingWords.WhoseTime;
+        foreach (string line in Lines(recording, lengths, unit))
+            yield return line;
+        foreach (RecordingQuestion question in recording.Questions)
+            yield return question.Says;
+    }
+
+    private static string At(TimeSpan since) => Say.Clock(Math.Floor(since.TotalSeconds));
 
     /// <summary>Whether the current changed its way between the pieces, by more than its error.</summary>
     public static bool TideTurned(IReadOnlyList<double> currents) =>

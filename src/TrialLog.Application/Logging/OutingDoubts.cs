@@ -30,7 +30,8 @@ internal static class OutingDoubts
         if ((before is null || !Same(before, outing))
             && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
             doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
-        if (MixesClocks(outing) && before?.Pieces.Select(piece => piece.TimedBy).SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
+        if (MixesClocks(outing) && before?.Pieces.Select(piece => piece.TimedBy)
+            .SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
             doubts.Add($"Some pieces are timed by the watch, some by hand: {Compare} Is it so?");
         return doubts;
     }
@@ -51,7 +52,8 @@ internal static class OutingDoubts
         [
             .. FarOff(before, put) is { } odd ? [odd] : Array.Empty<string>(),
             .. mixed.Length == 0 ? Array.Empty<string>()
-                : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the watch and " +
+                : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the " +
+                    $"watch and " +
                     $"some by hand: {Compare}"],
         ];
     }

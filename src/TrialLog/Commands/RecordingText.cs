@@ -35,7 +35,7 @@ internal static class RecordingText
             string length = piece.Kept ? lengths.Of(next++, unit) ?? "?" : $"left out: {piece.LeftOutBecause}";
             to.WriteLine($"  {i + 1,2}  {Clock(piece.Start),-8}  {Clock(piece.End),-8}  {piece.Distance.Metres,6:0} m  " +
                 $"{Say.Clock(piece.Time.Seconds),-8}  "
-                + $"{Say.Clock(1000 / piece.MetresPerSecond) + " /km",-9}  {piece.SpeedErrorPercent,4:0.0}%  "
+                + $"{Say.Pace(piece.MetresPerSecond),-9}  {piece.SpeedErrorPercent,4:0.0}%  "
                 + $"{TextForms.Course.Write(piece.Course),-10}  {length}");
             foreach (string remark in piece.Remarks)
                 Wrapped.Write(to, remark, width, "      ", 6);

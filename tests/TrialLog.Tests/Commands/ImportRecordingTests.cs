@@ -180,7 +180,7 @@ public sealed class ImportRecordingTests : IDisposable
         using JsonDocument look = JsonDocument.Parse(_program.Must("import", Fit, "--look", "--lengths", "49,51,51,49", "--json"));
         JsonElement shown = look.RootElement[0].GetProperty("recordings")[0];
         Assert.False(shown.GetProperty("tide_turned").GetBoolean());
-        Assert.Equal(4, shown.GetProperty("currents_m_s").GetArrayLength());
+        Assert.Equal(4, shown.GetProperty("currents_m_per_s").GetArrayLength());
         JsonElement[] lengths = [.. shown.GetProperty("by_length").EnumerateArray()];
         Assert.Equal([49, 51], lengths.Select(of => of.GetProperty("length_in").GetDouble()));
         Assert.All(lengths, of => Assert.InRange(of.GetProperty("heart_rate_at_equal_speed").GetDouble(), 100, 200));
@@ -209,7 +209,7 @@ public sealed class ImportRecordingTests : IDisposable
     public void The_lengths_of_a_blind_card_are_not_told_before_the_pieces_are_saved()
     {
         _program.Clock.Pass(new DateTimeOffset(2026, 5, 9, 8, 0, 0, TimeSpan.Zero) - _program.Clock.GetUtcNow());
-        _program.Must("next", "--blind", Path.Combine(_program.Folder, "partner.txt"));
+        _program.Must("next", "--pieces", "4", "--blind", Path.Combine(_program.Folder, "partner.txt"));
         JsonElement card;
         using (JsonDocument next = JsonDocument.Parse(_program.Must("next", "--json")))
         {

@@ -10,6 +10,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Screens;
 

@@ -16,7 +16,9 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Screens;
 
-/// <summary>Recorded outings at the keyboard beyond one plain file: several, the same as one in the log, led by the watch, damaged.</summary>
+/// <summary>
+/// Recorded outings at the keyboard beyond one plain file: several, the same as one in the log, led by the watch, damaged.
+/// </summary>
 [Collection(nameof(ScreensTests))]
 public sealed class RecordedOutingTests : IDisposable
 {
@@ -55,7 +57,7 @@ public sealed class RecordedOutingTests : IDisposable
         List<RecordedPoint> both = [.. Morning.Recorded, .. Morning.Recorded.Select(p => p with { Time = p.Time + 86400 })];
         using AtTheTerminal terminal = Logbook();
         Open(terminal, Write("both.fit", FitWriter.Activity(both, [], Morning.Offset)), "2 outings to look at");
-        terminal.Type("d").Shows("1 outing to look at").Press(Key.Enter).Shows("2026-05-10 09:00").Press(Key.F9)
+        terminal.Type("x").Shows("1 outing to look at").Press(Key.Enter).Shows("2026-05-10 09:00").Press(Key.F9)
             .Shows("Saved the outing of 2026-05-10");
         Assert.Equal(7, Outings(terminal).Count);
     }
@@ -65,7 +67,7 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook(typed: [333, 328, 331, 334]);
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Shows("The log has an outing of that time").Press(Key.F9).Shows("The log has an outing of that time").Type("v")
+        terminal.Shows("The log has an outing of that time").Press(Key.F9).Shows("The log has an outing of that time").Type("b")
             .Shows("Laid over the outing of 2026-05-09");
         Outing over = Assert.Single(Outings(terminal), outing => outing.Date == new DateOnly(2026, 5, 9));
         Assert.Equal([333, 328, 331, 334], over.Pieces.Select(piece => piece.Time.Seconds));
@@ -81,7 +83,7 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook(typed: [333, 228, 331, 334]);
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Type("v").Shows("Piece 2 of the outing").Shows("3:48");
+        terminal.Type("b").Shows("Piece 2 of the outing").Shows("3:48");
         Assert.All(
             Outings(terminal).Single(outing => outing.Date == new DateOnly(2026, 5, 9)).Pieces, piece => Assert.Null(piece.HeartRate));
     }
@@ -152,8 +154,9 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook();
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Type("k").Shows("stopwatch does not").Shows("Current along the course").Shows("Speed by quarters")
-            .Shows("strokes a minute").Shows("at equal speed").Type("k").Shows("m/s");
+        terminal.Type("v").Shows("one.fit in words").Shows("1.00").Shows("stopwatch does not").Shows("Current along the course")
+            .Shows("Speed by quarters").Shows("strokes a minute").Shows("at equal speed").Press(Key.Esc).Shows("m/s")
+            .Press(Key.F2).Shows("What do you want to do?").Type("split").Press(Key.Enter).Shows("it turns or slows down there").Press(Key.Esc);
         terminal.Type("c").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("2026-05-08 08:30").Press(Key.Enter)
             .Shows("one.fit · 2026-05-08 08:30").Press(Key.F9).Shows("Saved the outing of 2026-05-08");
     }

@@ -15,7 +15,7 @@ namespace TrialLog.Commands.Json;
 internal sealed record RecordingFacts(
     string StartedAt, string Clock, string Read, bool Saved,
         IReadOnlyList<RecordedPieceFacts> Pieces, IReadOnlyList<string> Questions, IReadOnlyList<double> PressesS,
-        IReadOnlyList<double> CurrentsMS, bool TideTurned, IReadOnlyList<RecordedLengthFacts> ByLength)
+        IReadOnlyList<double> CurrentsMPerS, bool TideTurned, IReadOnlyList<RecordedLengthFacts> ByLength)
 {
     public static RecordingFacts Of(RecordedOuting recording, RecordingLengths lengths, LengthUnit unit, bool saved)
     {
@@ -45,7 +45,7 @@ internal sealed record RecordedLengthFacts(
 
 /// <summary>One piece found in a recording.</summary>
 internal sealed record RecordedPieceFacts(
-    int Number, double FromS, double ToS, double DistanceM, double TimeS, double SpeedMS, double SpeedErrorPct, string Course,
+    int Number, double FromS, double ToS, double DistanceM, double TimeS, double SpeedMPerS, double SpeedErrorPct, string Course,
         double? LengthIn, string? Letter, string? LeftOutBecause,
     int? HeartRate, double? StrokeRate, double? MetresPerStroke, double? FadePct,
         IReadOnlyList<double> QuartersPct, string? Step, IReadOnlyList<string> Remarks)

@@ -10,9 +10,10 @@ internal static class ImportExplanation
             "the start, its distance, time and pace, and how far " +
             "off its speed may be (one standard deviation). Times are the watch's: getting going and easing off are left out of " +
                 "every piece " +
-            "alike, which a stopwatch does not. k shows what else the recording knows. Nothing is saved until Ctrl+S.\n\n" +
+            "alike, which a stopwatch does not. v says it in words, with what else the recording knows. Nothing is saved until " +
+                "Ctrl+S.\n\n" +
         "# What counts\n" +
-        "Warm-up, easy paddling and cool-down are left out with the reason; d keeps such a piece, or drops one that counts. m makes one " +
+        "Warm-up, easy paddling and cool-down are left out with the reason; x keeps such a piece, or drops one that counts. m makes one " +
             "piece of this and the next, s makes two of it, at its turn if you leave the time as it stands. " +
         "← and → move its start by a second, [ and ] its end; t types both; a adds a piece that was not found. u takes back what " +
             "you did last. What cannot be is said in a sentence and changes nothing.\n\n" +
@@ -22,7 +23,7 @@ internal static class ImportExplanation
         "l types the lengths; an empty line takes the card's again. Of a blind card letters are shown, and will do, until " +
             "the pieces are saved. e takes one effort for all pieces, or one a piece.\n\n" +
         "# An outing that is in the log already\n" +
-        "v lays the recording over it: its lengths, distances and times stay as typed; heart rate, stroke rate and when it began " +
+        "b lays the recording over it: its lengths, distances and times stay as typed; heart rate, stroke rate and when it began " +
             "come in. " +
             "y saves another outing beside it. c types when it began, where the watch's clock was wrong.\n\n" +
         "# Round trips\n" +

@@ -3,6 +3,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
@@ -66,12 +67,16 @@ internal sealed class Importing(Session session)
                 else
                     added.Add(Csv(stream, name, rows, stop));
             }
-            catch (RequestException failure) when (paths.Count > 1)
+            catch (Exception failure) when (paths.Count > 1 && failure is RequestException or InvalidValueException)
             {
                 notRead.Add(failure.Message.Split('\n', 2)[0].Trim());
             }
 
-            stop.ThrowIfCancellationRequested();
+            // What a CSV before it added stands, so that it is told.
+            if (added.Count == 0)
+                stop.ThrowIfCancellationRequested();
+            else if (stop.IsCancellationRequested)
+                break;
         }
 
         return () =>
@@ -79,12 +84,18 @@ internal sealed class Importing(Session session)
             _inHand.AddRange(found);
             _notRead = notRead;
             if (added.Count > 0)
-                session.LookForChanges();
+                session.Change(_ => { }, Told);
+            else
+                Told();
+        };
+
+        void Told()
+        {
             if (found.Count > 0)
                 Show();
             if (added.Count + notRead.Count > 0 && found.Count < 2)
                 Shell.Say(string.Join(" ", added.Concat(notRead)), notRead.Count > 0 ? Tone.Problem : Tone.Best);
-        };
+        }
     }
 
     private string Csv(FileStream stream, string name, IProgress<int> rows, CancellationToken stop)

@@ -64,7 +64,7 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
                     : question.CanBeConfirmed ? $"{question.Says} y: yes, right as shown" : question.Says;
             if (_sameTime is [var other, ..] && !_beside)
                 return $"The log has an outing of that time, {FindOuting.NameOf(other)} with {Say.Count(other.Pieces.Count, "piece")}. " +
-                    $"v: lay this over it, its times stay · y: this is another one";
+                    $"b: lay this over it, its times stay · y: this is another one";
             return Answers.EffortProblem(kept);
         }
     }

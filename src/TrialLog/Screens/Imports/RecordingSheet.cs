@@ -30,7 +30,6 @@ internal sealed class RecordingSheet : Sheet
     private (string Label, string Hint) _asked;
     private int _top;
     private int _tableRow;
-    private bool _showsMore;
 
     /// <param name="session">What the screens share.</param>
     /// <param name="hand">The recording; it keeps what was corrected when the sheet is lifted.</param>
@@ -54,7 +53,7 @@ internal sealed class RecordingSheet : Sheet
         [
             new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
             new(Key.Esc, "Esc", "leave", Leave),
-            new('d', _hand.Here is { Kept: false } ? "keep" : "drop", DropOrKeep) { Also = [Key.Delete] },
+            new('x', _hand.Here is { Kept: false } ? "keep" : "out", DropOrKeep) { Also = [new Key('d'), Key.Delete] },
             new('m', "merge", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
             new('s', "split", AskSplit),
             new(Key.CursorLeft, "←→", "start", () => Nudge(LegEdge.Start, -1)),
@@ -69,9 +68,9 @@ internal sealed class RecordingSheet : Sheet
             new('y', "yes, right as shown", Confirm),
             new('u', "undo", Undo),
             new('r', "read otherwise", ReadOtherwise),
-            new('v', "lay over the outing in the log", LayOver),
+            new('b', "lay over the outing in the log", LayOver),
             new('c', "when it began", AskStart),
-            new('k', _showsMore ? "the curve again" : "what else it knows", ShowMore),
+            new('v', "in words, and what else it knows", InWords),
         ];
 
     protected override bool OnKeyDown(Key key)
@@ -111,9 +110,7 @@ internal sealed class RecordingSheet : Sheet
             plotRows = 7;
         if (plotRows > brush.Rows - HeadingRows - BottomRows - 3)
             plotRows = 0;
-        if (_showsMore && plotRows > 0)
-            More(brush, plotRows);
-        else if (plotRows > 0)
+        if (plotRows > 0)
             brush.Picture(0, HeadingRows, SpeedPlot.Draw(recording, _hand.At, brush.Columns, plotRows, brush.Strokes));
         int row = HeadingRows + plotRows;
         brush.Text(0, row, RecordingTable.Headings, Tone.Dim);
@@ -150,18 +147,8 @@ internal sealed class RecordingSheet : Sheet
         Changed();
     }
 
-    private void More(Brush brush, int rows)
-    {
-        int row = HeadingRows;
-        foreach (string line in RecordingSummary.Lines(_hand.Recording, _hand.Lengths, _session.Unit).Prepend(RecordingWords.WhoseTime))
-            row = brush.Words(1, row, brush.Columns - 2, line, Tone.Plain, most: HeadingRows + rows - row);
-    }
-
-    private void ShowMore()
-    {
-        _showsMore = !_showsMore;
-        Changed();
-    }
+    private void InWords() => _session.Shell.LayOver(new TextSheet(_session.Look, _session.Shell, $"{_hand.Recording.FileName} in words",
+        string.Join('\n', RecordingSummary.InWords(_hand.Recording, _hand.Lengths, _session.Unit))));
 
     // The card that was open then, and outings of that time, which another day has others of.
     private void LookInLog() => _session.Ask(_hand.InLog, known =>

@@ -34,7 +34,7 @@ internal static class RecordingTable
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)
             + brush.Cell(Clock(proposal.Start), TimeWidth) + brush.Cell(Clock(proposal.End), TimeWidth)
             + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Say.Clock(proposal.Time.Seconds), TimeWidth)
-            + brush.Cell(Say.Clock(1000 / proposal.MetresPerSecond) + " /km", PaceWidth) + rest;
+            + brush.Cell(Say.Pace(proposal.MetresPerSecond), PaceWidth) + rest;
         brush.Text(0, row, line, here ? Tone.Selected : proposal.Kept ? Tone.Plain : Tone.Dim);
     }
 

@@ -26,7 +26,7 @@ internal sealed class RecordingsSheet : Sheet
     private int _rowsEach = 2;
 
     /// <param name="session">What the screens share.</param>
-    /// <param name="outings">The outings that are neither saved nor left out yet; one is taken out of it by <c>d</c>.</param>
+    /// <param name="outings">The outings that are neither saved nor left out yet; one is taken out of it by <c>x</c>.</param>
     /// <param name="notRead">Why files were not read, a sentence each.</param>
     /// <param name="look">Takes one up.</param>
     /// <param name="leave">Leaves them all.</param>
@@ -41,15 +41,16 @@ internal sealed class RecordingsSheet : Sheet
     public override bool Typing => true;
 
     public override (string Title, string Text)? Explanation => ("Several recorded outings",
-        "Each has its speed from start to end and the pieces that were found in it. Enter takes one up, to be looked at and saved; then the " +
-        "others are still here. d leaves one out. Nothing is saved by itself.");
+        "Each has its speed from start to end and the pieces that were found in it. Enter takes one up, to be looked at and saved; " +
+            "then the " +
+        "others are still here. x leaves one out. Nothing is saved by itself.");
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
         new(Key.Enter, "Enter", "look at it", () => _look(_outings[_at])),
         new(Key.CursorDown, "↓", "down", () => Point(_at + 1)) { Also = [Key.Tab] },
         new(Key.CursorUp, "↑", "up", () => Point(_at - 1)) { Also = [Key.Tab.WithShift] },
-        new('d', "leave out", LeaveOut) { Also = [Key.Delete] },
+        new('x', "out", LeaveOut) { Also = [new Key('d'), Key.Delete] },
         new(Key.Esc, "Esc", "leave them all", _leave),
     ];
 

@@ -95,6 +95,7 @@ internal sealed class LogbookRows(Look look, LengthUnit unit,
         return piece.ExcludedBecause is { } reason
             ? (line + "✗ out: " + reason, Tone.Dim)
             : (line + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12)
-                + string.Join(" · ", new[] { Say.TimedBy(piece, outing), piece.Notes }.Where(part => !string.IsNullOrEmpty(part))), Tone.Plain);
+                + string.Join(" · ", new[] { Say.TimedBy(piece, outing), piece.Notes }.Where(part => !string.IsNullOrEmpty(part))),
+                    Tone.Plain);
     }
 }
