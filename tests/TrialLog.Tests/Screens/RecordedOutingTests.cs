@@ -156,7 +156,8 @@ public sealed class RecordedOutingTests : IDisposable
         Open(terminal, Write("one.fit", Fit()));
         terminal.Type("v").Shows("one.fit in words").Shows("1.00").Shows("stopwatch does not").Shows("Current along the course")
             .Shows("Speed by quarters").Shows("strokes a minute").Shows("at equal speed").Press(Key.Esc).Shows("m/s")
-            .Press(Key.F2).Shows("What do you want to do?").Type("split").Press(Key.Enter).Shows("it turns or slows down there").Press(Key.Esc);
+            .Press(Key.F2).Shows("What do you want to do?").Type("split").Press(Key.Enter).Shows("it turns or slows down there")
+                .Press(Key.Esc);
         terminal.Type("c").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("2026-05-08 08:30").Press(Key.Enter)
             .Shows("one.fit · 2026-05-08 08:30").Press(Key.F9).Shows("Saved the outing of 2026-05-08");
     }
