@@ -9,10 +9,10 @@ namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>next --json</c> prints; the units are in the names.</summary>
 internal sealed record NextFacts(
-    string Paddler, string Hull, string Paddle, int Outings, int Pieces,
+    string Paddler, string Hull, string Paddle, string Standing, string ToDo, int Outings, int Pieces,
     double CurrentIn, BestFacts Best, IntervalFacts CurvaturePctPerIn2,
     double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
-    double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo,
+    double WorthwhilePct, double PWorthwhileLeft, IReadOnlyList<string> Why,
         bool DiminishingReturns, bool Flat,
     OutingsToGoFacts? OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad,
         EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
@@ -25,14 +25,14 @@ internal sealed record NextFacts(
     public static NextFacts Of(Analysis analysis, GivenCard card) => Of(analysis, CardFacts.Of(card));
 
     private static NextFacts Of(Analysis analysis, CardFacts card) => new(
-        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, analysis.Outings, analysis.Pieces,
+        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, JsonOutput.Kebab(analysis.Standing),
+        Application.Wording.Verdict.ToDo(analysis), analysis.Outings, analysis.Pieces,
         JsonOutput.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
         JsonOutput.Rounded(analysis.GainFromMovingPercent), JsonOutput.Rounded(analysis.GainFromMovingSeconds),
         JsonOutput.Rounded(analysis.GainLeftPercent), JsonOutput.Rounded(analysis.GainLeftSeconds),
             JsonOutput.Rounded(analysis.GoalSeconds),
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
-        JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis),
-            analysis.DiminishingReturns, analysis.Flat,
+        [.. analysis.Why.Select(JsonOutput.Kebab)], analysis.DiminishingReturns, analysis.Flat,
         // While it hurts nobody counts outings.
         analysis.Standing == Tuning.Assessments.Standing.Sore ? null
             : new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
