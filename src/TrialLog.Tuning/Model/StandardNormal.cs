@@ -9,7 +9,8 @@ internal static class StandardNormal
     private const double FarOut = 8;
 
     private const int PerUnit = 64;
-    private static readonly double[] Places = [.. Enumerable.Range(0, 2 * (int)FarOut * PerUnit + 2).Select(k => k / (double)PerUnit - FarOut)];
+    private static readonly double[] Places = [
+        .. Enumerable.Range(0, 2 * (int)FarOut * PerUnit + 2).Select(k => k / (double)PerUnit - FarOut)];
     private static readonly double[] Tails = [.. Places.Select(static z => 0.5 * SpecialFunctions.Erfc(z / Constants.Sqrt2))],
         Heights = [.. Places.Select(Density)];
 
