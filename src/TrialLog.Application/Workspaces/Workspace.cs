@@ -103,10 +103,6 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         Today = Today,
     };
 
-    /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
-    public bool IsSore(Paddler paddler) =>
-        RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today, logbook.SorenessClearances(paddler.Id)));
-
     /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
     public void Remember(Paddler paddler)
     {
