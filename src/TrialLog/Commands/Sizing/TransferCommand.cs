@@ -76,7 +76,8 @@ internal static class TransferCommand
         IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(workspace, paddler, given, goodIn, goodWith);
         if (parsed.GetValue(frame.Json))
         {
-            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler?.Name, null, new(goodIn.Name, goodWith.Name, JsonOutput.Inches(given)), rows));
+            JsonOutput.Write(
+                frame.Out, TransferFacts.Of(paddler?.Name, null, new(goodIn.Name, goodWith.Name, JsonOutput.Inches(given)), rows));
             return;
         }
 
