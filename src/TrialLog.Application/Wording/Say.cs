@@ -168,6 +168,14 @@ internal static class Say
     /// <summary>Time per kilometre of that distance in that time.</summary>
     public static string Pace(Distance distance, PieceTime time) => Pace(distance.Metres / time.Seconds);
 
+    /// <summary>
+    /// Whose the time of a piece is: <c>by watch, error 0.7%</c>; <c>by hand</c> only beside pieces by the watch, since that is what an
+    /// outing's times are where nothing else is said. Null where nothing needs saying.
+    /// </summary>
+    public static string? TimedBy(Piece piece, Outing outing) => piece.TimedBy == Domain.Values.TimedBy.Watch
+        ? piece.SpeedErrorPercent is { } error ? $"by watch, error {Digits(error, 1)}%" : "by watch"
+        : outing.Pieces.Any(other => other.TimedBy == Domain.Values.TimedBy.Watch) ? "by hand" : null;
+
     /// <summary>A distance to the metre: <c>1.008 km</c>, <c>400 m</c>.</summary>
     public static string Distance(Distance distance) =>
         distance.Metres < 1000 ? Digits(distance.Metres, 0) + " m" : Digits(distance.Metres / 1000, 3) + " km";

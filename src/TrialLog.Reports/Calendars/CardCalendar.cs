@@ -10,6 +10,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;
 using Calendar = Ical.Net.Calendar;

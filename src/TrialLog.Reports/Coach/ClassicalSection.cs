@@ -1,5 +1,6 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;

@@ -2,6 +2,7 @@ using TrialLog.Application.Reporting;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
 

@@ -6,6 +6,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
 using TrialLog.Tuning.Assessments;

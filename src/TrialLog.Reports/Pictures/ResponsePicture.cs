@@ -5,6 +5,7 @@ using OxyPlot.Series;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Reports.Pictures;
