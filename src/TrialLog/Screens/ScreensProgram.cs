@@ -7,6 +7,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Screens.Shell;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens;
 

@@ -34,6 +34,9 @@ internal sealed record LogState
     /// <summary>What an analysis of the choice looks at; null where nothing is chosen.</summary>
     public AnalysisInput? Input { get; init; }
 
+    /// <summary>The paddles that lengths are carried to and ordered for: the chosen paddler's own, and the chosen one.</summary>
+    public IReadOnlyList<Paddle> CarriedTo { get; init; } = [];
+
     /// <summary>The card that was given and not paddled yet.</summary>
     public GivenCard? OpenCard { get; init; }
 
@@ -69,6 +72,11 @@ internal sealed record LogState
             Chosen = chosen,
             Outings = outings,
             Input = workspace.Question(chosen, outings),
+            CarriedTo =
+            [
+                .. OwnGear.Paddles(workspace, chosen.Paddler, outings).Where(paddle => !paddle.Steering)
+                    .UnionBy(chosen.Paddle.Steering ? [] : [chosen.Paddle], paddle => paddle.Id),
+            ],
             OpenCard = Application.Logging.OpenCard.Of(workspace, chosen),
             Draft = drafts.New(chosen.Paddler.Id),
             Changes = drafts.Changes(chosen.Paddler.Id),
