@@ -45,6 +45,7 @@ internal static class CarryLengths
                 TooShort = carried.TooShort,
                 OnToldEffort = carried.OnToldEffort,
                 SorenessCeiling = carried.SorenessLimit,
+                ForNow = carried.SorenessLimit is { } limit && carried.Best.Length <= limit ? carried.Best.Length : null,
                 Pieces = carried.PiecesInHull,
                 SeatHeightOffsetInches = scale.SeatHeightOffsetInches(carried.Hull),
                 Evidence = !any ? CarriedEvidence.StartLength

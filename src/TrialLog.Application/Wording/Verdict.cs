@@ -191,10 +191,7 @@ internal static class Verdict
     private static string Sore(Analysis analysis, Voice voice)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        string logged = analysis.Soreness is { } told
-            ? $"Rest first: {voice.You} logged soreness of {told.Worst} on {Say.DayInWords(told.LastTold)}, and nothing since " +
-                $"says that it is gone."
-            : "Rest first.";
+        string logged = analysis.Soreness is { } told ? RestFirst.Sentence(told, voice) : "Rest first.";
         return analysis.SorenessLimit is { } ceiling && analysis.Paddle.Shortest > ceiling
             ? $"{logged} Even {Say.Length(analysis.Paddle.Shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} " +
                 $"goes, is longer than what did not hurt."

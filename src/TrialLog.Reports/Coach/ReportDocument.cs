@@ -49,7 +49,7 @@ internal static class ReportDocument
                 sore ? null : Settings(analysis, unit),
             sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit),
                 NotesSection.Of(contents, names),
-            new("Method", new Paragraph(Method)),
+            sore ? null : new("Method", new Paragraph(Method)),
         ];
         return new Document(
             $"Paddle length of {PlainText.Line(analysis.Paddler.Name)}",

@@ -97,12 +97,13 @@ public sealed record Analysis : Assessment
     public required ResponseCurve Curve { get; init; }
 }
 
-/// <summary>A card of so many pieces.</summary>
+/// <summary>A card of so many pieces, so long.</summary>
 /// <param name="Pieces">Pieces.</param>
+/// <param name="Distance">Of each.</param>
 /// <param name="Minutes">On the water, with warm-up, easy paddling between pieces and changes of setting.</param>
 /// <param name="ValuePercent">By how much it should lower the expected loss, percent of speed.</param>
-/// <param name="OutingsToGo">Outings to go if they all have so many.</param>
-public sealed record CardOption(int Pieces, int Minutes, double ValuePercent, OutingsToGo OutingsToGo);
+/// <param name="OutingsToGo">Outings to go if they are all like this.</param>
+public sealed record CardOption(int Pieces, Distance Distance, int Minutes, double ValuePercent, OutingsToGo OutingsToGo);
 
 /// <summary>Where a fixed paddle stands.</summary>
 /// <param name="CostPercent">Expected loss of speed at its length over that at the best length, percent; not negative.</param>

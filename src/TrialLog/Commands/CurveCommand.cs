@@ -48,8 +48,11 @@ internal static class CurveCommand
     private static void Write(TextWriter to, Analysis analysis, ClassicalFit? fit, int width, Strokes strokes)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        to.WriteLine(
-            $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
+        string title =
+            $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}";
+        if (RestText.Instead(to, title, RestFirst.Page(analysis), width))
+            return;
+        to.WriteLine(title);
         to.WriteLine();
         Wrapped.Write(to, Verdict.Of(analysis), width);
         to.WriteLine();

@@ -150,6 +150,8 @@ public partial class WordingTests(ITestOutputHelper output)
         foreach (HealthCheck check in Checks())
             yield return (check.Name, Warnings.Of(check, any));
         yield return ("no warnings", Warnings.None);
+        yield return ("rest first", RestFirst.Later);
+        yield return ("rest first", RestFirst.NoOrder);
         foreach (OutingsToGo toGo in new OutingsToGo[] { new(0, 0, 0), new(2, 2, 2), new(2, 1, 4), new(5, 2, 30), new(30, 30, 30) })
             yield return ("outings to go", Say.OutingsToGo(toGo));
         foreach (DecisionKind kind in Enum.GetValues<DecisionKind>())

@@ -24,7 +24,6 @@ public class LawsOfTheHouse
         [("TrialLog.Commands.Coach", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
         [("TrialLog.Commands.Sizing", "TrialLog.Commands")] = "the frame that all commands stand in lies above them",
         [("TrialLog.Commands.Json", "TrialLog.Commands.Sizing")] = "to be moved",
-        [("TrialLog.Application.Workspaces", "TrialLog.Application.Squads")] = "to be moved",
     };
 
     [Fact]

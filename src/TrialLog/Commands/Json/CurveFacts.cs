@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -9,11 +10,12 @@ namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>curve --json</c> prints: speed against length in percent of the speed at the best length.</summary>
 internal sealed record CurveFacts(
-    string Paddler, string Hull, string Paddle, BestFacts Best, double CurrentIn, double WorthwhilePct,
+    string Paddler, string Hull, string Paddle, string Standing, string ToDo, BestFacts Best, double CurrentIn, double WorthwhilePct,
     IReadOnlyList<CurvePointFacts> Points, IReadOnlyList<CurvePieceFacts> Pieces, ClassicalFacts? Classical)
 {
     public static CurveFacts Of(Analysis analysis, ClassicalFit? classical) => new(
-        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, BestFacts.Of(analysis.Best),
+        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, JsonOutput.Kebab(analysis.Standing), Verdict.ToDo(analysis),
+        BestFacts.Of(analysis.Best),
         JsonOutput.Inches(analysis.Current), JsonOutput.Rounded(analysis.WorthwhilePercent),
         [.. analysis.Curve.Points.Select(
             point =>
@@ -49,11 +51,13 @@ internal sealed record CoefficientFacts(string Name, double Estimate, double Sta
 
 /// <summary>One point of <c>progress --json</c>.</summary>
 internal sealed record ProgressFacts(
-    string? Date, int Outings, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct, double PWorthwhileLeft,
+    string? Date, int Outings, string Standing, double BestIn, double LikelyLowIn, double LikelyHighIn, double GainLeftPct,
+        double PWorthwhileLeft,
         bool DiminishingReturns)
 {
     public static ProgressFacts Of(ProgressPoint point) => new(
-        point.Date?.ToString("yyyy-MM-dd"), point.Outings, JsonOutput.Inches(point.Best), JsonOutput.Inches(point.LikelyLow),
+        point.Date?.ToString("yyyy-MM-dd"), point.Outings, JsonOutput.Kebab(point.Then.Standing), JsonOutput.Inches(point.Best),
+            JsonOutput.Inches(point.LikelyLow),
             JsonOutput.Inches(point.LikelyHigh),
         JsonOutput.Rounded(point.GainLeftPercent), JsonOutput.Rounded(point.ProbabilityWorthwhileLeft), point.DiminishingReturns);
 }

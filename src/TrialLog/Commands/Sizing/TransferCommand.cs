@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
@@ -10,6 +11,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -40,9 +42,16 @@ internal static class TransferCommand
         Paddler paddler = workspace.PaddlerNamed(parsed.GetValue(frame.Paddler));
         IReadOnlyList<CarriedRow> rows = CarryLengths.Tuned(workspace, paddler, hull, paddle);
         workspace.Remember(paddler);
+        StandingSoreness? sore = ClearSoreness.Standing(workspace, paddler);
         if (parsed.GetValue(frame.Json))
         {
-            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler.Name, null, rows));
+            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler.Name, RestFirst.Of(sore), null, rows));
+            return;
+        }
+
+        if (RestText.Instead(frame.Out, Quoted.Visible(paddler.Name), RestFirst.Page(sore), frame.ConsoleHost.Width))
+        {
+            TransferText.WriteForNow(frame.Out, rows, paddler.Unit);
             return;
         }
 
@@ -67,7 +76,7 @@ internal static class TransferCommand
         IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(workspace, paddler, origin.Length, goodIn, goodWith);
         if (parsed.GetValue(frame.Json))
         {
-            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler?.Name, origin, rows));
+            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler?.Name, null, origin, rows));
             return;
         }
 

@@ -7,6 +7,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Screens.Base;
 
@@ -36,6 +37,9 @@ internal sealed record LogState
 
     /// <summary>The paddles that lengths are carried to and ordered for: the chosen paddler's own, and the chosen one.</summary>
     public IReadOnlyList<Paddle> CarriedTo { get; init; } = [];
+
+    /// <summary>The chosen paddler's soreness that stands; null where none does.</summary>
+    public StandingSoreness? Sore { get; init; }
 
     /// <summary>The card that was given and not paddled yet.</summary>
     public GivenCard? OpenCard { get; init; }
@@ -77,6 +81,7 @@ internal sealed record LogState
                 .. OwnGear.Paddles(workspace, chosen.Paddler, outings).Where(paddle => !paddle.Steering)
                     .UnionBy(chosen.Paddle.Steering ? [] : [chosen.Paddle], paddle => paddle.Id),
             ],
+            Sore = ClearSoreness.Standing(workspace, chosen.Paddler),
             OpenCard = Application.Logging.OpenCard.Of(workspace, chosen),
             Draft = drafts.New(chosen.Paddler.Id),
             Changes = drafts.Changes(chosen.Paddler.Id),

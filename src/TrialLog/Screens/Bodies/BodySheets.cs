@@ -101,7 +101,8 @@ internal static class BodySheets
             lean.IsEmpty ? null : double.Parse(lean.Text, CultureInfo.InvariantCulture), photo.At == 0, session.Workspace.Today);
 
         string Says(TechniqueAnswer answer) =>
-            $"By this check alone the length would be {Say.Quarter(answer.PointsTo, unit)}: weak evidence, and it counts as such."
+            (session.State.Sore is { } told ? RestFirst.Sentence(told)
+                : $"By this check alone: {answer.InWords(unit)}; weak evidence, and it counts as such.")
             + (answer.Implied.Overhead ? " ! " + TechniqueRule.ShoulderCaution : "");
     }
 

@@ -96,6 +96,12 @@ internal sealed class CurveScreen(Session session) : Screen(session)
             return;
         }
 
+        if (RestFirst.Page(analysis) is { } rest)
+        {
+            brush.Rest(rest);
+            return;
+        }
+
         LengthUnit unit = Session.Unit;
         IReadOnlyList<string> going = WordWrap.Lines(brush.Strokes.Write(
             Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}"),

@@ -5,7 +5,6 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Tracks;
@@ -174,8 +173,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
     }
 
     private string? Decided(Analysis analysis) => Session.Decided is not { } decision ? null
-        : $"{DecisionWords.Sentence(decision, Session.Unit)} "
-            + DecisionWords.After(decision, Decide.OutingsSince(decision, Session.State.Outings), analysis.Ideal.Length, Session.Unit);
+        : DecisionWords.WithAfter(decision, Decide.OutingsSince(decision, Session.State.Outings), analysis, Session.Unit);
 
     private void ShowCard(Analysis analysis)
     {
