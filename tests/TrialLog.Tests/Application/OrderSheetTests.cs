@@ -47,8 +47,8 @@ public class OrderSheetTests
     public void A_paddle_is_ordered_long_in_quarter_inches_and_covers_the_likely_range() =>
         AnyLine.Sample(line =>
         {
-            Assert.Equal(0, line.CutTo.Nanometres % Spoken.QuarterInch.Nanometres);
-            Assert.Equal(0, line.OrderAt.Nanometres % Spoken.QuarterInch.Nanometres);
+            Assert.Equal(0, line.CutTo.Nanometres % Length.QuarterInch.Nanometres);
+            Assert.Equal(0, line.OrderAt.Nanometres % Length.QuarterInch.Nanometres);
             Assert.True(Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
             Assert.True(line.OrderAt.InchesMoreThan(line.CutTo) >= OrderLine.LeastSpareInches);
             Assert.True(line.OrderAt >= line.LikelyHigh);

@@ -7,6 +7,7 @@ using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
 
 namespace TrialLog.Tests.Screens;
 

@@ -70,7 +70,7 @@ internal static class SteeringCommand
             Steering = true,
             Shortest = Plausible.ShortestPaddle,
             Longest = Plausible.LongestPaddle,
-            Step = Spoken.QuarterInch,
+            Step = Length.QuarterInch,
         };
     }
 

@@ -9,6 +9,7 @@ using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Curves;
 

@@ -7,7 +7,6 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
