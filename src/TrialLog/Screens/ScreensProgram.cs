@@ -52,7 +52,8 @@ internal static class ScreensProgram
     public static ShellWindow Window(IApplication app, Workspace workspace, Analyses analyses, Func<string, string?> environment) =>
         new(Begun(workspace, analyses, environment, app.Invoke));
 
-    private static Session Begun(Workspace workspace, Analyses analyses, Func<string, string?> environment, Action<Action> onScreenThread) =>
+    private static Session Begun(Workspace workspace, Analyses analyses,
+        Func<string, string?> environment, Action<Action> onScreenThread) =>
         new(workspace, new Look(StrokesOf.Environment(environment), Palette.Of(environment)),
             new BackgroundAnalyses(analyses, onScreenThread), new LogbookQueue(onScreenThread));
 }
