@@ -94,7 +94,7 @@ internal sealed class Session : IDisposable
     public void Want(FindingKind kind)
     {
         if (State.Input is { } input)
-            Found.Want(input, kind);
+            Found.Want(input, kind, State.CarriedTo);
     }
 
     /// <summary>Looks at another paddler, hull or paddle.</summary>

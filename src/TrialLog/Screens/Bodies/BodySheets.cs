@@ -132,6 +132,9 @@ internal static class BodySheets
             "tip of blade to top of grip");
         Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."),
             "the same for a fixed paddle");
+        Paddler paddler = session.Chosen!.Paddler;
+        ChoiceField whose = form.Row("Whose it is",
+            new ChoiceField(session.Look, [Quoted.Visible(paddler.Name), "the club's", "nobody's"]), "← → to change");
         ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");
         string? asked = null;
         session.Shell.Lay(
@@ -146,6 +149,8 @@ internal static class BodySheets
                 Blade = blade.AsLength(unit),
                 Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
                 Steering = use.At == 1,
+                Owner = whose.At == 0 ? paddler : null,
+                Club = whose.At == 1,
             };
             Change(session, workspace => SetUpPaddle.Add(workspace, named, details, newName: true), $"Added the paddle {named.Trim()}.");
         }));

@@ -97,8 +97,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
                     : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
             foreach (Assessment length in ofPaddle)
             {
-                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece"
-                    : $"tuned, {length.PiecesInHull} pieces";
+                string rests = length.PiecesInHull == 0 ? "by rule" : $"from {Say.Count(length.PiecesInHull, "piece")}";
                 string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely " +
                     $"{Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {rests}";
                 yield return (line + (length.InRange ? "" : "; ✗ out of range"),

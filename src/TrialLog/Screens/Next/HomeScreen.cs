@@ -102,7 +102,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
-        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), MostPictureRows);
+        int most = text.ShowsCard ? Math.Max(MostPictureRows, CardPicture.LargeRowsOf(analysis.Card)) : MostPictureRows;
+        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), most);
         if (picture < Math.Max(fewest, 4))
             (picture, curve) = (Math.Min(fewest, end - top), false);
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
