@@ -65,6 +65,10 @@ public static class RecordingReader
         (Track track, double start, double latitude, double longitude, Mended mended) = TrackMaker.Make(recording);
         (DateTimeOffset startedAt, string note) = LocalClock.Choose(start, recording.Offset, longitude, home);
         var doubts = new List<RecordingQuestion>();
+        if (mended.IsCutOff)
+            doubts.Add(
+                new RecordingQuestion(QuestionKind.CutOff, "The end of the file is missing, so a piece may be too. Take what is whole?",
+                CanBeConfirmed: true));
         if (Sports.IsNoPaddling(recording.Sport))
             doubts.Add(
                 new RecordingQuestion(QuestionKind.Sport, $"The recording says that it is of {recording.Sport}. Was it paddled?",

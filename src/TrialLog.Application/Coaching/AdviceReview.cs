@@ -110,7 +110,8 @@ internal static class AdviceReview
     {
         var before = new Dictionary<(Guid, Guid), Length>();
         var all = new List<NumberedAdvice>();
-        foreach (Advice advice in AdviceHistory.Of(workspace.Logbook.Cards(paddler.Id), workspace.Logbook.Outings(paddler.Id)))
+        foreach (Advice advice in AdviceHistory.Of(
+            workspace.Logbook.Cards(paddler.Id), workspace.Logbook.Outings(paddler.Id), workspace.DayOf))
         {
             GivenCard card = advice.Card;
             Lesson? lesson = advice.Paddled is { } paddled && lessons is not null ? lessons(card).GetValueOrDefault(paddled.Id) : null;

@@ -17,6 +17,26 @@ internal static class FileToImport
             : path;
     }
 
+    /// <summary>
+    /// The paths in a text: one, or several apart by semicolons; a <c>*</c> in a file's name stands for every recording or CSV so named.
+    /// </summary>
+    public static IReadOnlyList<string> Several(string typed)
+    {
+        if (File.Exists(Path(typed)))
+            return [Path(typed)];
+        return [.. typed.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).SelectMany(Named).Distinct()];
+    }
+
+    private static IEnumerable<string> Named(string one)
+    {
+        string path = Path(one), name = System.IO.Path.GetFileName(path);
+        string folder = System.IO.Path.GetDirectoryName(path) is { Length: > 0 } parent ? parent : ".";
+        if (!name.Contains('*', StringComparison.Ordinal) || File.Exists(path) || !Directory.Exists(folder))
+            return [path];
+        string[] found = [.. Directory.EnumerateFiles(folder, name).Where(PathCompletion.IsOfKind).Order(StringComparer.OrdinalIgnoreCase)];
+        return found.Length > 0 ? found : [path];
+    }
+
     /// <summary>Why there is nothing to open at that path, in a sentence; null if there is a file.</summary>
     public static string? Problem(string path) =>
         Directory.Exists(path) ? $"{Quoted.Brief(path, 200)} is a folder; name the files in it."

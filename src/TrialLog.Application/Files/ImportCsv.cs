@@ -45,8 +45,11 @@ internal static class ImportCsv
                 if (additions.RefusedRows == 0)
                     writer.RememberImport(contents.FileHash, fileName);
             });
-            if (OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings]) is { } doubt)
-                additions = additions with { Warnings = [.. additions.Warnings, doubt] };
+            additions = additions with
+            {
+                Warnings = [.. additions.Warnings,
+                    .. OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings])],
+            };
         }
 
         return additions;

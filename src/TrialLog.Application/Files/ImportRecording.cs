@@ -7,30 +7,16 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;
+using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 
 namespace TrialLog.Application.Files;
 
-/// <summary>What a recording cannot tell, as the user answered.</summary>
-internal sealed record RecordingAnswers
-{
-    public required Chosen Chosen { get; init; }
-
-    /// <summary>The length of each piece, in order.</summary>
-    public required IReadOnlyList<Length> Lengths { get; init; }
-
-    public Effort? Effort { get; init; }
-
-    public Soreness? Soreness { get; init; }
-
-    public Beaufort? Wind { get; init; }
-
-    public string? Place { get; init; }
-}
-
 /// <summary>Turns a recording, its pieces found and corrected, into a logged outing.</summary>
 internal static class ImportRecording
 {
+    private const double OneSixth = 1 / 6.0;
+
     /// <summary>Reads a recording of one outing and finds its pieces.</summary>
     /// <exception cref="RequestException">It cannot be read, was imported before, or holds several outings.</exception>
     public static RecordedOuting Read(Workspace workspace, Stream stream, string fileName, bool again = false) =>
@@ -66,15 +52,26 @@ internal static class ImportRecording
             outings.Select((outing, i) => $"  {i + 1}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, " +
             $"{Say.Count(outing.Kept.Count, "piece")}"));
 
-    /// <summary>The card that was open for an outing of that day; null where none was.</summary>
-    public static TrialCard? Card(Workspace workspace, Chosen chosen, DateOnly? day = null) =>
-        OpenCard.Of(workspace, chosen, day ?? workspace.Today)?.Card;
-
-    /// <summary>The recording held against the lengths that were typed, else against the card.</summary>
-    public static RecordedOuting HeldAgainst(RecordedOuting recording, IReadOnlyList<Length>? typed, TrialCard? card) =>
-        typed is not null ? recording.For(new PieceCard(typed.Count))
-        : card is not null ? recording.For(new PieceCard(card.Lengths.Count, card.Distance, card.Rest))
-        : recording;
+    /// <summary>
+    /// The recording held against the lengths that were typed, else against the card, and the lengths of its pieces as far as they are
+    /// known. Where the watch led through the card's own workout, each piece has the length of its step, whatever was left out.
+    /// </summary>
+    /// <param name="recording">The recording.</param>
+    /// <param name="typed">The lengths that were typed; null for none.</param>
+    /// <param name="given">The card that was open on that day; null for none.</param>
+    /// <param name="unit">The unit in which the workout's steps are named.</param>
+    public static (RecordedOuting Recording, RecordingLengths Lengths) HeldAgainst(
+        RecordedOuting recording, IReadOnlyList<Length>? typed, GivenCard? given, LengthUnit unit)
+    {
+        if (typed is not null)
+            return (recording.For(new PieceCard(typed.Count)), new RecordingLengths(typed, given));
+        if (given is not { Card: var card })
+            return (recording, RecordingLengths.Unknown);
+        recording = recording.For(new PieceCard(card.Lengths.Count, card.Distance, card.Rest));
+        return LengthsBySteps(recording, card, unit) is { } steps && !steps.SequenceEqual(card.Lengths)
+            ? (recording.For(new PieceCard(steps.Count, card.Distance, card.Rest)), new RecordingLengths(steps, given))
+            : (recording, new RecordingLengths(card.Lengths, given));
+    }
 
     /// <summary>
     /// The lengths by the steps of the card's own workout that the watch led through, in the order paddled; null where the pieces are not
@@ -117,6 +114,8 @@ internal static class ImportRecording
             recording = recording.For(new PieceCard(answers.Lengths.Count));
         if (recording.Questions is [var question, ..])
             throw new RequestException(question.Says);
+        if (answers.EffortProblem(recording.Kept.Count) is { } problem)
+            throw new RequestException(problem);
         return LogOuting.Save(
             workspace,
             new OutingEntry
@@ -132,7 +131,7 @@ internal static class ImportRecording
                     .. recording.Kept.Select(
                         (piece, i) => new PieceEntry(answers.Chosen.Paddle, answers.Lengths[i], piece.Distance, piece.Time)
                     {
-                        Effort = answers.Effort,
+                        Effort = answers.EffortOf(i),
                         Soreness = answers.Soreness,
                         HeartRate = piece.HeartRate,
                         StrokeRate = piece.StrokeRate,
@@ -153,14 +152,13 @@ internal static class ImportRecording
     /// Lays the recording over an outing typed by hand: its lengths, distances and times stay; heart rate, stroke rate and fade, and when
     /// it began, come in where nothing was typed.
     /// </summary>
-    /// <exception cref="RequestException">The numbers of pieces differ; nothing was changed.</exception>
+    /// <exception cref="RequestException">What belongs to which piece is in doubt; nothing was changed.</exception>
     public static Outing LayOver(Workspace workspace, RecordedOuting recording, Outing outing)
     {
+        recording = HeldAgainst(recording, outing);
+        if (OverProblem(recording, outing) is { } problem)
+            throw new RequestException($"{problem} Nothing was changed.");
         IReadOnlyList<PieceProposal> kept = recording.Kept;
-        if (kept.Count != outing.Pieces.Count)
-            throw new RequestException(
-                $"The outing {FindOuting.NameOf(outing)} has {Say.Count(outing.Pieces.Count, "piece")}, the recording shows " +
-                    $"{kept.Count}: which belongs to which? Nothing was changed.");
         Outing changed = outing with
         {
             Time = outing.Time ?? recording.Time,
@@ -181,6 +179,27 @@ internal static class ImportRecording
             logbook.RememberImport(recording.Hash, SourceName(recording));
         });
         return changed;
+    }
+
+    /// <summary>The recording held against an outing of the log that it is to be laid over.</summary>
+    private static RecordedOuting HeldAgainst(RecordedOuting recording, Outing outing) => recording.For(new PieceCard(
+        outing.Pieces.Count, outing.Pieces.Select(piece => piece.Distance).Distinct().Count() == 1 ? outing.Pieces[0].Distance : null));
+
+    // A stopwatch and the edges that were found differ by some seconds; by a sixth only where they are not of one piece.
+    private static string? OverProblem(RecordedOuting recording, Outing outing)
+    {
+        IReadOnlyList<PieceProposal> kept = recording.Kept;
+        string name = FindOuting.NameOf(outing);
+        if (kept.Count != outing.Pieces.Count)
+            return $"The outing {name} has {Say.Count(outing.Pieces.Count, "piece")}, the recording shows {kept.Count}: which belongs to " +
+                $"which?";
+        if (recording.Questions is [var question, ..])
+            return question.Says;
+        return outing.Pieces.Zip(kept, (piece, found) => (Piece: piece, Lasts: (found.End - found.Start).TotalSeconds))
+            .Where(pair => Math.Abs(pair.Lasts / pair.Piece.Time.Seconds - 1) > OneSixth)
+            .Select(pair => $"Piece {pair.Piece.Order} of the outing {name} took {Say.Time(pair.Piece.Time)}, that of the recording " +
+                $"{Say.Clock(pair.Lasts)}: are they the same?")
+            .FirstOrDefault();
     }
 
     // The name of a file may be that of a place, so it is not kept.

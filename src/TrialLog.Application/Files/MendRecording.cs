@@ -16,7 +16,7 @@ internal sealed record RecordingMends
     /// <summary>Numbers of pieces to leave out.</summary>
     public string? Drop { get; init; }
 
-    /// <summary>Pieces to cut, with the time since the start: <c>3@12:30</c>.</summary>
+    /// <summary>Pieces to cut, with the time since the start: <c>3@12:30</c>, or <c>3@turn</c>.</summary>
     public IReadOnlyList<string> Split { get; init; } = [];
 
     /// <summary>Pieces to make one of: <c>3,4</c>.</summary>
@@ -50,9 +50,9 @@ internal static class MendRecording
         foreach (string text in mends.Split.SelectMany(Listed))
         {
             if (text.Split('@') is not [var number, var time])
-                throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece and a time such as 3@12:30.");
+                throw new InvalidValueException($"“{Quoted.Brief(text)}” is not a piece and a time such as 3@12:30, or 3@turn.");
             int at = Place(recording, number);
-            TimeSpan cut = Since(time);
+            TimeSpan cut = CutAt(recording, at, time);
             corrections.Add((at, r => r.Split(at, cut)));
         }
 
@@ -82,6 +82,13 @@ internal static class MendRecording
     /// <summary>A time since the recording's start.</summary>
     /// <exception cref="InvalidValueException">It is no time.</exception>
     public static TimeSpan Since(string text) => TimeSpan.FromMilliseconds(PieceTime.Parse(text).Milliseconds);
+
+    /// <summary>Where a piece is to be cut: a time since the recording's start, or <c>turn</c> for where it turns.</summary>
+    /// <exception cref="InvalidValueException">It is no time, or the piece does not turn.</exception>
+    public static TimeSpan CutAt(RecordedOuting recording, int piece, string text) =>
+        !text.Trim().Equals("turn", StringComparison.OrdinalIgnoreCase) ? Since(text)
+        : recording.CutOf(piece) ?? throw new InvalidValueException(
+            $"Piece {piece + 1} neither turns nor slows down anywhere; say when it is to be cut.");
 
     private static (TimeSpan Start, TimeSpan End, Length Length) OnePiece(string text, LengthUnit unit)
     {

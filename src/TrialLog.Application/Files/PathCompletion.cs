@@ -11,6 +11,17 @@ internal static class PathCompletion
 
     private static readonly string[] Kinds = [".gpx", ".tcx", ".fit", ".csv", ".gz"];
 
+    /// <summary>Whether a file's name is that of one to import.</summary>
+    public static bool IsOfKind(string name) => Kinds.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>As <see cref="Of"/>, for the last of several paths apart by semicolons, those before it as typed.</summary>
+    public static IReadOnlyList<string> OfLast(string typed)
+    {
+        int last = typed.LastIndexOf(';') + 1;
+        string before = last == 0 ? "" : typed[..last] + " ";
+        return [.. Of(typed[last..]).Select(path => before + path)];
+    }
+
     /// <summary>The paths that begin as typed, folders with their separator, in order; as typed before, so <c>~</c> stays.</summary>
     public static IReadOnlyList<string> Of(string typed)
     {
@@ -27,7 +38,7 @@ internal static class PathCompletion
                 .. new DirectoryInfo(looked).EnumerateFileSystemInfos().Take(MostEntries)
                     .Where(entry => entry.Name.StartsWith(begins, StringComparison.OrdinalIgnoreCase)
                         && (begins.StartsWith('.') || !entry.Name.StartsWith('.')))
-                    .Where(entry => entry is DirectoryInfo || Kinds.Contains(entry.Extension, StringComparer.OrdinalIgnoreCase))
+                    .Where(entry => entry is DirectoryInfo || IsOfKind(entry.Name))
                     .OrderBy(entry => entry.Name, StringComparer.OrdinalIgnoreCase)
                     .Select(entry => folder + entry.Name + (entry is DirectoryInfo ? "/" : "")),
             ];

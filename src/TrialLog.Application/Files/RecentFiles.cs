@@ -2,7 +2,10 @@ using TrialLog.Application.Workspaces;
 
 namespace TrialLog.Application.Files;
 
-/// <summary>The files imported last on this machine, to be named again without typing.</summary>
+/// <summary>
+/// The files imported last on this machine, to be named again without typing. Of a recording only the folder is kept: its name may be that
+/// of a place, and it comes in once.
+/// </summary>
 internal static class RecentFiles
 {
     private const string Name = "recent-files";
@@ -11,7 +14,14 @@ internal static class RecentFiles
 
     /// <summary>Their paths, the latest first; those that are gone are left out.</summary>
     public static IReadOnlyList<string> Of(Workspace workspace) =>
-        [.. (workspace.Logbook.Setting(Name) ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(File.Exists)];
+        [.. (workspace.Logbook.Setting(Name) ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(Path.Exists)];
+
+    /// <summary>Puts the folder of a recording first.</summary>
+    public static void RememberFolderOf(Workspace workspace, string path)
+    {
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
+            Remember(workspace, folder.EndsWith(Path.DirectorySeparatorChar) ? folder : folder + Path.DirectorySeparatorChar);
+    }
 
     /// <summary>Puts a path first.</summary>
     public static void Remember(Workspace workspace, string path)

@@ -30,17 +30,38 @@ internal static class OutingDoubts
         if ((before is null || !Same(before, outing))
             && all.FirstOrDefault(other => other.Id != outing.Id && Same(other, outing)) is { } twin)
             doubts.Add($"All pieces are the same as those of {FindOuting.NameOf(twin)}; is it logged twice?");
-        if (outing.Pieces.Any(piece => piece.TimedBy == TimedBy.Watch) && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch)
-            && before?.Pieces.Select(piece => piece.TimedBy).SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
-            doubts.Add("Some pieces are timed by the watch, some by hand: the watch leaves out the start, a stopwatch does not, so they " +
-                "compare badly. Is it so?");
+        if (MixesClocks(outing) && before?.Pieces.Select(piece => piece.TimedBy)
+            .SequenceEqual(outing.Pieces.Select(piece => piece.TimedBy)) != true)
+            doubts.Add($"Some pieces are timed by the watch, some by hand: {Compare} Is it so?");
         return doubts;
+    }
+
+    private const string Compare = "the watch leaves out the start, a stopwatch does not, so they compare badly.";
+
+    /// <summary>Whether some pieces of an outing are timed by the watch and some are not.</summary>
+    public static bool MixesClocks(Outing outing) => outing.Pieces.Any(piece => piece.TimedBy == TimedBy.Watch)
+        && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch);
+
+    /// <summary>What may be a slip in an import: clocks that mix within an outing, pieces far off the paddler's others.</summary>
+    /// <param name="before">The outings that were in the logbook.</param>
+    /// <param name="put">The outings that are new or have grown.</param>
+    public static IReadOnlyList<string> OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    {
+        Outing[] mixed = [.. put.Where(MixesClocks)];
+        return
+        [
+            .. FarOff(before, put) is { } odd ? [odd] : Array.Empty<string>(),
+            .. mixed.Length == 0 ? Array.Empty<string>()
+                : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the " +
+                    $"watch and " +
+                    $"some by hand: {Compare}"],
+        ];
     }
 
     /// <summary>How many pieces of an import are far off the paddler's others, in a sentence; null if none is.</summary>
     /// <param name="before">The outings that were in the logbook.</param>
     /// <param name="put">The outings that are new or have grown.</param>
-    public static string? OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    private static string? FarOff(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
     {
         HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)],
             known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];

@@ -46,9 +46,8 @@ internal static class WatchWorkout
         .. Enumerable.Range(0, card.Lengths.Count).Select(i => Name(card, i, unit, blind)),
     ]);
 
-    // Letters by the order in which lengths first come, so that A is not always the shorter.
     private static string Name(TrialCard card, int piece, LengthUnit unit, bool blind) => blind
-        ? $"{piece + 1}: {(char)('A' + card.Lengths.Distinct().ToList().IndexOf(card.Lengths[piece]))}"
+        ? $"{piece + 1}: {BlindWords.Letters(card)[piece]}"
         : $"{piece + 1}: {Ascii(Say.Length(card.Lengths[piece], unit))}";
 
     // Watches lack many characters.

@@ -48,7 +48,6 @@ public static class BodyChecks
             return problems;
 
         MustBeBelow(body.SeatedReach, body.Stature, "seated reach", "stature", "measure the reach from the seat, not from the floor");
-        MustBeBelow(body.EyeHeight, body.Stature, "sitting eye height", "stature", "measure the eye height from the seat");
         MustBeBelow(body.SittingShoulderHeight, body.SeatedReach, "sitting shoulder height", "seated reach",
             "measure both from the seat, the reach with the arm raised");
         MustBeBelow(body.SittingShoulderHeight, body.EyeHeight, "sitting shoulder height", "sitting eye height",

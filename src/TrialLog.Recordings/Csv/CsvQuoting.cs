@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsvHelper.Configuration;
+using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
 

@@ -72,6 +72,20 @@ public sealed partial record RecordedOuting
         return Replace(piece, 1, [before, after], Proposals[piece].LeftOutBecause);
     }
 
+    /// <summary>
+    /// Where a piece that is two would be cut: at the longest pause between its legs, else at its turn, else where it was clearly slowest;
+    /// null where nothing tells.
+    /// </summary>
+    public TimeSpan? CutOf(int piece)
+    {
+        List<Stretch> legs = Stretches(piece);
+        int? at = legs.Count > 1
+            ? legs.Zip(legs.Skip(1)).MaxBy(pair => pair.Second.First - pair.First.Last) is var pause
+                ? (pause.First.Last + pause.Second.First) / 2 : null
+            : finder.SeamOf(legs[0]);
+        return at is { } point ? TimeSpan.FromSeconds(Track.Seconds[point]) : null;
+    }
+
     /// <summary>Leaves a piece out; it stays in the list with the reason.</summary>
     public RecordedOuting Drop(int piece, string because = "dropped by hand") =>
         With(piece, Proposals[Checked(piece)] with { LeftOutBecause = because });

@@ -15,6 +15,7 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
     private const int LongestSeam = 90, MostParts = 5;
     private const double SeamShare = 0.7, EndsWhereItBegan = 0.3;
     private const int HalfTurn = 5;
+    private const double ClearlySlower = 0.8;
 
     private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
 
@@ -267,6 +268,20 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         legs[0] = legs[0] with { First = frame.First };
         legs[^1] = legs[^1] with { Last = frame.Last };
         return legs;
+    }
+
+    /// <summary>Where one stretch turns back, else where it was clearly slowest; null where it does neither.</summary>
+    public int? SeamOf(Stretch frame)
+    {
+        if (OutAndBack(frame) is [var there, var back])
+            return (there.Last + back.First) / 2;
+        int margin = Math.Max((int)RecordedOuting.ShortestLeg.TotalSeconds, frame.Seconds / 10);
+        int[] inside = [.. Enumerable.Range(frame.First + margin, Math.Max(0, frame.Seconds - 2 * margin))];
+        if (inside.Length == 0)
+            return null;
+        double Around(int at) => Enumerable.Range(at - HalfTurn, 2 * HalfTurn + 1).Average(i => track.Speed[i]);
+        int slowest = inside.MinBy(Around);
+        return Around(slowest) < ClearlySlower * inside.Average(i => track.Speed[i]) ? slowest : null;
     }
 
     // Where noise hid a leg, but the way ends about where it began.

@@ -19,6 +19,9 @@ public enum QuestionKind
 
     /// <summary>The local time may be wrong.</summary>
     Clock,
+
+    /// <summary>The end of the file is missing.</summary>
+    CutOff,
 }
 
 /// <summary>Something that must be settled before a recording is saved.</summary>

@@ -3,6 +3,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Reports.Coach;
 

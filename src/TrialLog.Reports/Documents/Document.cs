@@ -1,4 +1,5 @@
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
 
 namespace TrialLog.Reports.Documents;

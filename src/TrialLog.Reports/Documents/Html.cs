@@ -5,6 +5,8 @@ using System.Xml.Linq;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
 
 namespace TrialLog.Reports.Documents;

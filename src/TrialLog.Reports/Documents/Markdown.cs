@@ -1,6 +1,8 @@
 using System.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
 
 namespace TrialLog.Reports.Documents;

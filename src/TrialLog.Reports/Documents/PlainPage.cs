@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
 
 namespace TrialLog.Reports.Documents;

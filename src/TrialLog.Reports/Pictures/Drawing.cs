@@ -4,6 +4,7 @@ using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Reports.Pictures;
 

@@ -5,6 +5,7 @@ using TrialLog.Application.Squads;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Calendars;
 using TrialLog.Reports.Coach;
 using TrialLog.Tuning.Assessments;

@@ -1,6 +1,7 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;

@@ -28,6 +28,7 @@ internal static class HistoryText
                 $"{Say.Time(piece.Time),-8}  {Say.Pace(piece),-9}"
                 + (piece.Effort is { } effort ? $"  effort {effort}" : "")
                     + (piece.Soreness is { Halves: > 0 } sore ? $"  soreness {sore}" : "")
+                + (Say.TimedBy(piece, outing) is { } clock ? $"  {clock}" : "")
                 + (piece.Course == Course.RoundTrip ? "" : $"  {TextForms.Course.Write(piece.Course)}")
                 + (piece.ExcludedBecause is { } reason ? $"  left out: {Quoted.Visible(reason)}" : ""));
             if (piece.Notes is { Length: > 0 } pieceNotes)

@@ -10,6 +10,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
+using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Coach;
@@ -70,70 +71,66 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
         Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         LengthUnit unit = chosen.Paddler.Unit;
         if (parsed.GetValue(options.Start) is { } start)
-            recording = recording.StartingAt(DateTime.TryParse(start, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local)
-                ? local
-                : throw new InvalidValueException($"“{Quoted.Brief(start)}” is no time such as 2026-05-09 10:00."));
-        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text
-            ? [.. text.Split(',').Select(one => Length.Parse(one, unit))] : null;
-        TrialCard? card = ImportRecording.Card(workspace, chosen, recording.Date);
-        recording = ImportRecording.HeldAgainst(recording, typed, card);
-        if (typed is null && card is not null && ImportRecording.LengthsBySteps(recording, card, unit) is { } bySteps
-            && !bySteps.SequenceEqual(card.Lengths))
-            recording = ImportRecording.HeldAgainst(recording, typed = bySteps, null);
+            recording = recording.StartingAt(RecordingWords.Start(start));
+        if (parsed.GetValue(options.EvenIfCutOff))
+            recording = recording.Confirm(QuestionKind.CutOff);
+        GivenCard? given = OpenCard.Of(workspace, chosen, recording.Date);
+        IReadOnlyList<Length>? typed = parsed.GetValue(options.Lengths) is { } text ? RecordingLengths.Read(text, given, unit) : null;
+        recording = ImportRecording.HeldAgainst(recording, typed, given, unit).Recording;
         if (parsed.GetValue(options.As) is { } shape)
             recording = recording.As(RecordingWords.Shape(shape));
         (recording, IReadOnlyList<Length>? mended) = MendRecording.By(recording, options.Mends(parsed), unit);
-        if (mended is not null)
-            recording = ImportRecording.HeldAgainst(recording, typed = mended, null);
+        (recording, RecordingLengths lengths) = ImportRecording.HeldAgainst(recording, mended ?? typed, given, unit);
         if (parsed.GetValue(options.AsShown))
         {
             foreach (RecordingQuestion asked in recording.Questions.Where(q => q.CanBeConfirmed))
                 recording = recording.Confirm(asked.Kind);
         }
 
-        return Settled(recording, chosen, typed ?? card?.Lengths);
+        return Settled(recording, chosen, lengths);
     }
 
-    private Outing? Settled(RecordedOuting recording, Chosen chosen, IReadOnlyList<Length>? lengths)
+    private Outing? Settled(RecordedOuting recording, Chosen chosen, RecordingLengths lengths)
     {
         var answers = new RecordingAnswers
         {
             Chosen = chosen,
-            Lengths = lengths ?? [],
-            Effort = parsed.GetValue(options.Effort) is { } hard ? Effort.Parse(hard) : null,
+            Lengths = lengths.All,
+            Efforts = RecordingAnswers.EffortsIn(parsed.GetValue(options.Effort)),
             Soreness = parsed.GetValue(options.Soreness) is { } sore ? Soreness.Parse(sore) : null,
             Wind = TextForms.Wind.ReadIfAny(parsed.GetValue(options.Wind)),
             Place = parsed.GetValue(options.Place),
         };
         if (!quiet)
-            RecordingText.Write(frame.Out, recording, answers.Lengths, chosen.Paddler.Unit, frame.ConsoleHost.Width);
+            RecordingText.Write(frame.Out, recording, lengths, chosen.Paddler.Unit, frame.ConsoleHost.Width);
         if (parsed.GetValue(options.Look))
         {
-            facts.Add(RecordingFacts.Of(recording, answers.Lengths, saved: false));
+            facts.Add(RecordingFacts.Of(recording, lengths, chosen.Paddler.Unit, saved: false));
             return null;
         }
 
         if (parsed.GetValue(options.Over))
             return Done(recording, answers, ImportRecording.LayOver(workspace, recording, TheOneOfThatTime(recording, chosen)));
         if (!parsed.GetValue(options.Beside) && ImportRecording.SameTime(workspace, chosen, recording) is [var other, ..])
-            throw Unsettled(recording, answers,
+            throw Unsettled(recording, lengths, chosen,
                 $"{recording.FileName}: the log has an outing of that time, {FindOuting.NameOf(other)} with {other.Pieces.Count} pieces. "
                 + "Lay the recording over it, so that its times stay and heart rate and the rest come in, with --over; save it as "
                 + "another outing with --beside.");
         if (frame.ConsoleHost.Interactive && !quiet)
         {
-            if (new RecordingQuestions(frame.ConsoleHost, chosen.Paddler.Unit).Ask(recording, answers) is not { } settled)
+            if (new RecordingQuestions(frame.ConsoleHost, chosen.Paddler.Unit, lengths.Given).Ask(recording, answers) is not { } settled)
                 throw new RequestException("Nothing was saved.");
             (recording, answers) = settled;
         }
-        else if (lengths is null)
+        else if (lengths.All.Count == 0)
         {
-            throw Unsettled(recording, answers, $"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} " +
+            throw Unsettled(recording, lengths, chosen,
+                $"{recording.FileName}: no card was open for {chosen.Paddler.Name} in {chosen.Hull.Name} " +
                 $"on {recording.Date:yyyy-MM-dd}, so say the length of each of the {recording.Kept.Count} pieces: --lengths L,L,…");
         }
         else if (recording.Questions is [var question, ..])
         {
-            throw Unsettled(recording, answers, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown"
+            throw Unsettled(recording, lengths, chosen, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown"
                 : question.Says);
         }
 
@@ -142,7 +139,7 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
 
     private Outing Done(RecordedOuting recording, RecordingAnswers answers, Outing outing)
     {
-        facts.Add(RecordingFacts.Of(recording, answers.Lengths, saved: true));
+        facts.Add(RecordingFacts.Of(recording, new RecordingLengths(answers.Lengths), answers.Chosen.Paddler.Unit, saved: true));
         if (!quiet)
         {
             frame.Out.WriteLine("Logged:");
@@ -160,11 +157,11 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
             $"{recording.Time:HH:mm}, to lay {recording.FileName} over.");
 
     // A program gets what was found, so that it can settle what is asked.
-    private RequestException Unsettled(RecordedOuting recording, RecordingAnswers answers, string question)
+    private RequestException Unsettled(RecordedOuting recording, RecordingLengths lengths, Chosen chosen, string question)
     {
         if (quiet)
             JsonOutput.Write<IReadOnlyList<RecordingFacts>>(
-                frame.Out, [.. facts, RecordingFacts.Of(recording, answers.Lengths, saved: false)]);
+                frame.Out, [.. facts, RecordingFacts.Of(recording, lengths, chosen.Paddler.Unit, saved: false)]);
         return new RequestException(question);
     }
 }

@@ -70,8 +70,6 @@ internal static class NextCommand
             if (partner is not null)
                 NewFile.Write(workspace, partner,
                     BlindWords.ForThePartner(card, chosen.Paddler, chosen.Hull.Name, chosen.Paddle.Name, workspace.Today));
-            if (card.Blind && parsed.GetValue(watch) is not null)
-                throw new RequestException("A workout for the watch names its lengths; a blind card goes to your partner alone.");
             week.PutIntoCalendar(parsed, workspace, [(analysis, card.By is null && !card.Blind ? null : card)]);
             if (parsed.GetValue(frame.Json))
                 JsonOutput.Write(frame.Out, NextFacts.Of(analysis, card));
@@ -94,6 +92,6 @@ internal static class NextCommand
             return null;
         LengthUnit unit = chosen.Paddler.Unit;
         int since = Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id));
-        return $"{DecisionWords.Sentence(decision, unit)} {DecisionWords.After(decision, since, analysis.Ideal.Length, unit)}";
+        return DecisionWords.WithAfter(decision, since, analysis, unit);
     }
 }

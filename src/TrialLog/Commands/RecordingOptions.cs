@@ -21,7 +21,7 @@ internal sealed class RecordingOptions
 
     public Option<string[]> Split { get; } = new(
         "--split")
-    { Description = "Recording: make two of a piece, cut at a time since the start.", HelpName = "N@TIME" };
+    { Description = "Recording: make two of a piece, cut at a time since the start or at its turn.", HelpName = "N@TIME|N@turn" };
 
     public Option<string[]> Join { get; } = new(
         "--join")
@@ -54,7 +54,8 @@ internal sealed class RecordingOptions
         "--even-if-cut-off")
     { Description = "Recording: take what is whole of a file whose end is missing." };
 
-    public Option<string?> Effort { get; } = PaddlerCommand.Text("--effort", "Recording: effort of the pieces, CR10.", "0..10");
+    public Option<string?> Effort { get; } = PaddlerCommand.Text(
+        "--effort", "Recording: effort, CR10, of all pieces or of each in order.", "E or E,E,...");
 
     public Option<string?> Soreness { get; } = PaddlerCommand.Text(
         "--soreness", "Recording: soreness of shoulder, elbow or back.", "0..10");

@@ -2,6 +2,7 @@ using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Plots;
@@ -14,10 +15,10 @@ using TrialLog.Screens.Base;
 namespace TrialLog.Commands;
 
 /// <summary>Lets a person correct the pieces found in a recording, and asks what it cannot tell.</summary>
-internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit unit)
+internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit unit, GivenCard? given)
 {
-    private const string Words = "save · drop N · keep N · merge N (with the next) · split N M:SS · move N start|end M:SS · add M:SS " +
-        "M:SS · undo · as out-and-back|one-way|easy-way-back|watch · yes · lengths L,L,… · effort E · soreness S · wind B · quit";
+    private const string Words = "save · drop N · keep N · merge N (with the next) · split N [M:SS] · move N start|end M:SS · add M:SS " +
+        "M:SS · undo · as out-and-back|one-way|easy-way-back|watch · yes · lengths L,L,… · effort E[,E,…] · soreness S · wind B · quit";
 
     /// <summary>The recording and the answers as settled, or null where the user quits.</summary>
     public (RecordedOuting Recording, RecordingAnswers Answers)? Ask(RecordedOuting recording, RecordingAnswers answers)
@@ -50,11 +51,15 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
                         if (recording.Questions.FirstOrDefault(q => q.CanBeConfirmed) is { } answered)
                             recording = recording.Confirm(answered.Kind);
                         continue;
+                    case "save" or "s" when answers.EffortProblem(recording.Kept.Count) is { } problem:
+                        Wrapped.Write(surroundings.Out, problem, surroundings.Width);
+                        continue;
                     case "save" or "s":
                         return (recording, answers);
                     default:
                         (recording, answers) = Corrected(recording, answers, verb, words);
-                        RecordingText.Write(surroundings.Out, recording, answers.Lengths, unit, surroundings.Width);
+                        RecordingText.Write(surroundings.Out, recording, new RecordingLengths(answers.Lengths, given), unit,
+                            surroundings.Width);
                         break;
                 }
             }
@@ -71,22 +76,23 @@ internal sealed class RecordingQuestions(ConsoleHost surroundings, LengthUnit un
             "drop" => (recording.Drop(MendRecording.Place(recording, words[1])), answers),
             "keep" => (recording.Keep(MendRecording.Place(recording, words[1])), answers),
             "merge" => (recording.Merge(MendRecording.Place(recording, words[1])), answers),
-            "split" => (recording.Split(MendRecording.Place(recording, words[1]), At(words[2])), answers),
+            "split" => (recording.Split(MendRecording.Place(recording, words[1]), words.Length > 2 ? At(words[2])
+                : MendRecording.CutAt(recording, MendRecording.Place(recording, words[1]), "turn")), answers),
             "move" => (Moved(recording, MendRecording.Place(recording, words[1]), words[2], At(words[3])), answers),
             "add" => (recording.Add(At(words[1]), At(words[2])), answers),
             "undo" => (recording.Before ?? throw new InvalidValueException("There is nothing to undo."), answers),
             "as" => (recording.As(RecordingWords.Shape(words[1])), answers),
             "lengths" =>
-                WithLengths(recording, answers, [.. string.Join(' ', words[1..]).Split(',').Select(one => Length.Parse(one, unit))]),
-            "effort" => (recording, answers with { Effort = Effort.Parse(words[1]) }),
+                WithLengths(recording, answers, RecordingLengths.Read(string.Join(' ', words[1..]), given, unit)),
+            "effort" => (recording, answers with { Efforts = RecordingAnswers.EffortsIn(string.Join(' ', words[1..])) }),
             "soreness" => (recording, answers with { Soreness = Soreness.Parse(words[1]) }),
             "wind" => (recording, answers with { Wind = TextForms.Wind.Read(words[1]) }),
             _ => throw new InvalidValueException($"“{Quoted.Brief(verb)}” is none of: {Words}"),
         };
 
-    private static (RecordedOuting, RecordingAnswers) WithLengths(
+    private (RecordedOuting, RecordingAnswers) WithLengths(
         RecordedOuting recording, RecordingAnswers answers, IReadOnlyList<Length> typed) =>
-        (ImportRecording.HeldAgainst(recording, typed, null), answers with { Lengths = typed });
+        (ImportRecording.HeldAgainst(recording, typed, given, unit).Recording, answers with { Lengths = typed });
 
     private static RecordedOuting Moved(RecordedOuting recording, int piece, string edge, TimeSpan to) => edge.ToLowerInvariant() switch
     {

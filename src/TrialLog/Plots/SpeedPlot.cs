@@ -5,7 +5,9 @@ using TrialLog.Recordings.Pieces;
 
 namespace TrialLog.Plots;
 
-/// <summary>Speed over ground through a recording, with the pieces found along its time axis.</summary>
+/// <summary>
+/// Speed over ground through a recording, with the pieces found along its time axis, and where the lap button was pressed.
+/// </summary>
 internal static class SpeedPlot
 {
     private const int Gutter = 8;
@@ -25,6 +27,8 @@ internal static class SpeedPlot
         Speeds(sketch, recording.SpeedSeries((sketch.Columns - Gutter - 2) * Sketch.DotsAcross), across, axisRow);
         Times(sketch, recording.Duration, across, axisRow);
         Pieces(sketch, recording.Proposals, here, across, axisRow);
+        foreach (TimeSpan press in recording.Presses)
+            sketch.Text(across.Dot(press.TotalSeconds) / Sketch.DotsAcross, axisRow, "▲", Ink.Label);
         return sketch;
     }
 

@@ -159,6 +159,87 @@ public sealed class ImportRecordingTests : IDisposable
         Assert.Contains("1: ", says);
     }
 
+    [Fact]
+    public void Pieces_by_watch_and_by_hand_are_told_apart_wherever_they_are_listed_and_do_not_mix_unsaid_in_an_import()
+    {
+        _program.Must("import", Fit, "--lengths", "49,51,51,49", "--effort", "6,6.5,7,6");
+        Assert.Equal([6, 6.5, 7, 6], Assert.Single(Outings()).Pieces.Select(p => p.Effort!.Value.Points));
+        Assert.Contains("by watch, error 0.1%", _program.Must("history"));
+        Assert.DoesNotContain("by hand", _program.Must("history"));
+        string file = Path.Combine(_program.Folder, "mixed.csv");
+        File.WriteAllText(file, "date,hull,paddle,length_in,distance_m,time,timed\n2026-05-11,OC1,Reed,49,1000,5:31,watch\n" +
+            "2026-05-11,OC1,Reed,50,1000,5:33,hand\n");
+        Assert.Contains("1 outing, the first 2026-05-11, with some pieces timed by the watch and some by hand",
+            System.Text.RegularExpressions.Regex.Replace(_program.Must("import", file), @"\s+", " "));
+        Assert.Contains("by hand", _program.Must("history"));
+    }
+
+    [Fact]
+    public void Programs_get_what_else_the_recording_knows()
+    {
+        using JsonDocument look = JsonDocument.Parse(_program.Must("import", Fit, "--look", "--lengths", "49,51,51,49", "--json"));
+        JsonElement shown = look.RootElement[0].GetProperty("recordings")[0];
+        Assert.False(shown.GetProperty("tide_turned").GetBoolean());
+        Assert.Equal(4, shown.GetProperty("currents_m_per_s").GetArrayLength());
+        JsonElement[] lengths = [.. shown.GetProperty("by_length").EnumerateArray()];
+        Assert.Equal([49, 51], lengths.Select(of => of.GetProperty("length_in").GetDouble()));
+        Assert.All(lengths, of => Assert.InRange(of.GetProperty("heart_rate_at_equal_speed").GetDouble(), 100, 200));
+        JsonElement piece = shown.GetProperty("pieces").EnumerateArray().First(p => p.GetProperty("left_out_because").ValueKind
+            == JsonValueKind.Null);
+        Assert.Equal(4, piece.GetProperty("quarters_pct").GetArrayLength());
+        Assert.True(piece.GetProperty("metres_per_stroke").GetDouble() > 1);
+    }
+
+    [Theory]
+    [InlineData("tcx", "gpx")]
+    [InlineData("gpx", "fit")]
+    public void The_same_outing_in_another_format_does_not_count_double(string first, string second)
+    {
+        string File(string format) => Bytes($"morning.{format}", format switch
+        {
+            "tcx" => XmlWriting.Tcx(Morning.Recorded, []), "gpx" => XmlWriting.Gpx(Morning.Recorded, "morning"),
+            _ => FitWriter.Activity(Morning.Recorded, [], Morning.Offset),
+        });
+        _program.Must("import", File(first), "--lengths", "49,51,51,49");
+        Assert.Contains("the log has an outing of that time", _program.Run("import", File(second), "--lengths", "49,51,51,49").Error);
+        Assert.Single(Outings());
+    }
+
+    [Fact]
+    public void The_lengths_of_a_blind_card_are_not_told_before_the_pieces_are_saved()
+    {
+        _program.Clock.Pass(new DateTimeOffset(2026, 5, 9, 8, 0, 0, TimeSpan.Zero) - _program.Clock.GetUtcNow());
+        _program.Must("next", "--pieces", "4", "--blind", Path.Combine(_program.Folder, "partner.txt"));
+        JsonElement card;
+        using (JsonDocument next = JsonDocument.Parse(_program.Must("next", "--json")))
+        {
+            card = next.RootElement.GetProperty("card").Clone();
+            Assert.Equal(JsonValueKind.Array, card.GetProperty("letters").ValueKind);
+        }
+
+        string[] letters = [.. card.GetProperty("letters").EnumerateArray().Select(letter => letter.GetString()!)];
+        string workout = Path.Combine(_program.Folder, "card.fit");
+        string strip = _program.Must("next", "--watch", workout);
+        for (int piece = 0; piece < letters.Length; piece++)
+            Assert.Contains($"{piece + 1}: {letters[piece]}", strip);
+        string name = System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(workout));
+        Assert.Contains("1: A", name);
+        Assert.DoesNotContain("Set ", name);
+
+        string shown = _program.Must("import", Fit, "--look");
+        Assert.DoesNotContain(" in\n", shown.Replace("\r", "", StringComparison.Ordinal));
+        using (JsonDocument look = JsonDocument.Parse(_program.Must("import", Fit, "--look", "--json")))
+        {
+            JsonElement[] pieces = [.. look.RootElement[0].GetProperty("recordings")[0].GetProperty("pieces").EnumerateArray()
+                .Where(p => p.GetProperty("left_out_because").ValueKind == JsonValueKind.Null)];
+            Assert.All(pieces, p => Assert.Equal(JsonValueKind.Null, p.GetProperty("length_in").ValueKind));
+            Assert.Equal(letters, pieces.Select(p => p.GetProperty("letter").GetString()!));
+        }
+
+        _program.Must("import", Fit);
+        Assert.Equal(letters.Length, Assert.Single(Outings()).Pieces.Count);
+    }
+
     public void Dispose() => _program.Dispose();
 
     private string[] Numbers(params string[] more)

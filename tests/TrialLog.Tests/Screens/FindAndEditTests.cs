@@ -67,6 +67,21 @@ public sealed class FindAndEditTests : IDisposable
         Assert.Equal(Length.FromInches(8.5), terminal.Workspace.Logbook.Hulls().Single(hull => hull.Name == "OC1").SeatHeight);
     }
 
+    [Fact]
+    public void A_paddle_added_on_the_screen_is_its_paddlers_and_nobody_else_is_shown_lengths_for_it()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("a");
+        foreach (string field in new[] { "Short blade", "17.5", "46", "52" })
+            terminal.Type(field).Press(Key.Enter);
+        terminal.Press(Key.S.WithCtrl);
+        terminal.Shows("Short blade  blade 17½ in").Shows("Reed 44  blade");
+        Assert.Equal("Ilse Maro", terminal.Workspace.Logbook.Paddlers().Single(
+            paddler => paddler.Id == terminal.Workspace.Logbook.Paddles().Single(paddle => paddle.Name == "Short blade").OwnerId).Name);
+        terminal.Type("l").Type("bram").Press(Key.Enter).Shows("Bram Okello").Shows("Reed 44  blade")
+            .ShowsNot("Short blade  blade 17½ in");
+    }
+
     private AtTheTerminal Known()
     {
         string path = Path.Combine(_folder, "logbook.db");

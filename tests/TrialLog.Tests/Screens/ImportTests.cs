@@ -10,6 +10,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Screens;
 
@@ -74,6 +75,11 @@ public sealed class ImportTests : IDisposable
             packed.Write(File.ReadAllBytes(Recording));
         using AtTheTerminal terminal = Opened(gzipped);
         terminal.Press(Key.F9).Shows("Saved the outing of").Type("i").Type(Recording).Press(Key.Enter).WaitFor("was imported before");
+        // Nothing of the file's name is kept, which may be that of a place: only the folder is offered again.
+        terminal.Type("i").Press(Key.CursorUp).ShowsNot("ilse-round-trips").Press(Key.Esc);
+        Assert.DoesNotContain(
+            "ilse-round-trips", string.Concat(Directory.GetFiles(_folder, "logbook.db*")
+                .Select(file => System.Text.Encoding.Latin1.GetString(Shared(file)))));
         Assert.Equal(7, terminal.Workspace.Logbook.Outings(Ilse).Count);
     }
 
@@ -171,6 +177,15 @@ public sealed class ImportTests : IDisposable
         }
 
         terminal.Resize(60, 14).Shows("▸ 2").Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown).Shows("▸ 6");
+    }
+
+    // The logbook is open meanwhile.
+    private static byte[] Shared(string file)
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        return bytes.ToArray();
     }
 
     private static string Here(AtTheTerminal terminal) => terminal.Lines.Single(line => line.StartsWith(" ▸ ", StringComparison.Ordinal));

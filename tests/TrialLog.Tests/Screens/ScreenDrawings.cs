@@ -7,6 +7,7 @@ using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
 
 namespace TrialLog.Tests.Screens;
 
@@ -90,8 +91,7 @@ public sealed class ScreenDrawings : IDisposable
     {
         "settled" =>
             analysis
-            with
-            { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
+            with { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
         "flat" =>
             analysis with
             {

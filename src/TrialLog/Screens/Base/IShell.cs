@@ -35,6 +35,11 @@ internal interface IShell
     /// <summary>Lays a sheet over the screen; it takes the keys until it is lifted.</summary>
     void Lay(Sheet sheet);
 
+    /// <summary>
+    /// As <see cref="Lay"/>, over a sheet that explains itself: it is there again, with what was done on it, once this is lifted.
+    /// </summary>
+    void LayOver(Sheet sheet);
+
     /// <summary>Lifts the sheet.</summary>
     void Lift();
 

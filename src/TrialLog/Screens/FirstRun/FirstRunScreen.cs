@@ -109,8 +109,7 @@ internal sealed class FirstRunScreen : Screen
         }
 
         Action<Workspace> save = _answers.Saving();
-        Session.Change(
-            workspace =>
+        Session.Change(workspace =>
             {
                 save(workspace);
                 workspace.Logbook.DropDraft(DraftName);

@@ -3,57 +3,102 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Recordings.Formats;
-using TrialLog.Recordings.Pieces;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Imports;
 
-/// <summary>Asks for a file, reads it, and brings a recording's pieces up to be looked at.</summary>
+/// <summary>Asks for files, reads them, and brings the pieces of each recorded outing up to be looked at.</summary>
 internal sealed class Importing(Session session)
 {
-    private RecordingInHand? _inHand;
+    private readonly List<RecordingInHand> _inHand = [];
+    private IReadOnlyList<string> _notRead = [];
 
     private IShell Shell => session.Shell;
 
-    /// <summary>Takes up the recording that was not saved yet, or asks for a file.</summary>
+    /// <summary>Takes up the recordings that were not saved yet, or asks for files.</summary>
     public void Begin()
     {
-        if (_inHand is { } unfinished)
-            Look(unfinished);
+        if (_inHand.Count > 0)
+            Show();
         else
             session.Ask(RecentFiles.Of, recent => Shell.Lay(new QuestionSheet(
                 session.Look, Shell, "Import which file?",
-                "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit. Of a recording " +
-                    "nothing is kept but its pieces: no positions.", "",
-                typed => string.IsNullOrWhiteSpace(typed) ? "Type the path of a file." : FileToImport.Problem(FileToImport.Path(typed)),
-                typed => Read(FileToImport.Path(typed)))
-            { Completions = PathCompletion.Of, Recent = recent }));
+                "The path of a recording (GPX, TCX or FIT, also gzipped) or of a CSV, such as ~/Downloads/morning.fit; several apart by " +
+                    "semicolons, or with a star, as in ~/Downloads/*.fit. Of a recording nothing is kept but its pieces: no positions.", "",
+                Problem, typed => Read(FileToImport.Several(typed)))
+            { Completions = PathCompletion.OfLast, Recent = recent }));
     }
 
-    private void Read(string path)
+    private static string? Problem(string typed) => FileToImport.Several(typed) is { Count: > 0 } paths
+        ? paths.Select(FileToImport.Problem).FirstOrDefault(problem => problem is not null) : "Type the path of a file.";
+
+    private void Read(IReadOnlyList<string> paths)
     {
-        string name = Path.GetFileName(path);
-        session.PutLatest("recent-files", workspace => RecentFiles.Remember(workspace, path));
-        var sheet = new ReadingSheet(session.Look, Shell, name, (rows, stop) =>
-        {
-            using FileStream stream = FileToImport.Open(path);
-            return FileToImport.LooksLikeRecording(stream) ? Recording(stream, name, stop) : Csv(stream, name, rows, stop);
-        });
+        string name = paths.Count == 1 ? Path.GetFileName(paths[0]) : Say.Count(paths.Count, "file");
+        var sheet = new ReadingSheet(session.Look, Shell, name, (rows, stop) => ReadAll(paths, rows, stop));
         Shell.Lay(sheet);
         sheet.Begin();
     }
 
-    private Action Recording(FileStream stream, string name, CancellationToken stop)
+    // Of several files one that cannot be read does not keep the others from being looked at.
+    private Action ReadAll(IReadOnlyList<string> paths, IProgress<int> rows, CancellationToken stop)
     {
-        RecordedOuting recording = ImportRecording.Read(session.Workspace, stream, name);
-        stop.ThrowIfCancellationRequested();
-        return () => Look(_inHand = new RecordingInHand(session, recording));
+        List<RecordingInHand> found = [];
+        List<string> added = [], notRead = [];
+        List<Action<Workspace>> remember = [];
+        foreach (string path in paths)
+        {
+            string name = Path.GetFileName(path);
+            try
+            {
+                using FileStream stream = FileToImport.Open(path);
+                bool recorded = FileToImport.LooksLikeRecording(stream);
+                remember.Add(recorded ? workspace => RecentFiles.RememberFolderOf(workspace, path)
+                    : workspace => RecentFiles.Remember(workspace, path));
+                // At once, since a wrong row of a CSV, put right, comes again.
+                Action<Workspace>[] latest = [.. remember.AsEnumerable().Reverse()];
+                session.PutLatest("recent-files", workspace => Array.ForEach(latest, put => put(workspace)));
+                if (recorded)
+                    found.AddRange(ImportRecording.ReadAll(session.Workspace, stream, name, evenIfCutOff: true)
+                        .Select(outing => new RecordingInHand(session, outing)));
+                else
+                    added.Add(Csv(stream, name, rows, stop));
+            }
+            catch (Exception failure) when (paths.Count > 1 && failure is RequestException or InvalidValueException)
+            {
+                notRead.Add(failure.Message.Split('\n', 2)[0].Trim());
+            }
+
+            // What a CSV before it added stands, so that it is told.
+            if (added.Count == 0)
+                stop.ThrowIfCancellationRequested();
+            else if (stop.IsCancellationRequested)
+                break;
+        }
+
+        return () =>
+        {
+            _inHand.AddRange(found);
+            _notRead = notRead;
+            if (added.Count > 0)
+                session.Change(_ => { }, Told);
+            else
+                Told();
+        };
+
+        void Told()
+        {
+            if (found.Count > 0)
+                Show();
+            if (added.Count + notRead.Count > 0 && found.Count < 2)
+                Shell.Say(string.Join(" ", added.Concat(notRead)), notRead.Count > 0 ? Tone.Problem : Tone.Best);
+        }
     }
 
-    private Action Csv(FileStream stream, string name, IProgress<int> rows, CancellationToken stop)
+    private string Csv(FileStream stream, string name, IProgress<int> rows, CancellationToken stop)
     {
         var options = new CsvReadOptions
         {
@@ -63,12 +108,44 @@ internal sealed class Importing(Session session)
             Paddle = session.Chosen?.Paddle.Name,
         };
         CsvAdditions additions = ImportCsv.From(session.Workspace, stream, name, options, rowsRead: rows, stop: stop);
-        return () =>
-        {
-            session.LookForChanges();
-            Shell.Say(string.Join(" ", additions.Warnings.Prepend(additions.Says())), additions.AddsNothing ? Tone.Plain : Tone.Best);
-        };
+        return string.Join(" ", additions.Warnings.Prepend(additions.Says()));
     }
 
-    private void Look(RecordingInHand inHand) => Shell.Lay(new RecordingSheet(session, inHand, () => _inHand = null));
+    private void Show()
+    {
+        if (_inHand is [var only])
+            Look(only);
+        else
+            Shell.Lay(new RecordingsSheet(session, _inHand, _notRead, Look, Leave));
+    }
+
+    private void Look(RecordingInHand inHand) => Shell.Lay(new RecordingSheet(
+        session, inHand,
+        done: () =>
+        {
+            _inHand.Remove(inHand);
+            Next();
+        },
+        leave: () =>
+        {
+            // Of several it stays among those to be looked at.
+            if (_inHand.Count == 1)
+                _inHand.Clear();
+            Next();
+        }));
+
+    private void Next()
+    {
+        if (_inHand.Count > 0)
+            Shell.Lay(new RecordingsSheet(session, _inHand, _notRead, Look, Leave));
+        else
+            Shell.Lift();
+    }
+
+    private void Leave()
+    {
+        _inHand.Clear();
+        Shell.Lift();
+        Shell.Say("Left; nothing more was saved.");
+    }
 }

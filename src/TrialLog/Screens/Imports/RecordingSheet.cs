@@ -1,6 +1,6 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using TrialLog.Application.Logging;
+using TrialLog.Application.Files;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
@@ -25,6 +25,7 @@ internal sealed class RecordingSheet : Sheet
     private readonly Session _session;
     private readonly RecordingInHand _hand;
     private readonly Action _done;
+    private readonly Action _leave;
     private Field? _field;
     private (string Label, string Hint) _asked;
     private int _top;
@@ -32,16 +33,13 @@ internal sealed class RecordingSheet : Sheet
 
     /// <param name="session">What the screens share.</param>
     /// <param name="hand">The recording; it keeps what was corrected when the sheet is lifted.</param>
-    /// <param name="done">The recording was saved, or is to be forgotten.</param>
-    public RecordingSheet(Session session, RecordingInHand hand, Action done)
+    /// <param name="done">The recording was saved; lifts the sheet.</param>
+    /// <param name="leave">It is left without saving; lifts the sheet.</param>
+    public RecordingSheet(Session session, RecordingInHand hand, Action done, Action leave)
         : base(session.Look)
     {
-        (_session, _hand, _done) = (session, hand, done);
-        session.Ask(hand.OpenCard, card =>
-        {
-            hand.TakeCard(card);
-            Changed();
-        });
+        (_session, _hand, _done, _leave) = (session, hand, done, leave);
+        LookInLog();
     }
 
     // Digits and q must not take a half corrected recording away.
@@ -55,8 +53,8 @@ internal sealed class RecordingSheet : Sheet
         [
             new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
             new(Key.Esc, "Esc", "leave", Leave),
-            new('d', _hand.Here is { Kept: false } ? "keep" : "drop", DropOrKeep) { Also = [Key.Delete] },
-            new('m', "merge", () => Correct(recording => recording.Merge(_hand.At))),
+            new('x', _hand.Here is { Kept: false } ? "keep" : "out", DropOrKeep) { Also = [new Key('d'), Key.Delete] },
+            new('m', "merge", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
             new('s', "split", AskSplit),
             new(Key.CursorLeft, "←→", "start", () => Nudge(LegEdge.Start, -1)),
             new('[', "end", () => Nudge(LegEdge.End, -1)) { Label = "[ ]" },
@@ -70,6 +68,9 @@ internal sealed class RecordingSheet : Sheet
             new('y', "yes, right as shown", Confirm),
             new('u', "undo", Undo),
             new('r', "read otherwise", ReadOtherwise),
+            new('b', "lay over the outing in the log", LayOver),
+            new('c', "when it began", AskStart),
+            new('v', "in words, and what else it knows", InWords),
         ];
 
     protected override bool OnKeyDown(Key key)
@@ -117,7 +118,7 @@ internal sealed class RecordingSheet : Sheet
         int room = Math.Max(1, brush.Rows - BottomRows - _tableRow);
         _top = Math.Clamp(_top, Math.Max(0, _hand.At - room + 1), _hand.At);
         for (int piece = _top; piece < Math.Min(recording.Proposals.Count, _top + room); piece++)
-            RecordingTable.Row(brush, _tableRow + piece - _top, _hand, piece, _session.Unit);
+            RecordingTable.Row(brush, _tableRow + piece - _top, _hand, piece);
         Bottom(brush, brush.Rows - BottomRows);
     }
 
@@ -146,7 +147,15 @@ internal sealed class RecordingSheet : Sheet
         Changed();
     }
 
-    private void Correct(Func<RecordedOuting, RecordedOuting> correction) => OnPiece(() => _hand.Recording = correction(_hand.Recording));
+    private void InWords() => _session.Shell.LayOver(new TextSheet(_session.Look, _session.Shell, $"{_hand.Recording.FileName} in words",
+        string.Join('\n', RecordingSummary.InWords(_hand.Recording, _hand.Lengths, _session.Unit))));
+
+    // The card that was open then, and outings of that time, which another day has others of.
+    private void LookInLog() => _session.Ask(_hand.InLog, known =>
+    {
+        _hand.Take(known);
+        Changed();
+    });
 
     private void OnPiece(Action action)
     {
@@ -163,21 +172,27 @@ internal sealed class RecordingSheet : Sheet
         Changed();
     }
 
-    private void Undo() =>
-        OnPiece(() => _hand.Recording = _hand.Recording.Before ?? throw new InvalidValueException("There is nothing to undo."));
+    private void Undo()
+    {
+        _session.Shell.Try(_hand.Undo);
+        LookInLog();
+    }
 
     private void ReadOtherwise() => OnPiece(_hand.ReadOtherwise);
 
     private void DropOrKeep() =>
-        Correct(recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At));
+        OnPiece(() => _hand.Correct(
+            recording => recording.Proposals[_hand.At].Kept ? recording.Drop(_hand.At) : recording.Keep(_hand.At)));
 
     private void Nudge(LegEdge edge, int seconds) => OnPiece(() =>
         _hand.MoveEdge(edge, (edge == LegEdge.Start ? _hand.Here!.Start : _hand.Here!.End) + TimeSpan.FromSeconds(seconds)));
 
     private void AskSplit() => OnPiece(() => Ask(
         "split at", $"Time since the start, between {RecordingTable.Clock(_hand.Here!.Start)} and " +
-            $"{RecordingTable.Clock(_hand.Here.End)}.", "",
-        text => TimesTyped.One(text), text => Correct(recording => recording.Split(_hand.At, TimesTyped.One(text)))));
+            $"{RecordingTable.Clock(_hand.Here.End)}" + (_hand.Recording.CutOf(_hand.At) is null ? "." : "; it turns or slows down there."),
+        _hand.Recording.CutOf(_hand.At) is { } turn ? RecordingTable.Clock(turn) : "",
+        text => TimesTyped.One(text),
+        text => OnPiece(() => _hand.Correct(recording => recording.Split(_hand.At, TimesTyped.One(text))))));
 
     private void AskEdges() => OnPiece(() => Ask(
         "from, to", "Times since the start.", $"{RecordingTable.Clock(_hand.Here!.Start)} {RecordingTable.Clock(_hand.Here.End)}",
@@ -191,17 +206,26 @@ internal sealed class RecordingSheet : Sheet
         "from, to", "Times since the start, such as 5:32 11:04.", "", text => TimesTyped.Two(text), text =>
         {
             (TimeSpan start, TimeSpan end) = TimesTyped.Two(text);
-            _session.Shell.Try(() => _hand.Recording = _hand.Recording.Add(start, end));
+            _session.Shell.Try(() => _hand.Correct(recording => recording.Add(start, end)));
         });
 
     private void AskLengths() => Ask(
         "lengths", $"Of the {Say.Count(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
-        string.Join(", ", _hand.Lengths.Select(length => length.Typed(_session.Unit))),
-        text => RecordingTable.Lengths(text, _session.Unit), text =>
-            _hand.Typed = RecordingTable.Lengths(text, _session.Unit), mayBeEmpty: true);
+        string.Join(", ", _hand.Lengths.All.Select(
+            length => _hand.Lengths.Blind ? _hand.Lengths.Shown(length, _session.Unit) : length.Typed(_session.Unit))),
+        text => _hand.LengthsIn(text), text => _hand.TypeLengths(_hand.LengthsIn(text)), mayBeEmpty: true);
 
-    private void AskEffort() => Ask("effort", "How hard it felt, 0 to 10; may stay empty.", $"{_hand.Effort}",
-        text => Effort.Parse(text), text => _hand.Effort = text.Length == 0 ? null : Effort.Parse(text), mayBeEmpty: true);
+    private void AskEffort() => Ask("effort", "How hard it felt, 0 to 10: one for all, or one a piece such as 6, 6.5, 6, 7.",
+        string.Join(", ", _hand.Efforts), text => RecordingAnswers.EffortsIn(text), text =>
+            _hand.Efforts = RecordingAnswers.EffortsIn(text),
+        mayBeEmpty: true);
+
+    private void AskStart() => Ask("began at", "Local day and time, such as 2026-05-09 10:00.",
+        $"{_hand.Recording.Date:yyyy-MM-dd} {_hand.Recording.Time:HH:mm}", text => RecordingWords.Start(text), text =>
+        {
+            _hand.Correct(recording => recording.StartingAt(RecordingWords.Start(text)));
+            LookInLog();
+        });
 
     private void AskSoreness() => Ask("soreness", "Shoulder, elbow or back: 0 none to 10 worst; may stay empty.", $"{_hand.Soreness}",
         text => Soreness.Parse(text), text => _hand.Soreness = text.Length == 0 ? null : Soreness.Parse(text), mayBeEmpty: true);
@@ -280,17 +304,23 @@ internal sealed class RecordingSheet : Sheet
 
     private void Leave()
     {
-        _done();
-        _session.Shell.Lift();
+        _leave();
         _session.Shell.Say($"Left {_hand.Recording.FileName}; nothing was saved.");
     }
+
+    private void LayOver() => _session.Change(
+        _ => _hand.LayOver(),
+        over =>
+        {
+            _done();
+            _session.Shell.Say($"Laid over the outing of {over.Date:yyyy-MM-dd}; its times stay. u undoes it.", Tone.Best);
+        });
 
     private void Save() => _session.Change(
         _ => _hand.Save(),
         saved =>
         {
             _done();
-            _session.Shell.Lift();
             _session.Shell.Say(
                 $"Saved the outing of {saved.Date:yyyy-MM-dd} with {Say.Count(saved.Pieces.Count, "piece")}. u undoes it.", Tone.Best);
         });

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrialLog.Application.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
@@ -15,36 +16,33 @@ namespace TrialLog.Screens.Imports;
 internal static class RecordingTable
 {
     /// <summary>The widths of the columns.</summary>
-    private const int NumberWidth = 3, TimeWidth = 8, DistanceWidth = 9, PaceWidth = 10, CourseWidth = 12;
+    private const int NumberWidth = 3, TimeWidth = 8, DistanceWidth = 9, PaceWidth = 9, ErrorWidth = 6, CourseWidth = 11;
 
     public static readonly string Headings =
         $"   {"#",-NumberWidth}{"from",-TimeWidth}{"to",-TimeWidth}{"distance",-DistanceWidth}{"time",-TimeWidth}{"pace",-PaceWidth}" +
-            $"{"course",-CourseWidth}length";
+            $"{"error",-ErrorWidth}{"course",-CourseWidth}length";
 
     /// <summary>Writes the line of one piece.</summary>
-    public static void Row(Brush brush, int row, RecordingInHand hand, int piece, LengthUnit unit)
+    public static void Row(Brush brush, int row, RecordingInHand hand, int piece)
     {
         PieceProposal proposal = hand.Recording.Proposals[piece];
         bool here = piece == hand.At;
-        string length = proposal.LeftOutBecause is { } reason ? $"✗ {reason}" : hand.LengthOf(piece) is { } known
-            ? Say.Length(known, unit) : "?";
+        // Of a piece that is left out the reason matters more than how it lay.
+        string rest = proposal.LeftOutBecause is { } reason ? $"✗ {reason}"
+            : brush.Cell(string.Create(CultureInfo.InvariantCulture, $"{proposal.SpeedErrorPercent:0.0}%"), ErrorWidth)
+                + brush.Cell(TextForms.Course.Write(proposal.Course), CourseWidth) + (hand.LengthOf(piece) ?? "?");
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)
             + brush.Cell(Clock(proposal.Start), TimeWidth) + brush.Cell(Clock(proposal.End), TimeWidth)
             + brush.Cell($"{proposal.Distance.Metres:0} m", DistanceWidth) + brush.Cell(Say.Clock(proposal.Time.Seconds), TimeWidth)
-            + brush.Cell(Say.Clock(1000 / proposal.MetresPerSecond) + " /km", PaceWidth)
-            + brush.Cell(TextForms.Course.Write(proposal.Course), CourseWidth) + length;
+            + brush.Cell(Say.Pace(proposal.MetresPerSecond), PaceWidth) + rest;
         brush.Text(0, row, line, here ? Tone.Selected : proposal.Kept ? Tone.Plain : Tone.Dim);
     }
 
     /// <summary>What was answered so far, in a line.</summary>
     public static string Answers(RecordingInHand hand) =>
-        $"effort {Or(hand.Effort)} · soreness {Or(hand.Soreness)} · wind " +
-            $"{Or(hand.Wind)}{(hand.Place is { } place ? $" · {place}" : "")}{(hand.Typed is null ? "" : " · lengths as typed")}";
-
-    /// <summary>Lengths apart by commas; null for none.</summary>
-    /// <exception cref="InvalidValueException">One of them is not a length.</exception>
-    public static IReadOnlyList<Length>? Lengths(string text, LengthUnit unit) =>
-        text.Length == 0 ? null : [.. text.Split(',').Select(one => Length.Parse(one, unit))];
+        $"times by the watch · effort {(hand.Efforts.Count == 0 ? "–" : string.Join(", ", hand.Efforts))} · soreness " +
+            $"{Or(hand.Soreness)} · wind " +
+            $"{Or(hand.Wind)}{(hand.Place is { } place ? $" · {place}" : "")}{(hand.HasTypedLengths ? " · lengths as typed" : "")}";
 
     /// <summary>A time since the start, in whole seconds.</summary>
     public static string Clock(TimeSpan time) =>

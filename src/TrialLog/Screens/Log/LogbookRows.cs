@@ -39,7 +39,7 @@ internal sealed class LogbookRows(Look look, LengthUnit unit,
     {
         var brush = new Brush(listView, look);
         LogbookRow line = rows[item];
-        (string text, Tone tone) = line.Piece is { } piece ? OfPiece(brush, piece) : OfOuting(brush, line.Outing);
+        (string text, Tone tone) = line.Piece is { } piece ? OfPiece(brush, piece, line.Outing) : OfOuting(brush, line.Outing);
         brush.Text(0, row, brush.Cell(text, width), selected && listView.HasFocus ? Tone.Selected : selected ? Tone.Strong : tone);
     }
 
@@ -87,13 +87,15 @@ internal sealed class LogbookRows(Look look, LengthUnit unit,
             + string.Join(" · ", rest), Tone.Plain);
     }
 
-    private (string Text, Tone Tone) OfPiece(Brush brush, Piece piece)
+    private (string Text, Tone Tone) OfPiece(Brush brush, Piece piece, Outing outing)
     {
         string line = "     " + brush.Cell($"{piece.Order}", 4) + brush.Cell(Say.Length(piece.Length, unit), 13)
             + brush.Cell(piece.Distance.ToString(), 10)
             + brush.Cell(piece.Time.ToString(), 10) + brush.Cell(Say.Pace(piece), 11);
         return piece.ExcludedBecause is { } reason
             ? (line + "✗ out: " + reason, Tone.Dim)
-            : (line + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12) + piece.Notes, Tone.Plain);
+            : (line + brush.Cell(piece.Effort is { } effort ? $"effort {effort}" : "", 12)
+                + string.Join(" · ", new[] { Say.TimedBy(piece, outing), piece.Notes }.Where(part => !string.IsNullOrEmpty(part))),
+                    Tone.Plain);
     }
 }

@@ -14,6 +14,9 @@ internal static class CardPicture
     /// <summary>The fewest rows that a card takes: heading, pieces, what each piece is.</summary>
     public static int RowsOf(TrialCard card) => card.Lengths.Count + 3;
 
+    /// <summary>The rows from which its lengths are written large.</summary>
+    public static int LargeRowsOf(TrialCard card) => 4 + card.Lengths.Count * (LargeFigures.Rows + 1);
+
     /// <summary>Draws it on the left.</summary>
     /// <param name="brush">The brush.</param>
     /// <param name="top">Its first row.</param>
@@ -25,7 +28,7 @@ internal static class CardPicture
     /// <param name="blind">Whether letters stand for the lengths, which a partner sets.</param>
     public static void Draw(Brush brush, int top, int rows, string heading, TrialCard card, LengthUnit unit, int width, bool blind)
     {
-        bool large = rows >= 4 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48 && !blind;
+        bool large = rows >= LargeRowsOf(card) && width >= 48 && !blind;
         brush.Text(1, top, heading + (blind ? ", blind: your partner sets the paddle" : ""), Tone.Title);
         if (card.Lengths.Count == 0)
             return;

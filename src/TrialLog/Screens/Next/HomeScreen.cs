@@ -5,7 +5,6 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Tracks;
@@ -93,8 +92,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         List<IReadOnlyList<(string Text, Tone Tone)>> below =
         [
             .. text.FiguresIn(width - LabelColumns, analysis)
-                .Select(
-                figure =>
+                .Select(figure =>
                 (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim),
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
@@ -104,7 +102,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
-        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), MostPictureRows);
+        int most = text.ShowsCard ? Math.Max(MostPictureRows, CardPicture.LargeRowsOf(analysis.Card)) : MostPictureRows;
+        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), most);
         if (picture < Math.Max(fewest, 4))
             (picture, curve) = (Math.Min(fewest, end - top), false);
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
@@ -173,8 +172,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
     }
 
     private string? Decided(Analysis analysis) => Session.Decided is not { } decision ? null
-        : $"{DecisionWords.Sentence(decision, Session.Unit)} "
-            + DecisionWords.After(decision, Decide.OutingsSince(decision, Session.State.Outings), analysis.Ideal.Length, Session.Unit);
+        : DecisionWords.WithAfter(decision, Decide.OutingsSince(decision, Session.State.Outings), analysis, Session.Unit);
 
     private void ShowCard(Analysis analysis)
     {

@@ -120,6 +120,18 @@ internal sealed class ShellWindow : Runnable, IShell
     }
 
     /// <inheritdoc/>
+    public void LayOver(Sheet sheet)
+    {
+        if (_sheet is { Explanation: not null } covered)
+        {
+            (_explained, _sheet) = (covered, null);
+            covered.Visible = false;
+        }
+
+        Lay(sheet);
+    }
+
+    /// <inheritdoc/>
     public void Lift()
     {
         if (_sheet is not { } sheet)
@@ -245,14 +257,7 @@ internal sealed class ShellWindow : Runnable, IShell
         (string title, string text) = _sheet?.Explanation ?? (_up!.Names.Wide, _up.Explanation);
         IReadOnlyList<KeyHint> hints = _sheet is { Explanation: not null } ? _sheet.Keys : _up!.Keys;
         string keys = string.Join('\n', hints.Select(hint => $"  {hint.Label,-8} {hint.What}"));
-        // A sheet that explains itself is still there afterwards, with what was done on it.
-        if (_sheet is { Explanation: not null } explained)
-        {
-            (_explained, _sheet) = (explained, null);
-            explained.Visible = false;
-        }
-
-        Lay(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{HelpWords.KeysEverywhere}"));
+        LayOver(new TextSheet(_session.Look, this, title, $"{text}\n\n# Keys on this screen\n{keys}\n{HelpWords.KeysEverywhere}"));
     }
 
     private void Find()
@@ -266,18 +271,19 @@ internal sealed class ShellWindow : Runnable, IShell
     // Every action by name, with its key; letters narrow the list.
     private void ListActions()
     {
-        if (_sheet is not null)
+        if (_sheet is { Explanation: null })
             return;
         List<KeyHint> actions =
         [
-            .. _up!.Keys.Where(hint => hint.What.Length > 0),
-            .. Welcoming ? [] : _screens.Select(
+            .. (_sheet?.Keys ?? _up!.Keys).Where(hint => hint.What.Length > 0),
+            .. _sheet is not null || Welcoming ? [] : _screens.Select(
                 (screen, index) => new KeyHint(Key.Empty, $"{index + 1}", "go to " + screen.Names.Wide, () => Open((Place)index))),
-            .. _up is ISearched ? [new KeyHint(Key.Empty, "/", "find on this screen", Find)] : Array.Empty<KeyHint>(),
+            .. _sheet is null && _up is ISearched ? [new KeyHint(Key.Empty, "/", "find on this screen", Find)] : Array.Empty<KeyHint>(),
             new(Key.F1, "F1", "help on this screen", Explain),
             new(Key.Empty, TypingNow ? "Ctrl+Q" : "q", "quit", Quit),
         ];
-        Lay(new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0,
+        LayOver(
+            new ChoiceSheet(_session.Look, this, "What do you want to do?", [.. actions.Select(hint => $"{hint.What,-34} {hint.Label}")], 0,
             index => actions[index].Do()));
     }
 

@@ -53,6 +53,24 @@ public class BodyChecksTests
         Assert.Contains("sitting shoulder height of 31 in is not below the seated reach of 30.5 in",
             Assert.Single(BodyChecks.Problems(new() { SeatedReach = Length.Parse("30.5"), SittingShoulderHeight = Length.Parse("31") })));
 
+    // Each part of the body lies below another, however it was measured; where both are the same, one of them was measured wrongly.
+    [Theory]
+    [InlineData(BodyMeasure.SeatedReach, "66", BodyMeasure.Stature, "66", "from the seat, not from the floor")]
+    [InlineData(BodyMeasure.SittingShoulderHeight, "32", BodyMeasure.SeatedReach, "32", "with the arm raised")]
+    [InlineData(BodyMeasure.SittingShoulderHeight, "30", BodyMeasure.EyeHeight, "30", "sitting upright")]
+    [InlineData(BodyMeasure.SeatedReach, "54", BodyMeasure.OverheadReach, "54", "middle of the palm")]
+    [InlineData(BodyMeasure.OverheadReach, "66", BodyMeasure.Stature, "66", "from the seat, not from the floor")]
+    [InlineData(BodyMeasure.PalmLength, "6", BodyMeasure.HandLength, "6", "root of the middle finger")]
+    [InlineData(BodyMeasure.EyeHeight, "36", BodyMeasure.SeatedReach, "36", "with the arm raised")]
+    public void A_part_that_is_no_shorter_than_what_it_is_part_of_is_refused_with_how_to_measure(
+        BodyMeasure part, string partText, BodyMeasure whole, string wholeText, string advice)
+    {
+        string problem = Assert.Single(BodyChecks.Problems(With(part, partText).With(whole, Length.Parse(wholeText))));
+        Assert.Contains($"of {partText} in is not below the ", problem);
+        Assert.EndsWith(advice + (advice.StartsWith("root", StringComparison.Ordinal) ? ", the hand to its tip." : "."), problem);
+        Assert.Empty(BodyChecks.Problems(With(part, partText).With(whole, Length.Parse(wholeText).PlusInches(0.1))));
+    }
+
     [Fact]
     public void A_paddle_far_from_the_body_is_asked_about() =>
         Assert.Contains("6 in longer", Assert.Single(BodyChecks.Questions(With(BodyMeasure.SeatedReach, "50"), Length.Parse("56"))));

@@ -1,0 +1,181 @@
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
+
+namespace TrialLog.Tests.Domain.Values;
+
+/// <summary>Each value takes its own limits and nothing beyond them, whether it comes as a number or as text.</summary>
+public class LimitTests
+{
+    [Theory]
+    [InlineData(25, true)]
+    [InlineData(250, true)]
+    [InlineData(24, false)]
+    [InlineData(251, false)]
+    public void A_heart_rate_lies_between_25_and_250(int beats, bool taken)
+    {
+        Takes(taken, () => HeartRate.FromBeatsPerMinute(beats), "heart rate", "25 and 250");
+        Assert.Equal(taken, HeartRate.TryParse($"{beats} bpm", out HeartRate rate, out string? problem));
+        Assert.Equal(taken ? beats : 25, rate.BeatsPerMinute);
+        Refuses(taken, problem, $"“{beats} bpm”");
+    }
+
+    [Fact]
+    public void What_is_no_heart_rate_is_refused_with_what_was_typed()
+    {
+        Assert.False(HeartRate.TryParse("quick", out HeartRate rate, out string? problem));
+        Assert.Equal(default, rate);
+        Refuses(false, problem, "“quick”");
+        Assert.True(HeartRate.TryParse("142/min", out rate, out _));
+        Assert.Equal(142, rate.BeatsPerMinute);
+    }
+
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(150, true)]
+    [InlineData(4.9, false)]
+    [InlineData(150.1, false)]
+    [InlineData(double.NaN, false)]
+    public void A_stroke_rate_lies_between_5_and_150(double strokes, bool taken)
+    {
+        Takes(taken, () => StrokeRate.FromStrokesPerMinute(strokes), "stroke rate", "5 and 150");
+        Assert.Equal(taken, StrokeRate.TryParse($"{strokes} spm", out StrokeRate rate, out string? problem));
+        Assert.Equal(taken ? strokes : 5, rate.StrokesPerMinute);
+        Refuses(taken, problem, $"“{strokes} spm”");
+    }
+
+    [Theory]
+    [InlineData("58.5", "58.5")]
+    [InlineData("58/min", "58")]
+    [InlineData("58.04", "58")]
+    public void A_stroke_rate_is_shown_with_a_tenth_where_it_has_one(string text, string shown)
+    {
+        Assert.True(StrokeRate.TryParse(text, out StrokeRate rate, out _));
+        Assert.Equal(shown, rate.ToString());
+    }
+
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(1_000_000, true)]
+    [InlineData(0.999999, false)]
+    [InlineData(1_000_000.000001, false)]
+    [InlineData(-500, false)]
+    [InlineData(1e9, false)]
+    [InlineData(1e300, false)]
+    [InlineData(double.NaN, false)]
+    [InlineData(double.PositiveInfinity, false)]
+    public void A_distance_lies_between_a_metre_and_a_thousand_kilometres(double metres, bool taken)
+    {
+        Distance? read = Takes(taken, () => Distance.FromMetres(metres), "distance", "1 m and 1,000 km");
+        if (taken)
+            Assert.Equal(metres, read!.Value.Metres);
+    }
+
+    [Theory]
+    [InlineData(999_999, false)]
+    [InlineData(1_000_000, true)]
+    [InlineData(1_000_000_000_000, true)]
+    [InlineData(1_000_000_000_001, false)]
+    public void To_the_micrometre(long micrometres, bool taken) =>
+        Takes(taken, () => Distance.FromMicrometres(micrometres), "distance", "1 m and 1,000 km");
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(10_000, true)]
+    [InlineData(-0.000001, false)]
+    [InlineData(10_000.000001, false)]
+    [InlineData(1e6, false)]
+    [InlineData(1e300, false)]
+    [InlineData(double.NaN, false)]
+    public void A_length_lies_between_nothing_and_ten_metres(double millimetres, bool taken)
+    {
+        Length? read = Takes(taken, () => Length.FromMillimetres(millimetres), "length", "0 and 10 m");
+        if (taken)
+            Assert.Equal(millimetres, read!.Value.Centimetres * 10, 6);
+    }
+
+    [Fact]
+    public void A_length_is_not_rounded_to_steps_of_nothing() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Length.FromInches(49).RoundedTo(default));
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(10, true)]
+    [InlineData(10.5, false)]
+    [InlineData(-0.5, false)]
+    [InlineData(6.25, false)]
+    [InlineData(double.NaN, false)]
+    public void Effort_and_soreness_go_from_0_to_10_in_halves(double points, bool taken)
+    {
+        Takes(taken, () => Effort.FromPoints(points), "Effort", "0 to 10");
+        Takes(taken, () => Soreness.FromPoints(points), "Soreness", "0 to 10");
+        Assert.Equal(taken, Effort.TryParse($"{points}", out _, out string? problem));
+        Refuses(taken, problem, $"“{points}”");
+        Assert.Equal(taken, Soreness.TryParse($"{points}", out _, out problem));
+        Refuses(taken, problem, $"“{points}”");
+    }
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(12, true)]
+    [InlineData(13, false)]
+    [InlineData(-1, false)]
+    public void Wind_goes_from_0_to_12(int number, bool taken)
+    {
+        Takes(taken, () => Beaufort.FromNumber(number), "Beaufort", "0 to 12");
+        Assert.Equal(taken, Beaufort.TryParse($"{number}", out _, out string? problem));
+        Refuses(taken, problem, $"“{number}”");
+    }
+
+    [Fact]
+    public void Values_are_in_order_and_equal_ones_are_neither_more_nor_less()
+    {
+        Length[] lengths = [Length.FromInches(49), Length.FromInches(49.5), Length.FromInches(50)];
+        Distance[] distances = [Distance.FromMetres(250), Distance.FromMetres(500), Distance.FromMetres(1000)];
+        Effort[] efforts = [Effort.FromPoints(5.5), Effort.FromPoints(6), Effort.FromPoints(6.5)];
+        for (int a = 0; a < 3; a++)
+        {
+            for (int b = 0; b < 3; b++)
+            {
+                string right = Signs(a < b, a > b, a <= b, a >= b);
+                (Length a, Length b) l = (lengths[a], lengths[b]);
+                Assert.Equal(right, Signs(l.a < l.b, l.a > l.b, l.a <= l.b, l.a >= l.b));
+                (Distance a, Distance b) d = (distances[a], distances[b]);
+                Assert.Equal(right, Signs(d.a < d.b, d.a > d.b, d.a <= d.b, d.a >= d.b));
+                (Effort a, Effort b) e = (efforts[a], efforts[b]);
+                Assert.Equal(right, Signs(e.a < e.b, e.a > e.b, e.a <= e.b, e.a >= e.b));
+                Assert.All(
+                    (int[])[l.a.CompareTo(l.b), d.a.CompareTo(d.b), e.a.CompareTo(e.b)],
+                    order => Assert.Equal(a.CompareTo(b), Math.Sign(order)));
+            }
+        }
+
+        static string Signs(params bool[] hold) => string.Join(' ', hold);
+    }
+
+    [Theory]
+    [InlineData("forty", 5, "forty")]
+    [InlineData("forty-nine", 5, "forty…")]
+    [InlineData("four\U0001F6F6s", 5, "four…")]
+    [InlineData("fou\U0001F6F6s", 5, "fou\U0001F6F6…")]
+    [InlineData(null, 5, "")]
+    public void What_is_quoted_is_cut_where_no_character_is_halved(string? text, int most, string quoted) =>
+        Assert.Equal(quoted, Quoted.Brief(text, most));
+
+    private static T? Takes<T>(bool taken, Func<T> make, params string[] says)
+        where T : struct
+    {
+        if (taken)
+            return make();
+        InvalidValueException refusal = Assert.Throws<InvalidValueException>(() => { make(); });
+        Assert.All(says, word => Assert.Contains(word, refusal.Message));
+        return null;
+    }
+
+    private static void Refuses(bool taken, string? problem, string typed)
+    {
+        if (taken)
+            Assert.Null(problem);
+        else
+            Assert.Contains(typed, problem);
+    }
+}
