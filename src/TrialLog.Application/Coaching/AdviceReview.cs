@@ -8,7 +8,6 @@ using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Coaching;
 

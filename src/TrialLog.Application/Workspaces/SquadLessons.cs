@@ -1,3 +1,4 @@
+using TrialLog.Application.Coaching;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;

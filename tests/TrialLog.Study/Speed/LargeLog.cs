@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 
 namespace TrialLog.Study.Speed;

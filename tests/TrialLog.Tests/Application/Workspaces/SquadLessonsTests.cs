@@ -1,9 +1,11 @@
 using Dapper;
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
+using TrialLog.Reports.Documents;
 using TrialLog.Tests.Commands;
 using TrialLog.Tests.Logbook;
 using TrialLog.Tuning.Model;
