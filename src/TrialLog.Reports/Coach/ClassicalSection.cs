@@ -31,8 +31,7 @@ internal static class ClassicalSection
                 new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; " +
                 $"{Say.Count(fit.Pieces, "piece")} in {Say.Count(fit.Outings, "outing")}",
                 [new("Effect"), new("Estimate", true), new("Standard error", true)],
-                [.. fit.Coefficients.Select(
-                    effect =>
+                [.. fit.Coefficients.Select(effect =>
                     (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
         }
 

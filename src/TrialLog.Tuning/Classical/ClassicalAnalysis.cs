@@ -40,8 +40,7 @@ public static class ClassicalAnalysis
             -linear, 2 * bend, fit.Covariance[1, 1], 4 * fit.Covariance[2, 2], -2 * fit.Covariance[1, 2],
             StudentT.InvCDF(0, 1, degrees, 0.5 + Level / 2), Level);
         FiellerInterval interval = fromCentre
-            with
-        { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
+            with { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
         double? vertex = bend < 0 && double.IsFinite(linear / bend) ? design.CentreInches - linear / (2 * bend) : null;
         return new(
             pieces.Count, design.OutingCount,

@@ -105,7 +105,6 @@ public class LawsOfTheHouse
     [InlineData("System.CommandLine", "TrialLog.Commands")]
     [InlineData("Microsoft.Data.Sqlite", "TrialLog.Logbook")]
     [InlineData("Dapper", "TrialLog.Logbook")]
-    [InlineData("DbUp", "TrialLog.Logbook")]
     [InlineData("CsvHelper", "TrialLog.Recordings", "TrialLog.Reports")]
     [InlineData("Ical.Net", "TrialLog.Reports")]
     [InlineData("OxyPlot", "TrialLog.Reports")]

@@ -67,8 +67,7 @@ public class ReportTextTests
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
         List<ProgressPoint> sore = [
-            .. plain.Select(
-            (point, at) =>
+            .. plain.Select((point, at) =>
             at < 4 ? point
             : point
             with { Then = point.Then

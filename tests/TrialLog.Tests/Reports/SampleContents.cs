@@ -183,8 +183,7 @@ internal static class SampleContents
         Curve = new(
             [.. Enumerable.Range(0, 49).Select(at => CurveAt(47 + at / 8.0))],
             [.. log.SelectMany((outing, at) => outing.Pieces.Where(piece => piece.ExcludedBecause is null)
-                .Select(
-                    (piece, order) =>
+                .Select((piece, order) =>
                     new AdjustedPiece(piece.Id, outing.Id, piece.Length, Adjusted(at, order, piece), at == 3 && order == 1 ? 0.2 : 1)))]),
     };
 

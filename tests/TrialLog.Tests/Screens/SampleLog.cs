@@ -25,8 +25,7 @@ internal static class SampleLog
     };
 
     /// <summary>Known answers: the same parabola for everybody, moved by the hull's seat height.</summary>
-    public static readonly Analyses Known = new(
-        question =>
+    public static readonly Analyses Known = new(question =>
             DrawnSample.Of(question.Paddler.Unit) with { Paddler = question.Paddler, Hull = question.Hull, Paddle = question.Paddle },
         _ => DrawnSample.Progress(6),
         (question, paddles) =>

@@ -17,12 +17,10 @@ internal sealed record CurveFacts(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, JsonOutput.Kebab(analysis.Standing), Verdict.ToDo(analysis),
         BestFacts.Of(analysis.Best),
         JsonOutput.Inches(analysis.Current), JsonOutput.Rounded(analysis.WorthwhilePercent),
-        [.. analysis.Curve.Points.Select(
-            point =>
+        [.. analysis.Curve.Points.Select(point =>
             new CurvePointFacts(JsonOutput.Inches(point.Length), JsonOutput.Rounded(point.Percent), JsonOutput.Rounded(point.Low),
             JsonOutput.Rounded(point.High)))],
-        [.. analysis.Curve.Pieces.Select(
-            piece =>
+        [.. analysis.Curve.Pieces.Select(piece =>
             new CurvePieceFacts(piece.PieceId, piece.OutingId, JsonOutput.Inches(piece.Length), JsonOutput.Rounded(piece.Percent),
             JsonOutput.Rounded(piece.Weight)))],
         classical is null ? null : ClassicalFacts.Of(classical, ClassicalWords.Of(classical, analysis.Hull, analysis.Paddler.Unit)));

@@ -132,8 +132,7 @@ internal sealed class BackgroundAnalyses : IDisposable
         if (_wanted.Count == 1)
             _since.Restart();
         CancellationToken stop = _stop.Token;
-        _last = _last.ContinueWith(
-            _ =>
+        _last = _last.ContinueWith(_ =>
             {
                 if (stop.IsCancellationRequested)
                     return;

@@ -175,8 +175,7 @@ internal static class BodySheets
 
         Paddler paddler = session.Chosen!.Paddler;
         IReadOnlyList<Outing> outings = session.State.Outings;
-        session.Ask(
-            workspace =>
+        session.Ask(workspace =>
                 OrderSheetText.Plain(
                 DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
             text =>

@@ -260,8 +260,7 @@ internal sealed class EntryScreen : Screen
         else
         {
             Guid paddler = _paddler;
-            Session.Change(
-                workspace =>
+            Session.Change(workspace =>
                 {
                     Outing saved = LogOuting.Save(workspace, entry);
                     _kept.DropNew(paddler);
@@ -279,8 +278,7 @@ internal sealed class EntryScreen : Screen
     {
         Guid paddler = _paddler;
         Guid?[] pieces = [.. typed.Draft.Pieces.Select(piece => piece.Piece)];
-        Session.Change(
-            workspace =>
+        Session.Change(workspace =>
             {
                 if (!over && OutingPrint.Of(workspace, before) is var now && now != typed.Print && now != OutingPrint.Gone)
                     return (null, (IReadOnlyList<string>)[]);

@@ -127,8 +127,7 @@ internal sealed class FirstRunScreen : Screen
         }
 
         Action<Workspace> save = _answers.Saving();
-        Session.Change(
-            workspace =>
+        Session.Change(workspace =>
             {
                 save(workspace);
                 workspace.Logbook.DropDraft(DraftName);

@@ -92,8 +92,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         List<IReadOnlyList<(string Text, Tone Tone)>> below =
         [
             .. text.FiguresIn(width - LabelColumns, analysis)
-                .Select(
-                figure =>
+                .Select(figure =>
                 (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim),
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],

@@ -37,8 +37,7 @@ public class HealthChecksTests
         ["close-lengths"] = LogOf.Healthy().Select(row => row with { Inches = 50 + (row.Inches - 50) / 4 }),
         ["order-tangled"] = Enumerable.Range(0, 16).Select(at => new Row(at / 4, 49 + 0.75 * (at % 4), at)),
         ["course-tangled"] = LogOf.Healthy()
-            .Select(
-            (row, at) =>
+            .Select((row, at) =>
             row with
             {
                 Course = (at % 4 is 0 or 3) ? Course.Out : Course.Back,
