@@ -8,7 +8,6 @@ using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Coaching;
 
@@ -169,10 +168,7 @@ internal static class AdviceReview
             Paddles = then.Paddles,
             Outings = [.. then.Outings.Where(outing => outing.PaddlerId == paddler.Id)],
             TechniqueChecks = [.. then.TechniqueChecks.Where(check => check.PaddlerId == paddler.Id)],
-            Squad = SquadPrior.Of(
-                paddler,
-                SquadLessons.Evidence(then.Paddlers, then.Outings, then.TechniqueChecks, then.Hulls, then.Paddles,
-                workspace.DayOf(card.GivenAt)), TuningSettings.Default),
+            Squad = SquadLessons.For(paddler, then, workspace.DayOf(card.GivenAt)),
             Today = workspace.DayOf(card.GivenAt),
         }));
     }
