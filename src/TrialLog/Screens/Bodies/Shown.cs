@@ -19,6 +19,7 @@ internal sealed class Shown<T>(T shown, Func<Workspace, T?> now)
         if (now(workspace) is not { } other || other.Equals(shown) || other.Equals(_told))
             return;
         _told = other;
-        throw new RequestException("This was changed elsewhere while you typed. Esc shows it as it is now; saving again puts yours over it.");
+        throw new RequestException(
+            "This was changed elsewhere while you typed. Esc shows it as it is now; saving again puts yours over it.");
     }
 }
