@@ -83,7 +83,8 @@ internal static class ScreenPicturesCommand
             using (LogbookFile logbook = LogbookFile.Open(store))
             {
                 using FileStream csv = File.OpenRead(sample);
-                ImportCsv.From(new Workspace(logbook, TimeProvider.System), csv, Path.GetFileName(sample), new CsvReadOptions { Today = DateOnly.FromDateTime(DateTime.Today) });
+                ImportCsv.From(new Workspace(logbook, TimeProvider.System), csv, Path.GetFileName(sample),
+                    new CsvReadOptions { Today = DateOnly.FromDateTime(DateTime.Today) });
                 last = logbook.Outings().Max(outing => outing.Date);
             }
 
