@@ -63,10 +63,15 @@ public static class StartLengthAdvice
 
     /// <summary>What would improve the start length most, as an order to the paddler; always something.</summary>
     public static string WhatNext(BodyMeasures body, Length? known, LengthUnit unit) => Improvements(body, known) is not [var most, ..]
-        ? "No body measure makes this surer; an outing that compares lengths does."
+        ? Unchecked(body) ? $"Your standing height would show a slip: a reach to the fingertip is about {Spoken.Amount(5, unit)} too " +
+            $"long. An outing that compares lengths makes it surer."
+            : "No body measure makes this surer; an outing that compares lengths does."
         : WithSpanAndEyeHeight(body, known) is { } then
             ? $"{most.Says(unit)} If no arm can be raised, your arm span and sitting eye height cut it to {Spoken.Amount(then, unit)}."
             : most.Says(unit);
+
+    /// <summary>Whether a reach is all that is known, so that nothing bears it out.</summary>
+    private static bool Unchecked(BodyMeasures body) => body.SeatedReach is not null && BodySurvey.BestLine(body) is null;
 
     /// <summary>The spread with more measures known: what they are does not matter, but a reach is one that the others bear out.</summary>
     private static double SpreadWith(BodyMeasures body, Length? known, params ReadOnlySpan<BodyMeasure> more)
