@@ -72,8 +72,7 @@ internal static class PlanSquad
         plan.Select(test => candidates[test.Tester].With[test.Paddle]).Distinct().AsParallel().ForAll(lent => _ = lent.Value);
         var count = new int[candidates.Count];
         List<PlannedOuting> outings = [
-            .. plan.Select(
-            test =>
+            .. plan.Select(test =>
             Planned(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].Row.StandingCard,
             candidates[test.Tester].With[test.Paddle].Value, ++count[test.Tester]))];
         List<PlannedPaddler> paddlers = [.. squad.Rows.Select(row =>

@@ -33,7 +33,7 @@ internal static class ReportDocument
         LengthUnit unit = analysis.Paddler.Unit;
         Voice voice = contents.ForThePaddler ? Voice.ToThePaddler : new(PlainText.Line(analysis.Paddler.Name));
         var names = new Names(contents);
-        IReadOnlyList<Advice> advice = AdviceHistory.Of(contents.Cards, contents.Outings);
+        IReadOnlyList<Advice> advice = contents.Advice;
 
         // While it hurts the page says one thing: no card, no forecast, nothing that tells what soreness costs in speed.
         List<Section?> first = sore
@@ -48,7 +48,7 @@ internal static class ReportDocument
         [
             TrialsSection.Outings(contents, advice, names, unit), TrialsSection.Pieces(contents, names, unit),
                 sore ? null : Settings(analysis, unit),
-            sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit),
+            sore ? null : ClassicalSection.Of(contents.Classical, analysis.Hull, unit), sore ? null : Carried(contents, unit),
                 NotesSection.Of(contents, names),
             sore ? null : new("Method", new Paragraph(Method)),
         ];

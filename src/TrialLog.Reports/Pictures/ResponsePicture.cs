@@ -7,6 +7,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Pictures;
 

@@ -62,7 +62,8 @@ internal sealed class WeekOptions
     /// <summary>Reviews the squad.</summary>
     public void ShowSquad(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
-        SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+        SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle),
+            SquadProgress.On(frame.ConsoleHost, workspace.Logbook.Paddlers().Count));
         IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(squad.Rows);
         PutIntoCalendar(parsed, workspace, rows.Where(row => row.Analysis is not null).Select(row => (row.Analysis!, row.StandingCard)),
             forTheCoach: true);

@@ -36,8 +36,7 @@ internal sealed record NextFacts(
         // While it hurts nobody counts outings.
         analysis.Standing == Tuning.Assessments.Standing.Sore ? null
             : new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        card, [.. analysis.CardOptions.Select(
-            option =>
+        card, [.. analysis.CardOptions.Select(option =>
             new CardOptionFacts(option.Pieces, option.Distance.Metres, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
             new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
         analysis.LearntFromSquad is { } squad
