@@ -16,6 +16,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Entry;
 using TrialLog.Screens.Shell;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 using Command = System.CommandLine.Command;
@@ -33,7 +34,8 @@ internal static class ScreenPicturesCommand
             ("curve", [new Key('4').WithAlt]),
         ("progress", [new Key('5').WithAlt]), ("body", [new Key('6').WithAlt]), ("squad", [new Key('7').WithAlt]),
         ("typing", [new Key('2').WithAlt, .. Typed("5:41"), Key.Enter, .. Typed("6"), Key.Enter, .. Typed("538")]),
-        ("recording", [new Key('3').WithAlt, new Key('i'), .. Typed(Path.Combine(SamplesFolder(), "recordings", "ilse-round-trips-laps.fit")),
+        ("recording",
+            [new Key('3').WithAlt, new Key('i'), .. Typed(Path.Combine(SamplesFolder(), "recordings", "ilse-round-trips-laps.fit")),
             Key.Enter]),
     ];
 
@@ -65,7 +67,8 @@ internal static class ScreenPicturesCommand
             (int Columns, int Rows) size = (parsed.GetValue(columns), parsed.GetValue(rows));
             if (parsed.GetValue(store) is { } logbook)
             {
-                Draw(logbook, TimeProvider.System, folder, size, paper, [.. Screens.SkipLast(2).Select(screen => (screen.Name, screen.Name))]);
+                Draw(logbook, TimeProvider.System, folder, size, paper,
+                    [.. Screens.SkipLast(2).Select(screen => (screen.Name, screen.Name))]);
                 return;
             }
 
