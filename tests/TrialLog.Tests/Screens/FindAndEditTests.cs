@@ -26,7 +26,16 @@ public sealed class FindAndEditTests : IDisposable
         foreach (string field in new[] { "Overhead reach", "Arm span", "Standing height", "Sitting eye height", "Shoulder breadth",
             "A paddle that suits", "Worthwhile change", "Lengths change on water", "Seated reach" })
             terminal.Press(Key.Tab).Shows("▸ " + field);
-        terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length");
+        terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length").Shows("have the shoulder seen to.");
+    }
+
+    [Fact]
+    public void The_lengths_of_the_card_stand_on_twelve_rows_and_nothing_peeps_through_the_cautions()
+    {
+        string log = Path.Combine(_folder, "low.db");
+        SampleLog.Write(log);
+        using var terminal = new AtTheTerminal(log, 80, 12, analyses: SampleLog.Known);
+        terminal.Shows("Next outing: 49¼ in · 50¾ in · 50¾ in · 49¼ in").Shows("\n leash, cold water and traffic.").Shows("\n coach.\n");
     }
 
     [Fact]
@@ -47,6 +56,8 @@ public sealed class FindAndEditTests : IDisposable
         using AtTheTerminal terminal = Known();
         terminal.Press(Key.F2).Shows("What do you want to do?").Shows("type the outing").Shows("go to Squad");
         terminal.Type("squ").ShowsNot("type the outing").Press(Key.Enter).Shows("this week");
+        // Whoever is used to searching with a slash finds the same.
+        terminal.Press(Key.F2).Type("/prog").ShowsNot("go to Curve").Press(Key.Enter).Shows("price of an outing");
         terminal.Press(new Key('2').WithAlt).Press(Key.F2).Shows("clear all").Press(Key.Esc).Shows("soreness");
     }
 

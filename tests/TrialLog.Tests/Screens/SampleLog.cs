@@ -13,7 +13,8 @@ namespace TrialLog.Tests.Screens;
 /// <summary>An invented club's logbook: three paddlers of Tarrow Sound, and answers that are known beforehand.</summary>
 internal static class SampleLog
 {
-    private static readonly Paddle Reed = new()
+    /// <summary>The paddle of all.</summary>
+    public static readonly Paddle Reed = new()
     {
         Id = new Guid(0x44, 0, 0, new byte[8]),
         Name = "Reed 44",

@@ -26,6 +26,7 @@ internal static class BodySheets
         Paddler paddler = session.Chosen!.Paddler;
         LengthUnit unit = paddler.Unit;
         BodyMeasures body = paddler.Body;
+        Shown<Paddler> shown = EditSheets.Of(paddler);
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
         Field reach = Row("Seated reach", body.SeatedReach, BodyMeasure.SeatedReach, "seat to the palm of the raised arm");
         Field overhead = Row("Overhead reach, sitting", body.OverheadReach, BodyMeasure.OverheadReach, "seat to the raised fingertip");
@@ -61,7 +62,14 @@ internal static class BodySheets
                     Clear = [.. measures.Where(measure => measure.Field.IsEmpty).Select(measure => measure.Measure)],
                     ClearToo = (known.IsEmpty ? PaddlerFields.KnownLength : 0) | (worthwhile.IsEmpty ? PaddlerFields.Worthwhile : 0),
                 };
-                Change(session, workspace => SetUpPaddler.Change(workspace, paddler.Name, details), "Saved the measures.");
+                Change(
+                    session,
+                    workspace =>
+                    {
+                        shown.Check(workspace);
+                        SetUpPaddler.Change(workspace, paddler.Name, details);
+                    },
+                    "Saved the measures.");
             }));
 
         Field Row(string label, Length? length, BodyMeasure measure, string hint)

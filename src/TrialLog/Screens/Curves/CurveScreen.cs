@@ -7,6 +7,7 @@ using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;

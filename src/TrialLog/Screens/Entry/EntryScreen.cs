@@ -87,9 +87,10 @@ internal sealed class EntryScreen : Screen
     /// <summary>Puts an outing of the log here to be changed, or goes on with a change of it that was begun.</summary>
     public void Edit(Outing outing)
     {
-        if (!_changes.TryGetValue(outing.Id, out TypedOuting? typed))
+        // A form in which nothing was typed begins from the outing as it is now.
+        if (!_changes.TryGetValue(outing.Id, out TypedOuting? typed) || !typed.IsTouched)
             _changes[outing.Id] = typed = new TypedOuting(TypedOuting.OfLogged(outing, Session.Unit), outing, OutingPrint.Of(outing));
-        else if (typed.IsTouched)
+        else
             Session.Shell.Say("This change is as you left it.", Tone.Now);
         _typed = typed;
     }

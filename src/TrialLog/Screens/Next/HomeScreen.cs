@@ -106,6 +106,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), most);
         if (picture < Math.Max(fewest, 4))
             (picture, curve) = (Math.Min(fewest, end - top), false);
+        if (text.Large is not null && !text.ShowsCard && picture < LargeFigures.Rows)
+            picture = 0;
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
         if (curve)
             brush.Picture(
@@ -113,7 +115,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         if (text.ShowsCard)
             CardPicture.Draw(brush, top, picture, HomeText.Heading(analysis, Session.Given), analysis.Card, Session.Unit, left,
                 Session.Given is { Blind: true });
-        else if (text.Large is { } large)
+        else if (text.Large is { } large && picture >= LargeFigures.Rows)
             PaintLarge(brush, top, picture, large, $"{(analysis.DiminishingReturns ? "to race" : "for now")} in {chosen.Hull.Name}");
 
         int row = top + picture + 1;

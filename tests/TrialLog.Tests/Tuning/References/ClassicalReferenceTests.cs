@@ -7,7 +7,7 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.References;
 
-/// <summary>The classical algorithms against R and NIST. docs/checks.md says where each reference comes from.</summary>
+/// <summary>The classical algorithms against R and NIST. docs/evidence.md says where each reference comes from.</summary>
 public class ClassicalReferenceTests(ITestOutputHelper output)
 {
     [Fact]
