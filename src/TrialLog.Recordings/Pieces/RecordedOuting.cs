@@ -26,6 +26,9 @@ public sealed partial record RecordedOuting
     /// <summary>The name of the file, for messages.</summary>
     public required string FileName { get; init; }
 
+    /// <summary>Which of the file's outings it is, by time, from 1.</summary>
+    public int Number { get; init; } = 1;
+
     /// <summary>Its format, told by its content.</summary>
     public required RecordingFormat Format { get; init; }
 
