@@ -35,6 +35,9 @@ internal sealed record CarriedRow
     /// <summary>The longest length to propose while the paddler has been sore of late; null where they have not.</summary>
     public Length? SorenessCeiling { get; init; }
 
+    /// <summary>The longest length to paddle once it no longer hurts; null where nothing hurts, or the paddle goes no shorter.</summary>
+    public Length? ForNow { get; init; }
+
     public required CarriedEvidence Evidence { get; init; }
 
     /// <summary>Pieces in this hull that count.</summary>

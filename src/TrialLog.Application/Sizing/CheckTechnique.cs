@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -12,10 +13,17 @@ namespace TrialLog.Application.Sizing;
 internal sealed record TechniqueAnswer(TechniqueCheck Check, Paddler Paddler, Hull Hull, Paddle Paddle, TechniqueImplication Implied)
 {
     /// <summary>The length that the check points to, to the quarter inch.</summary>
-    public Length PointsTo => Check.Length.PlusInches(Implied.ChangeInches).RoundedTo(Spoken.QuarterInch);
+    public Length PointsTo => Check.Length.PlusInches(Implied.ChangeInches).RoundedTo(Length.QuarterInch);
 
     /// <summary>Whether the paddle can be set to it.</summary>
     public bool InRange => Paddle.Reaches(PointsTo);
+
+    /// <summary>The length that the check points to and its range, nine times in ten as every range.</summary>
+    public string InWords(LengthUnit unit)
+    {
+        double half = 1.645 * Implied.SpreadInches;
+        return $"{Say.Quarter(PointsTo, unit)}, likely {Say.Range(PointsTo.PlusInches(-half), PointsTo.PlusInches(half), unit)}";
+    }
 }
 
 /// <summary>Takes, keeps and removes technique checks: the top hand against the eye with the blade just buried.</summary>

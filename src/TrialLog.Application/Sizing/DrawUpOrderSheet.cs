@@ -1,3 +1,4 @@
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
@@ -43,7 +44,8 @@ internal static class DrawUpOrderSheet
                 : workspace.Logbook.Paddles()
             where paddle.Steering
                 && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
-            select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)));
+            select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)))
+            with { RestFirst = RestFirst.Page(ClearSoreness.Standing(workspace, paddler)) };
     }
 
     private static OrderLine Line(CarriedRow row, Paddler paddler, double? goalSeconds) => new()

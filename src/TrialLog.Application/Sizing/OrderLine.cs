@@ -64,21 +64,11 @@ public sealed record OrderLine
     /// <summary>The longest length to propose while the paddler has been sore of late; null where they have not.</summary>
     public Length? SorenessCeiling { get; init; }
 
-    /// <summary>Whether soreness of late forbids ordering: the best length known is longer than what did not hurt.</summary>
-    public bool NotNow => SorenessCeiling is { } ceiling && Best > ceiling;
+    /// <summary>Whether soreness that stands forbids ordering, whatever the length: no paddle is bought for one that hurts.</summary>
+    public bool NotNow => SorenessCeiling is not null;
 
-    /// <summary>The length to cut to, to the quarter inch; never above the soreness ceiling.</summary>
-    public Length CutTo
-    {
-        get
-        {
-            Length best = Best.RoundedTo(Spoken.QuarterInch);
-            if (SorenessCeiling is not { } ceiling || best <= ceiling)
-                return best;
-            Length quarter = ceiling.RoundedTo(Spoken.QuarterInch);
-            return quarter > ceiling ? quarter.PlusInches(-0.25) : quarter;
-        }
-    }
+    /// <summary>The length to cut to, to the quarter inch.</summary>
+    public Length CutTo => Best.RoundedTo(Length.QuarterInch);
 
     /// <summary>
     /// The length to order or to cut to first: the top of the likely range, at least half an inch long, up to the next quarter
@@ -90,7 +80,7 @@ public sealed record OrderLine
         {
             Length spare = CutTo.PlusInches(LeastSpareInches);
             Length at = LikelyHigh > spare ? LikelyHigh : spare;
-            Length quarter = at.RoundedTo(Spoken.QuarterInch);
+            Length quarter = at.RoundedTo(Length.QuarterInch);
             return quarter < at ? quarter.PlusInches(0.25) : quarter;
         }
     }

@@ -19,6 +19,9 @@ public sealed record OrderSheet(
     /// <summary>How far a maker or a saw may be off, inches either way: half a step. Chosen, no source.</summary>
     public const double ToleranceInches = 0.125;
 
+    /// <summary>What stands in place of every line while soreness stands (<see cref="Wording.RestFirst"/>); null where none does.</summary>
+    public IReadOnlyList<string>? RestFirst { get; init; }
+
     /// <summary>The lines ready to be ordered come first, then by hull and blade; their order in the input does not matter.</summary>
     public static OrderSheet Of(
         string paddler, DateOnly date, LengthUnit unit, IEnumerable<OrderLine> lines, IEnumerable<OrderSheetSteering> steering) => new(
@@ -46,8 +49,8 @@ public sealed record OrderSheet(
             "tape where you saw it.",
     ];
 
-    /// <summary>Whether there is anything to order or to cut: not while every line waits for rest.</summary>
-    public bool Orders => Lines.Any(line => !line.NotNow) || Steering.Count > 0;
+    /// <summary>Whether there is anything to order or to cut: not while it hurts.</summary>
+    public bool Orders => RestFirst is null && (Lines.Count > 0 || Steering.Count > 0);
 
     /// <summary>Cautions that go with the sheet.</summary>
     public static readonly IReadOnlyList<string> Cautions =

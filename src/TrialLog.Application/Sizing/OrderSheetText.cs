@@ -18,15 +18,18 @@ public static class OrderSheetText
         var text = new StringBuilder();
         string title = Title(sheet, Quoted.Visible);
         text.Append(title).Append('\n').Append('=', title.Length).Append("\n\n");
+        if (sheet.RestFirst is { } rest)
+        {
+            foreach (string paragraph in Resting(rest))
+                Wrapped(text, paragraph, "", "");
+            return text.ToString();
+        }
+
         foreach (OrderLine line in sheet.Lines)
         {
             text.Append($"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)} (blade {Say.Quarter(line.Blade, sheet.Unit)})\n");
-            if (!line.NotNow)
-            {
-                text.Append($"    Cut to    {Say.Quarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
-                text.Append($"    Order at  {Say.Quarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
-            }
-
+            text.Append($"    Cut to    {Say.Quarter(line.CutTo, sheet.Unit),-10}{line.RestsOn}\n");
+            text.Append($"    Order at  {Say.Quarter(line.OrderAt, sheet.Unit),-10}and cut down\n");
             Wrapped(text, OrderWords.Of(line, sheet.Unit), "    ", "    ");
             text.Append('\n');
         }
@@ -58,6 +61,8 @@ public static class OrderSheetText
     {
         var text = new StringBuilder();
         text.Append($"# {Title(sheet, Escaped)}\n\n");
+        if (sheet.RestFirst is { } rest)
+            return text.AppendJoin("\n\n", Resting(rest)).Append('\n').ToString();
         if (sheet.Lines.Count > 0)
         {
             text.Append($"| Hull | Blade | Blade length | Cut to | Order at | Within {Say.Fraction(0.25, sheet.Unit)} | Rests on " +
@@ -65,9 +70,8 @@ public static class OrderSheetText
             foreach (OrderLine line in sheet.Lines)
                 text.Append(
                     $"| {Escaped(line.Hull)} | {Escaped(line.Paddle)} | {Say.Quarter(line.Blade, sheet.Unit)} | " +
-                    $"{(line.NotNow ? "not yet" : $"**{Say.Quarter(line.CutTo, sheet.Unit)}**")} | " +
-                    $"{(line.NotNow ? "not yet" : Say.Quarter(line.OrderAt, sheet.Unit))} | " +
-                    $"{(line.NotNow ? "–" : Say.Chance(line.WithinQuarterInch))} | {line.RestsOn} |\n");
+                    $"**{Say.Quarter(line.CutTo, sheet.Unit)}** | {Say.Quarter(line.OrderAt, sheet.Unit)} | " +
+                    $"{Say.Chance(line.WithinQuarterInch)} | {line.RestsOn} |\n");
             text.Append('\n');
             foreach (OrderLine line in sheet.Lines)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {OrderWords.Of(line, sheet.Unit)}\n");
@@ -104,6 +108,8 @@ public static class OrderSheetText
         $"begin with about {Say.Quarter(line.Proposal.Length, sheet.Unit)} " +
             $"({Say.Range(line.Proposal.Low, line.Proposal.High, sheet.Unit)}), " +
             $"{(line.Proposal.Large ? "a large blade: top hand lower than for forward strokes" : "much as for forward strokes")}";
+
+    private static IEnumerable<string> Resting(IReadOnlyList<string> rest) => [rest[0], RestFirst.NoOrder, .. rest.Skip(1)];
 
     private static IEnumerable<(string Heading, IReadOnlyList<string> Items)> Sections(OrderSheet sheet) =>
         sheet.Orders ? [("For the maker", sheet.ForTheMaker), ("Cutting", sheet.Cutting), ("Cautions", OrderSheet.Cautions)]

@@ -19,7 +19,7 @@ internal static class OrderWords
         string cost = $"{Say.Percent(line.GainLeftPercent)} of speed, " +
             $"{Say.AboutSeconds(line.GoalSeconds * (1 - Math.Exp(-line.GainLeftPercent / 100)))} {line.OverTheRace}";
         if (line.NotNow)
-            return "Do not order yet: soreness that was logged has not gone. Rest first; when it no longer hurts, test again.";
+            return RestFirst.NoOrder;
         if (!line.DiminishingReturns)
             return $"Better test first{(line.TooShort is null ? "" : ", with longer pieces")}. If you order today, expect to lose " +
                 $"{cost}, on average; your best length may be anywhere from {range}. If you must order, order long.";

@@ -10,14 +10,14 @@ namespace TrialLog.Application.Squads;
 /// <summary>A row of the squad in words: the same on the sheet, the screen, in JSON and in a message to send.</summary>
 public static class SquadWords
 {
-    /// <summary>Usual and best length: <c>50 → 49¼ in</c>; one length where they are the same or rest comes first.</summary>
+    /// <summary>Usual and best length: <c>50 → 49¼ in</c>; one length where they are the same, none while sore.</summary>
     public static string NowToBest(SquadRow row)
     {
-        if (row.Analysis is not { } analysis)
+        if (row.Analysis is not { } analysis || row.IsSore)
             return Say.Nothing;
         LengthUnit unit = row.Paddler.Unit;
         string now = Say.Length(analysis.Current, unit), best = Say.Length(analysis.Best.Length, unit);
-        return row.IsSore || analysis.Current == analysis.Best.Length ? now : $"{WithoutUnit(now)} → {best}";
+        return analysis.Current == analysis.Best.Length ? now : $"{WithoutUnit(now)} → {best}";
     }
 
     /// <summary>The likely range without its unit, which stands beside it: <c>48¼–50¾</c>; nothing while sore.</summary>

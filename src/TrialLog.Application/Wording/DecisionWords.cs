@@ -1,5 +1,6 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Application.Wording;
 
@@ -18,7 +19,14 @@ internal static class DecisionWords
             $"{(decision.Because is null ? "" : $": {PlainText.Line(decision.Because).TrimEnd('.')}")}.";
     }
 
-    /// <summary>What comes after it: the season after speaks of whether it held.</summary>
+    /// <summary>
+    /// The decision with what comes after it: the season after speaks of whether it held. While it hurts, of the decision alone.
+    /// </summary>
+    public static string WithAfter(Decision decision, int outingsSince, Analysis analysis, LengthUnit unit) =>
+        analysis.Standing == Standing.Sore ? Sentence(decision, unit)
+            : $"{Sentence(decision, unit)} {After(decision, outingsSince, analysis.Ideal.Length, unit)}";
+
+    /// <summary>What comes after a decision, once nothing hurts.</summary>
     public static string After(Decision decision, int outingsSince, Length bestNow, LengthUnit unit)
     {
         string since = outingsSince == 0 ? "Nothing was paddled since" : $"{Say.Count(outingsSince, "outing")} since";

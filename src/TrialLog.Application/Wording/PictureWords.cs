@@ -3,6 +3,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Wording;
 
@@ -15,6 +16,13 @@ internal static class PictureWords
     public static IEnumerable<string> Curve(Analysis analysis, IReadOnlySet<Guid> blind)
     {
         LengthUnit unit = analysis.Paddler.Unit;
+        if (RestFirst.Page(analysis) is { } rest)
+        {
+            foreach (string paragraph in rest)
+                yield return paragraph;
+            yield break;
+        }
+
         yield return Verdict.Headline(analysis);
         foreach (string caution in Cautions.Own(analysis))
             yield return "Caution: " + caution;
@@ -25,8 +33,7 @@ internal static class PictureWords
             yield break;
         }
 
-        if (analysis.Standing != Standing.Sore)
-            yield return Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit) + ".";
+        yield return Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit) + ".";
         foreach (int away in new[] { -2, -1, 1, 2 })
         {
             Length length = analysis.Best.Length.PlusInches(away);

@@ -50,7 +50,7 @@ internal static class Verdict
             return $"In {hull}, start at {best}. {voice.YourFirst} true best length is {likely}: a guess from {voice.Your} start length " +
                 $"until {voice.You} log{(you ? "" : "s")} an outing.";
         if (Doubt(analysis) is { } doubt)
-            return $"{Warnings.Of(doubt, analysis)} Until then {best}, {shortLikely}.";
+            return $"{Warnings.Of(doubt, analysis, voice)} Until then {best}, {shortLikely}.";
         if (analysis.Standing == Standing.CannotTell && analysis is { TooShort: { } pieces } && Is(analysis, StandingReason.PiecesTooShort))
         {
             return $"In {hull}, race {best} for now ({shortLikely}). Pieces of {Say.Distance(pieces.Distance)} say too little about " +
@@ -191,10 +191,7 @@ internal static class Verdict
     private static string Sore(Analysis analysis, Voice voice)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        string logged = analysis.Soreness is { } told
-            ? $"Rest first: {voice.You} logged soreness of {told.Worst} on {Say.DayInWords(told.LastTold)}, and nothing since " +
-                $"says that it is gone."
-            : "Rest first.";
+        string logged = analysis.Soreness is { } told ? RestFirst.Sentence(told, voice) : "Rest first.";
         return analysis.SorenessLimit is { } ceiling && analysis.Paddle.Shortest > ceiling
             ? $"{logged} Even {Say.Length(analysis.Paddle.Shortest, unit)}, the shortest that {Quoted.Visible(analysis.Paddle.Name)} " +
                 $"goes, is longer than what did not hurt."

@@ -1,4 +1,3 @@
-using TrialLog.Application.Squads;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -103,10 +102,6 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         Squad = _lessons.For(this, chosen.Paddler),
         Today = Today,
     };
-
-    /// <summary>Whether the paddler has been sore of late, so that rest comes before testing.</summary>
-    public bool IsSore(Paddler paddler) =>
-        RecentSoreness.Hurts(RecentSoreness.Worst(logbook.Outings(paddler.Id), Today, logbook.SorenessClearances(paddler.Id)));
 
     /// <summary>Remembers whom the user works with, so that the name need not be typed again.</summary>
     public void Remember(Paddler paddler)

@@ -54,7 +54,7 @@ public static class SteeringRule
     public static SteeringProposal Propose(Length forward, Paddle paddle)
     {
         bool large = IsLarge(paddle);
-        Length length = forward.PlusInches(large ? -LowerHandInches : 0).RoundedTo(Spoken.QuarterInch);
+        Length length = forward.PlusInches(large ? -LowerHandInches : 0).RoundedTo(Length.QuarterInch);
         return new(
             length, length.PlusInches(-GiveOrTakeInches), length.PlusInches(GiveOrTakeInches), large,
             large

@@ -7,6 +7,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Coach;
 
@@ -22,14 +23,31 @@ internal static class TrialsSection
         var blocks = new List<Block>();
         if (outings.Count > 0)
             blocks.Add(OutingRows(contents, outings, advice, names, unit));
-        if (advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
+        if (contents.Analysis.Standing != Standing.Sore && advice.Where(given => given.Paddled is null).ToList() is { Count: > 0 } open)
             blocks.Add(Open(open, names, unit));
         return new("Outings", [.. blocks]);
     }
 
     /// <summary>Every piece; null where there is none.</summary>
     public static Section? Pieces(ReportContents contents, Names names, LengthUnit unit) =>
-        InOrder(contents) is { Count: > 0 } outings ? new("Pieces", PieceRows(contents.Analysis, outings, names, unit)) : null;
+        InOrder(contents) is { Count: > 0 } outings
+            ? new("Pieces", contents.Analysis.Standing == Standing.Sore ? PiecesAlone(outings, names, unit)
+            : PieceRows(contents.Analysis, outings, names, unit)) : null;
+
+    // While it hurts what was paddled, and not what it says of lengths.
+    private static Table PiecesAlone(List<Outing> outings, Names names, LengthUnit unit) => new("Every piece",
+        [new("Outing"), new("Piece", true), new("Paddle"), new("Length", true), new("Distance", true), new("Time", true),
+            new("Pace", true), new("Effort", true), new("Sore", true)],
+        [.. from outing in outings
+            from piece in outing.Pieces.OrderBy(piece => piece.Order)
+            select Row(outing, piece, names, unit)]);
+
+    private static IReadOnlyList<string> Row(Outing outing, Piece piece, Names names, LengthUnit unit) =>
+    [
+        Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit),
+        piece.Distance.ToString(), piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing,
+        piece.Soreness?.ToString() ?? Say.Nothing,
+    ];
 
     private static List<Outing> InOrder(ReportContents contents) =>
         [.. contents.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time ?? TimeOnly.MinValue)
@@ -39,6 +57,12 @@ internal static class TrialsSection
         ReportContents contents, List<Outing> outings, IReadOnlyList<Advice> advice, Names names, LengthUnit unit)
     {
         Dictionary<Guid, Advice> followed = advice.Where(given => given.Paddled is not null).ToDictionary(given => given.Paddled!.Id);
+        if (contents.Analysis.Standing == Standing.Sore)
+            return new Table("Outings: what was paddled", [new("Outing"), new("Hull"), new("Conditions"), new("Paddled")],
+                [.. outings.Select(outing => (IReadOnlyList<string>)
+                [
+                    Names.OnTwoLines(outing), names.Hull(outing.HullId), Conditions(outing), Paddled(outing, null, unit),
+                ])]);
         Dictionary<Guid, ProgressPoint> after = contents.Progress.Where(point => point.OutingId is not null)
             .DistinctBy(point => point.OutingId).ToDictionary(point => point.OutingId!.Value);
         return new Table("Outings: what was suggested and what was paddled, and the best length known after it",
@@ -93,10 +117,7 @@ internal static class TrialsSection
                 let found = adjusted.GetValueOrDefault(piece.Id)
                 select (IReadOnlyList<string>)
                 [
-                    Names.OnTwoLines(outing), $"{piece.Order}", names.Paddle(piece.PaddleId), Say.Length(piece.Length, unit),
-                        piece.Distance.ToString(),
-                    piece.Time.ToString(), Say.Pace(piece), piece.Effort?.ToString() ?? Say.Nothing,
-                        piece.Soreness?.ToString() ?? Say.Nothing,
+                    .. Row(outing, piece, names, unit),
                     found is null ? Say.Nothing : Say.Difference(found.Percent) + "%", Counts(piece, found),
                 ]]);
     }

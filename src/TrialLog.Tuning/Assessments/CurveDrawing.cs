@@ -34,7 +34,7 @@ internal static class CurveDrawing
         if (high - low < 2 * step)
         {
             // A fixed paddle still has a curve around it.
-            step = Spoken.QuarterInch.Nanometres;
+            step = Length.QuarterInch.Nanometres;
             low = Math.Max(0, best.Nanometres - 8 * step);
             high = Math.Min(Length.Longest.Nanometres, best.Nanometres + 8 * step);
         }
@@ -48,6 +48,8 @@ internal static class CurveDrawing
 
     private static List<AdjustedPiece> Adjusted(AnalysisInput question, Fit fit, double best)
     {
+        // Pieces have few lengths, and each is looked up once.
+        Dictionary<double, double> differences = [];
         double nu = question.Settings.DegreesOfFreedom, full = double.IsPositiveInfinity(nu) ? 1 : (nu + 1) / nu;
         List<AdjustedPiece> adjusted = [];
         for (int j = 0; j < fit.Table.Outings.Count; j++)
@@ -57,9 +59,11 @@ internal static class CurveDrawing
             for (int i = fit.Table.OutingStart[j]; i < fit.Table.OutingStart[j + 1]; i++)
             {
                 double aligned = fit.Table.Aligned[i], inches = fit.Alignment.LengthInches(aligned, question.Hull, question.Paddle.Blade);
+                if (!differences.TryGetValue(aligned, out double difference))
+                    differences[aligned] = difference = Difference(fit.Posterior, aligned, best);
                 adjusted.Add(
                     new(fit.Table.Pieces[i].Id, fit.Table.Outings[j].Id, Length.FromInches(Math.Clamp(inches, 0, Length.Longest.Inches)),
-                    Difference(fit.Posterior, aligned, best) + fit.Residuals[i], Math.Min(1, fit.Weights[i] / full)));
+                    difference + fit.Residuals[i], Math.Min(1, fit.Weights[i] / full)));
             }
         }
 

@@ -22,6 +22,9 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
 
     private const int FewestChanges = 2, WholeMinutes = 5;
 
+    /// <summary>Longer pieces are proposed only where four of them fit into so many minutes on the water. Chosen.</summary>
+    private const int LongOuting = 120;
+
     /// <summary>Null where pieces like these can settle it.</summary>
     internal static ShortPieces? Of(AnalysisInput input, Fit fit, double worthwhile)
     {
@@ -39,5 +42,20 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
             longer is null ? null : (int)Math.Ceiling(longer.Minutes(FewestChanges) / WholeMinutes) * WholeMinutes);
 
         double Beyond(TrialForm pieces) => fit.Posterior.ChanceBeyond(pieces.LogDuration(input.Settings), worthwhile);
+    }
+
+    /// <summary>
+    /// Four longer pieces, the longest that fit a long outing, where the race is so much longer than a piece that such pieces alone would
+    /// leave open how the best length moves with duration; null where they would not, or where nothing longer fits.
+    /// </summary>
+    internal static TrialForm? Longer(AssessedFit assessed, TrialForm form)
+    {
+        TuningSettings settings = assessed.Input.Settings;
+        if (Durations.GoalSeconds(assessed.Input, assessed.Fit.Table) is not { } goal || form.PieceSeconds >= goal
+            || assessed.Fit.Posterior.ChanceBeyond(form.LogDuration(settings), assessed.Says.WorthwhilePercent) < Room * settings.StopBelow)
+            return null;
+        return TrialForm.RoundDistances.Where(metres => metres > form.Distance.Metres)
+            .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(TrialHabits.FewestPieces))
+            .LastOrDefault(longer => longer.PieceSeconds <= goal && longer.Minutes(FewestChanges) <= LongOuting);
     }
 }

@@ -15,6 +15,12 @@ namespace TrialLog.Tuning.Information;
 /// <param name="PiecesAreOpen">Whether nobody told pieces or minutes, so that they are ours to choose.</param>
 internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy, double PieceSeconds, bool PiecesAreOpen)
 {
+    /// <summary>Pieces of late whose recordings told their error, before those speak for the pieces to come: an outing's. Chosen.</summary>
+    private const int EnoughRecorded = 4;
+
+    /// <summary>How many times as large as usual the paddler's own recordings err, as a variance; 1 where they have not told.</summary>
+    private double OwnError { get; init; } = 1;
+
     /// <summary>Pieces for three lengths, in their mirrored order.</summary>
     public const int ThreeLengths = 6;
 
@@ -60,14 +66,37 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
             double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
             return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime),
                 told.Distance ?? Distance.FromMetres(metres),
-                timedBy, Seconds(metres, pace), false);
+                timedBy, Seconds(metres, pace), false) { OwnError = OwnErrorOf(table, timedBy, input.Settings) };
         }
 
         Distance distance = told.Distance
             ?? Distance.FromMetres(table.Count > 0 ? Usual(table) : GoalSeconds(input, table) <= ShortGoal ? 500 : 1000);
         int open = comparing < OutingsOfThree && input.Paddler.SwapsOnWater ? Math.Max(ThreeLengths, input.Settings.CardPieces)
             : input.Settings.CardPieces;
-        return new(pieces ?? open, distance, timedBy, Seconds(distance.Metres, pace), pieces is null);
+        return new(pieces ?? open, distance, timedBy, Seconds(distance.Metres, pace), pieces is null)
+        {
+            OwnError = OwnErrorOf(table, timedBy, input.Settings),
+        };
+    }
+
+    /// <summary>
+    /// The error that recordings of late have told of their pieces against what is usual for such a piece: a good watch's pieces to come
+    /// are as good.
+    /// </summary>
+    private static double OwnErrorOf(PieceTable table, TimedBy timedBy, TuningSettings settings)
+    {
+        double told = 0, usual = 0;
+        int count = 0;
+        foreach (Piece piece in Late(table))
+        {
+            if (piece.SpeedErrorPercent is not { } percent || (piece.TimedBy ?? TimedBy.Hand) != timedBy)
+                continue;
+            told += percent * percent;
+            usual += KnownError.Variance(timedBy, piece.Distance.Metres, piece.Time.Seconds, settings);
+            count++;
+        }
+
+        return count < EnoughRecorded ? 1 : told / usual;
     }
 
     /// <summary>Logarithm of how long a piece takes over the reference duration.</summary>
@@ -84,8 +113,11 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <param name="changes">How often the length changes.</param>
     public double Minutes(int changes) => Minutes(Pieces, Distance.Metres, PieceSeconds, changes);
 
-    /// <summary>Variance of a piece that is known beforehand, from timing and distance, percent squared.</summary>
-    public double KnownVariance(TuningSettings settings) => KnownError.Variance(TimedBy, Distance.Metres, PieceSeconds, settings);
+    /// <summary>
+    /// Variance of a piece that is known beforehand, from timing and distance and what the paddler's recordings have told, percent squared.
+    /// </summary>
+    public double KnownVariance(TuningSettings settings) =>
+        OwnError * KnownError.Variance(TimedBy, Distance.Metres, PieceSeconds, settings);
 
     /// <summary>
     /// The distance that tells most in that time: the mean of what it tells if the noise of a piece is the same at every distance and if it

@@ -9,6 +9,8 @@ internal static class Cholesky
     /// </summary>
     public static double Factor(Span<double> matrix, int size)
     {
+        if (size == 2)
+            return FactorTwo(matrix);
         double logDeterminant = 0;
         for (int row = 0; row < size; row++)
         {
@@ -23,13 +25,24 @@ internal static class Cholesky
             double diagonal = matrix[row * size + row], pivot = diagonal;
             for (int k = 0; k < row; k++)
                 pivot -= matrix[row * size + k] * matrix[row * size + k];
-            pivot = Math.Max(pivot, 1e-13 * Math.Abs(diagonal) + 1e-300);
+            pivot = Held(pivot, diagonal);
             matrix[row * size + row] = Math.Sqrt(pivot);
             logDeterminant += Math.Log(pivot);
         }
 
         return logDeterminant;
     }
+
+    /// <summary>Two by two, of which a fit has a hundred thousand.</summary>
+    private static double FactorTwo(Span<double> matrix)
+    {
+        double first = Held(matrix[0], matrix[0]), root = Math.Sqrt(first), below = matrix[2] / root;
+        double second = Held(matrix[3] - below * below, matrix[3]);
+        (matrix[0], matrix[2], matrix[3]) = (root, below, Math.Sqrt(second));
+        return Math.Log(first * second);
+    }
+
+    private static double Held(double pivot, double diagonal) => Math.Max(pivot, 1e-13 * Math.Abs(diagonal) + 1e-300);
 
     /// <summary>Solves L x = b in place, L being the factor.</summary>
     public static void Forward(ReadOnlySpan<double> factor, int size, Span<double> vector)

@@ -10,6 +10,7 @@ namespace TrialLog.Tuning.Model;
 /// </summary>
 internal sealed class CurveNodes
 {
+    private const double Negligible = 45;
     private readonly PieceTable _table;
 
     /// <param name="table">The pieces.</param>
@@ -80,6 +81,9 @@ internal sealed class CurveNodes
         Span<double> slopes = new double[data * data];
         Span<double> precision = new double[unknowns * unknowns], pull = stackalloc double[unknowns];
         Span<double> column = stackalloc double[unknowns];
+        Span<double> curvatures = stackalloc double[LogCurvatures.Length];
+        for (int at = 0; at < curvatures.Length; at++)
+            curvatures[at] = Math.Exp(LogCurvatures[at]);
         double most = double.NegativeInfinity;
         for (int duration = 0; duration < DurationEffects.Length; duration++)
         {
@@ -94,7 +98,7 @@ internal sealed class CurveNodes
             for (int component = 0; component < prior.Components; component++)
                 for (int at = 0; at < LogCurvatures.Length; at++)
                 {
-                    double c = Math.Exp(LogCurvatures[at]), credited = credit * c * c;
+                    double c = curvatures[at], credited = credit * c * c;
                     double[] priorPrecision = prior.Precisions[component];
                     for (int a = 0; a < hulls; a++)
                     {
@@ -118,14 +122,27 @@ internal sealed class CurveNodes
                     int node = Node(component, duration, at);
                     // Of the inverse factor's columns g's has but its last entry.
                     double skewSpread = 1 / precision[skew * unknowns + skew];
-                    TruncatedNormal held = TruncatedNormal.Between(
-                        (-skewLimit - pull[skew]) / skewSpread, (skewLimit - pull[skew]) / skewSpread);
-                    double weight = held.LogMass + logBase + prior.LogShares[component] + axes.LogCurvatureDensity[at]
-                        + axes.LogDurationDensity[duration]
+                    double least = (-skewLimit - pull[skew]) / skewSpread, largest = (skewLimit - pull[skew]) / skewSpread;
+                    double free = logBase + prior.LogShares[component] + axes.LogCurvatureDensity[at] + axes.LogDurationDensity[duration]
                         - 0.5 * (square - explained + logDeterminant);
-                    LogWeights[node] = weight;
-                    most = Math.Max(most, weight);
-                    for (int a = 0; moments && a < unknowns; a++)
+                    // So far below the others no node counts, whatever the ends of g leave of it.
+                    if (free < most - Negligible)
+                    {
+                        LogWeights[node] = double.NegativeInfinity;
+                        continue;
+                    }
+
+                    if (!moments)
+                    {
+                        LogWeights[node] = free + TruncatedNormal.LogMassBetween(least, largest);
+                        most = Math.Max(most, LogWeights[node]);
+                        continue;
+                    }
+
+                    TruncatedNormal held = TruncatedNormal.Between(least, largest);
+                    LogWeights[node] = free + held.LogMass;
+                    most = Math.Max(most, LogWeights[node]);
+                    for (int a = 0; a < unknowns; a++)
                     {
                         column.Clear();
                         column[a] = 1;

@@ -17,24 +17,32 @@ internal sealed record Marginal(double[] Values, double[] Probabilities)
         return sum;
     }
 
+    private const int Finer = 16;
+    private readonly Lazy<double[]> _below = new(() => Cumulated(Values, Probabilities));
+
     /// <summary>
     /// The value below which that share of the probability lies. Between the values the density follows a cubic spline through
     /// its logarithm, so that a coarse grid still gives smooth quantiles.
     /// </summary>
     public double Quantile(double share)
     {
-        const int Finer = 16;
         if (Values.Length < 5)
             return Values[Values.Length / 2];
-        double floor = 1e-12 * Probabilities.Max(), step = (Values[1] - Values[0]) / Finer;
-        var logDensity = CubicSpline.InterpolateNaturalSorted(
-            Values, [.. Probabilities.Select(probability => Math.Log(Math.Max(probability, floor)))]);
-        double[] below = new double[(Values.Length - 1) * Finer];
-        double sum = 0;
-        for (int k = 0; k < below.Length; k++)
-            below[k] = sum += Math.Exp(logDensity.Interpolate(Values[0] + (k + 0.5) * step));
-        int cell = Array.FindIndex(below, upTo => upTo >= share * sum);
+        double[] below = _below.Value;
+        double step = (Values[1] - Values[0]) / Finer, sought = share * below[^1];
+        int cell = Array.FindIndex(below, upTo => upTo >= sought);
         double before = cell <= 0 ? 0 : below[cell - 1];
-        return cell < 0 ? Values[^1] : Values[0] + step * (cell + (share * sum - before) / (below[cell] - before));
+        return cell < 0 ? Values[^1] : Values[0] + step * (cell + (sought - before) / (below[cell] - before));
+    }
+
+    private static double[] Cumulated(double[] values, double[] probabilities)
+    {
+        double floor = 1e-12 * probabilities.Max(), step = (values[1] - values[0]) / Finer, sum = 0;
+        var logDensity = CubicSpline.InterpolateNaturalSorted(
+            values, [.. probabilities.Select(probability => Math.Log(Math.Max(probability, floor)))]);
+        double[] below = new double[(values.Length - 1) * Finer];
+        for (int k = 0; k < below.Length; k++)
+            below[k] = sum += Math.Exp(logDensity.Interpolate(values[0] + (k + 0.5) * step));
+        return below;
     }
 }

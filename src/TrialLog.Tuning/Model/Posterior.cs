@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using MathNet.Numerics.RootFinding;
 
 namespace TrialLog.Tuning.Model;
@@ -164,9 +165,20 @@ internal sealed class Posterior
             .. _byCurvature.SelectMany(
                 part => part.BySkew().Select(at => (1 / (Share * part.Curvature), at.Skew, at.Goal, at.Sd, part.Weight * at.Share))),
         ];
-        double reach = parts.Max(
-            part => Math.Max(Math.Abs(Speed(part.Goal - 6 * part.Sd, part)), Math.Abs(Speed(part.Goal + 6 * part.Sd, part))));
-        return (Quantiles.Of(Below, -reach, reach, (1 - level) / 2), Quantiles.Of(Below, -reach, reach, (1 + level) / 2));
+        return (At((1 - level) / 2), At((1 + level) / 2));
+
+        // A mixture's quantile lies between those of its parts.
+        double At(double share)
+        {
+            double z = Normal.InvCDF(0, 1, share), least = double.MaxValue, most = double.MinValue;
+            foreach ((double PerPercent, double Skew, double Goal, double Sd, double Weight) part in parts)
+            {
+                double alone = Speed(part.Goal + z * part.Sd, part);
+                (least, most) = (Math.Min(least, alone), Math.Max(most, alone));
+            }
+
+            return Quantiles.Of(Below, least, most, share);
+        }
 
         // The longer is the faster the longer the best length is, so the difference lies below a value where θ lies below a place.
         double Below(double percent)

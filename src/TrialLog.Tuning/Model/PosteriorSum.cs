@@ -17,7 +17,7 @@ internal sealed class PosteriorSum
     private readonly PieceTable _table;
     private readonly CurveAxes _axes;
     private readonly double[] _outings, _pieces, _sums, _outingWeights, _pieceWeights, _curvatureWeights, _durationWeights;
-    private readonly double _goal, _card, _offset;
+    private readonly double _goal, _card;
 
     public PosteriorSum(PieceTable table, CurveAxes axes, int components, double[] outings, double[] pieces, double goal, double card,
         double offset)
@@ -28,13 +28,16 @@ internal sealed class PosteriorSum
         _pieces = pieces;
         _goal = goal;
         _card = card;
-        _offset = offset;
+        Offset = offset;
         _sums = new double[components * pieces.Length * axes.LogCurvatures.Length * Moments];
         _outingWeights = new double[outings.Length];
         _pieceWeights = new double[pieces.Length];
         _curvatureWeights = new double[axes.LogCurvatures.Length];
         _durationWeights = new double[axes.DurationEffects.Length];
     }
+
+    /// <summary>What is taken from each log weight, so that the most probable is about 1.</summary>
+    public double Offset { get; }
 
     /// <summary>Adds the nodes of that pair of spreads, as seen in one way.</summary>
     /// <param name="way">Which of the ways to see the pieces, from 0.</param>
@@ -52,7 +55,7 @@ internal sealed class PosteriorSum
                 for (int c = 0; c < curvatures; c++)
                 {
                     int node = nodes.Node(component, duration, c);
-                    double logWeight = nodes.LogWeights[node] + raise - _offset;
+                    double logWeight = nodes.LogWeights[node] + raise - Offset;
                     if (logWeight < -25)
                         continue;
                     double weight = Math.Exp(logWeight), kappa = nodes.DurationEffects[duration];

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using MathNet.Numerics.RootFinding;
 using TrialLog.Domain.Values;
 
@@ -31,8 +32,6 @@ internal static class Quantiles
 /// <param name="Sds">Standard deviation of each, above zero.</param>
 internal sealed record NormalMixture(double[] Weights, double[] Means, double[] Sds)
 {
-    private const double ReachInSds = 8;
-
     /// <summary>Probability below a value.</summary>
     public double Below(double value)
     {
@@ -42,14 +41,14 @@ internal sealed record NormalMixture(double[] Weights, double[] Means, double[] 
         return sum;
     }
 
-    /// <summary>The value below which that share lies.</summary>
+    /// <summary>The value below which that share lies: between those of the parts.</summary>
     public double Quantile(double share)
     {
-        double low = double.MaxValue, high = double.MinValue;
+        double z = Normal.InvCDF(0, 1, share), low = double.MaxValue, high = double.MinValue;
         for (int k = 0; k < Weights.Length; k++)
         {
-            low = Math.Min(low, Means[k] - ReachInSds * Sds[k]);
-            high = Math.Max(high, Means[k] + ReachInSds * Sds[k]);
+            low = Math.Min(low, Means[k] + z * Sds[k]);
+            high = Math.Max(high, Means[k] + z * Sds[k]);
         }
 
         return Quantiles.Of(Below, low, high, share);

@@ -6,6 +6,107 @@ using TrialLog.Domain.Values;
 namespace TrialLog.Tuning.Model;
 
 /// <summary>
+/// For one spread of the pieces: what the log comes to before anything is said of the spread between outings, so that every such spread
+/// needs one pass over the outings and none over the pieces.
+/// </summary>
+internal sealed class PieceSums
+{
+    /// <param name="table">The pieces.</param>
+    /// <param name="settings">The priors.</param>
+    /// <param name="pieceSpread">σ, percent.</param>
+    /// <param name="weights">Heavy-tail weight of each piece.</param>
+    public PieceSums(PieceTable table, TuningSettings settings, double pieceSpread, double[] weights)
+    {
+        Table = table;
+        AlongCourseVariance = settings.AlongCourseSpread * settings.AlongCourseSpread;
+        int width = table.Width, outings = table.OutingHull.Length;
+        OfHull = new double[table.HullsWithPieces][];
+        for (int h = 0; h < OfHull.Length; h++)
+            OfHull[h] = new double[width * width];
+        Level = new double[outings * width];
+        bool oneWay = Array.Exists(table.Direction, static direction => direction != 0);
+        Along = oneWay ? new double[outings * width] : [];
+        AlongSquares = oneWay ? new double[outings] : [];
+        LogProduct determinant = new();
+        for (int j = 0; j < outings; j++)
+            Add(j, pieceSpread * pieceSpread, weights, ref determinant);
+        LogDeterminant = determinant.Log;
+    }
+
+    /// <summary>The pieces.</summary>
+    public PieceTable Table { get; }
+
+    /// <summary>Prior variance of what wind along the course does to an outing, percent squared.</summary>
+    public double AlongCourseVariance { get; }
+
+    /// <summary>Precision-weighted products of a row's columns, row-major, summed over each hull; above the diagonal and on it.</summary>
+    public double[][] OfHull { get; }
+
+    /// <summary>Precision-weighted sum of each column by outing, which is what the outing's level sees.</summary>
+    public double[] Level { get; }
+
+    /// <summary>The same with the sign of the direction; empty where every piece cancels the wind.</summary>
+    public double[] Along { get; }
+
+    /// <summary>Precision of the one-way pieces by outing; empty where there are none.</summary>
+    public double[] AlongSquares { get; }
+
+    /// <summary>Log determinant of the pieces' own variances.</summary>
+    public double LogDeterminant { get; }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Add(int outing, double pieceVariance, double[] weights, ref LogProduct determinant)
+    {
+        int width = Table.Width;
+        double[] rows = Table.Rows, known = Table.KnownVariance, sums = OfHull[Table.OutingHull[outing]];
+        Span<double> level = Level.AsSpan(outing * width, width);
+        for (int i = Table.OutingStart[outing]; i < Table.OutingStart[outing + 1]; i++)
+        {
+            double variance = (pieceVariance + known[i]) / weights[i], precision = 1 / variance, direction = Table.Direction[i];
+            determinant.Times(variance);
+            ReadOnlySpan<double> row = rows.AsSpan(i * width, width);
+            for (int a = 0; a < row.Length; a++)
+            {
+                double scaled = precision * row[a];
+                level[a] += scaled;
+                Span<double> into = sums.AsSpan(a * width, width);
+                for (int b = a; b < row.Length; b++)
+                    into[b] += scaled * row[b];
+            }
+
+            if (direction == 0)
+                continue;
+            AlongSquares[outing] += precision * direction * direction;
+            for (int a = 0; a < row.Length; a++)
+                Along[outing * width + a] += precision * direction * row[a];
+        }
+    }
+}
+
+/// <summary>The logarithm of a long product of positive numbers, with few logarithms taken.</summary>
+internal struct LogProduct
+{
+    private const double Least = 1e-150, Most = 1e150;
+    private double _sum, _product;
+
+    /// <summary>The empty product.</summary>
+    public LogProduct() => _product = 1;
+
+    /// <summary>The logarithm.</summary>
+    public readonly double Log => _sum + Math.Log(_product);
+
+    /// <summary>Takes one more factor in, between 1e-150 and 1e150.</summary>
+    public void Times(double factor)
+    {
+        _product *= factor;
+        if (_product is > Least and < Most)
+            return;
+        _sum += Math.Log(_product);
+        _product = 1;
+    }
+}
+
+/// <summary>
 /// For one pair of spreads (outings, pieces): the Gram matrix of log speed and of the fixed vectors that the response curve
 /// expands into, with hull levels, covariates, outing effects and wind along the course integrated out. From it every
 /// (c, κ, θ) costs a few multiplications. Outing effects go by Woodbury's identity, so the cost is linear in outings.
@@ -13,27 +114,29 @@ namespace TrialLog.Tuning.Model;
 internal sealed class ReducedGram
 {
     private readonly PieceTable _table;
-    private readonly double _alongCourseVariance;
 
-    /// <param name="table">The pieces.</param>
-    /// <param name="settings">The priors.</param>
+    /// <param name="sums">The log at the pieces' spread.</param>
     /// <param name="outingSpread">τ, percent.</param>
-    /// <param name="pieceSpread">σ, percent.</param>
-    /// <param name="weights">Heavy-tail weight of each piece.</param>
-    public ReducedGram(PieceTable table, TuningSettings settings, double outingSpread, double pieceSpread, double[] weights)
+    public ReducedGram(PieceSums sums, double outingSpread)
     {
-        _table = table;
-        _alongCourseVariance = settings.AlongCourseSpread * settings.AlongCourseSpread;
+        PieceTable table = _table = sums.Table;
         FixedCount = table.HullsWithPieces + table.Covariates.Count;
         Size = 2 + PieceTable.HullColumns * table.HullsWithPieces;
         FixedBlock = new double[FixedCount * FixedCount];
         Cross = new double[FixedCount * Size];
         Matrix = new double[Size * Size];
-        Working working = new(new double[table.Width * table.Width], new double[table.Width], new int[table.Width]);
-        double logDeterminant = 0;
-        for (int j = 0; j < table.OutingHull.Length; j++)
-            logDeterminant += AddOuting(j, outingSpread * outingSpread, pieceSpread * pieceSpread, weights, working);
-        LogDensity = -0.5 * (logDeterminant + Reduce());
+        double[] left = new double[table.Width * table.Width];
+        int[] globalOf = new int[table.Width];
+        LogProduct determinant = new();
+        for (int h = 0; h < table.HullsWithPieces; h++)
+        {
+            sums.OfHull[h].CopyTo(left, 0);
+            TakeOutings(h, sums, outingSpread * outingSpread, left, ref determinant);
+            Map(h, globalOf);
+            Place(left, globalOf);
+        }
+
+        LogDensity = -0.5 * (sums.LogDeterminant + determinant.Log + Reduce());
     }
 
     /// <summary>Row and column count of <see cref="Matrix"/>: log speed, then five vectors a hull, then the lopsided part.</summary>
@@ -54,64 +157,52 @@ internal sealed class ReducedGram
     /// <summary>The log density's part that is free of (c, κ, θ, g), up to a constant.</summary>
     public double LogDensity { get; }
 
-    /// <summary>Room for one outing's sums, used again for each.</summary>
-    private readonly record struct Working(double[] Local, double[] Along, int[] GlobalOf);
-
+    /// <summary>Takes the levels of a hull's outings, and the wind along their courses, out of its products.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private double AddOuting(int outing, double outingVariance, double pieceVariance, double[] weights, Working working)
+    private void TakeOutings(int hull, PieceSums sums, double outingVariance, double[] left, ref LogProduct determinant)
     {
-        int width = _table.Width, from = _table.OutingStart[outing], to = _table.OutingStart[outing + 1];
-        double[] local = working.Local, along = working.Along, rows = _table.Rows, direction = _table.Direction;
-        Array.Clear(local);
-        Array.Clear(along);
-        double logDeterminant = 0, alongSquares = 0;
-        bool oneWay = false;
-        for (int i = from; i < to; i++)
+        int width = _table.Width;
+        double along = sums.AlongCourseVariance;
+        Span<double> tilted = stackalloc double[width];
+        for (int j = 0; j < _table.OutingHull.Length; j++)
         {
-            double variance = (pieceVariance + _table.KnownVariance[i]) / weights[i], precision = 1 / variance;
-            logDeterminant += Math.Log(variance);
-            int row = i * width;
+            if (_table.OutingHull[j] != hull)
+                continue;
+            ReadOnlySpan<double> level = sums.Level.AsSpan(j * width, width);
+            double levelPrecision = 1 / outingVariance + level[0];
+            determinant.Times(outingVariance * levelPrecision);
+            Take(level, 1 / levelPrecision, left);
+            if (sums.AlongSquares.Length == 0 || sums.AlongSquares[j] == 0)
+                continue;
+            ReadOnlySpan<double> course = sums.Along.AsSpan(j * width, width);
+            double tilt = course[0] / levelPrecision, precision = 1 / along + sums.AlongSquares[j] - tilt * course[0];
+            determinant.Times(along * precision);
             for (int a = 0; a < width; a++)
-            {
-                double scaled = precision * rows[row + a];
-                int at = a * width;
-                for (int b = a; b < width; b++)
-                    local[at + b] += scaled * rows[row + b];
-            }
-
-            if (direction[i] != 0)
-            {
-                oneWay = true;
-                double scaled = precision * direction[i];
-                alongSquares += scaled * direction[i];
-                for (int a = 0; a < width; a++)
-                    along[a] += scaled * rows[row + a];
-            }
+                tilted[a] = course[a] - tilt * level[a];
+            Take(tilted, 1 / precision, left);
         }
+    }
 
-        // The first row of the local matrix is the precision-weighted sum of each column, which is what the outing's level sees.
-        double levelPrecision = 1 / outingVariance + local[0];
-        logDeterminant += Math.Log(outingVariance * levelPrecision);
-        double alongPrecision = 0, tilt = 0;
-        if (oneWay)
+    private static void Take(ReadOnlySpan<double> column, double scale, double[] left)
+    {
+        for (int a = 0; a < column.Length; a++)
         {
-            tilt = along[0] / levelPrecision;
-            alongPrecision = 1 / _alongCourseVariance + alongSquares - tilt * along[0];
-            logDeterminant += Math.Log(_alongCourseVariance * alongPrecision);
+            double scaled = scale * column[a];
+            Span<double> into = left.AsSpan(a * column.Length, column.Length);
+            for (int b = a; b < column.Length; b++)
+                into[b] -= scaled * column[b];
         }
+    }
 
-        int[] globalOf = working.GlobalOf;
-        Map(_table.OutingHull[outing], globalOf);
-        int fixedColumns = 1 + _table.Covariates.Count;
+    private void Place(double[] left, int[] globalOf)
+    {
+        int width = _table.Width, fixedColumns = 1 + _table.Covariates.Count;
         for (int a = 0; a < width; a++)
         {
-            double level = local[a] / levelPrecision, slope = oneWay ? (along[a] - tilt * local[a]) / alongPrecision : 0;
             int rowOf = globalOf[a];
             for (int b = a; b < width; b++)
             {
-                double value = local[a * width + b] - level * local[b];
-                if (oneWay)
-                    value -= slope * (along[b] - tilt * local[b]);
+                double value = left[a * width + b];
                 int columnOf = globalOf[b];
                 if (b < fixedColumns)
                     FixedBlock[columnOf * FixedCount + rowOf] += value;
@@ -121,8 +212,6 @@ internal sealed class ReducedGram
                     Matrix[rowOf * Size + columnOf] += value;
             }
         }
-
-        return logDeterminant;
     }
 
     /// <summary>Mean of the square of a fixed effect's coefficient: hull level or covariate.</summary>

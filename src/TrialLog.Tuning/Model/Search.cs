@@ -17,6 +17,10 @@ internal sealed record Search(
 {
     private const int MostTurns = 25, MostLonger = 8;
 
+    /// <summary>A pair of spreads so much less probable than the most probable one, in logarithms, changes no digit that counts.</summary>
+    private const double Negligible = 25;
+
+    private Seen? _seen;
 
     /// <summary>How far the heavy tails let each piece count, at the most probable spreads.</summary>
     public double[] Weights => Tails.At(Math.Exp(Mode.LogPiece)).Weights;
@@ -96,6 +100,8 @@ internal sealed record Search(
                 // The spreads are weighed by all the pieces say; the curve, given the spreads, by what they can be credited with.
                 Reduced reduced = At(outings[a], pieces[b]);
                 CurveNodes whole = Nodes(reduced, 1, moments: Tails.Credit == 1);
+                if (whole.LogSum < sum.Offset - Negligible)
+                    continue;
                 if (Tails.Credit < 1)
                 {
                     CurveNodes credited = Nodes(reduced, Tails.Credit);
@@ -134,12 +140,31 @@ internal sealed record Search(
     {
         double outing = (logOuting - Math.Log(Settings.OutingMedian)) / Settings.OutingLogSpread;
         double piece = (logPiece - Math.Log(Settings.PieceMedian)) / Settings.PieceLogSpread;
-        PieceWeights weights = Tails.At(Math.Exp(logPiece));
-        ReducedGram gram = new(Table, Settings, Math.Exp(logOuting), Math.Exp(logPiece), weights.Weights);
+        if (_seen is null || !_seen.IsOf(Table, Tails, Settings))
+            _seen = new(Table, Tails, Settings);
+        (PieceWeights weights, PieceSums sums) = _seen.At(logPiece);
+        ReducedGram gram = new(sums, Math.Exp(logOuting));
         return new(gram, weights.LogDensity + gram.LogDensity - 0.5 * (outing * outing + piece * piece) - Math.Log(Settings.PieceLogSpread),
             weights.Weights);
     }
 
     /// <summary>The log at one pair of spreads.</summary>
     private readonly record struct Reduced(ReducedGram Gram, double LogDensity, double[] Weights);
+
+    /// <summary>The log at each spread of pieces that was asked for: most are asked for with many spreads between outings.</summary>
+    private sealed class Seen(PieceTable table, HeavyTails tails, TuningSettings settings)
+    {
+        private readonly Dictionary<double, (PieceWeights, PieceSums)> _at = [];
+
+        public bool IsOf(PieceTable otherTable, HeavyTails otherTails, TuningSettings otherSettings) =>
+            ReferenceEquals(table, otherTable) && ReferenceEquals(tails, otherTails) && ReferenceEquals(settings, otherSettings);
+
+        public (PieceWeights Weights, PieceSums Sums) At(double logPiece)
+        {
+            if (_at.TryGetValue(logPiece, out (PieceWeights, PieceSums) known))
+                return known;
+            PieceWeights weights = tails.At(Math.Exp(logPiece));
+            return _at[logPiece] = (weights, new PieceSums(table, settings, Math.Exp(logPiece), weights.Weights));
+        }
+    }
 }

@@ -4,6 +4,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
@@ -27,6 +28,13 @@ internal static class CheckCommand
             {
                 JsonOutput.Write<IReadOnlyList<CheckFacts>>(
                     frame.Out, [.. analysis.Checks.Select(check => new CheckFacts(check.Name, Warnings.Of(check, analysis)))]);
+                return;
+            }
+
+            if (RestFirst.Page(analysis) is { } rest)
+            {
+                RestText.Instead(frame.Out, $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · " +
+                    $"{Quoted.Visible(analysis.Paddle.Name)}", rest, frame.ConsoleHost.Width);
                 return;
             }
 

@@ -48,8 +48,11 @@ internal static class CurveCommand
     private static void Write(TextWriter to, Analysis analysis, ClassicalFit? fit, int width, Strokes strokes)
     {
         LengthUnit unit = analysis.Paddler.Unit;
-        to.WriteLine(
-            $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}");
+        string title =
+            $"{Quoted.Visible(analysis.Paddler.Name)} · {Quoted.Visible(analysis.Hull.Name)} · {Quoted.Visible(analysis.Paddle.Name)}";
+        if (RestText.Instead(to, title, RestFirst.Page(analysis), width))
+            return;
+        to.WriteLine(title);
         to.WriteLine();
         Wrapped.Write(to, Verdict.Of(analysis), width);
         to.WriteLine();
@@ -73,7 +76,7 @@ internal static class CurveCommand
             return;
         to.WriteLine();
         to.WriteLine("The classical view (mixed model by REML, no prior)");
-        Wrapped.Write(to, fit.Says, width, "  ", 2);
+        Wrapped.Write(to, ClassicalWords.Of(fit, analysis.Hull, unit), width, "  ", 2);
         foreach (Coefficient one in fit.Coefficients)
             to.WriteLine($"  {one.Name,-28} {one.Estimate,10:0.0000}   standard error {one.StandardError:0.0000}");
     }

@@ -92,6 +92,6 @@ internal static class NextCommand
             return null;
         LengthUnit unit = chosen.Paddler.Unit;
         int since = Decide.OutingsSince(decision, workspace.Logbook.Outings(chosen.Paddler.Id));
-        return $"{DecisionWords.Sentence(decision, unit)} {DecisionWords.After(decision, since, analysis.Ideal.Length, unit)}";
+        return DecisionWords.WithAfter(decision, since, analysis, unit);
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
@@ -23,16 +24,24 @@ internal static class ProgressCommand
         frame.OnDesk(command, (parsed, workspace) =>
         {
             Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+            bool json = parsed.GetValue(frame.Json);
+            string title =
+                $"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}";
+            if (!json && ClearSoreness.Standing(workspace, chosen.Paddler) is not null)
+            {
+                RestText.Instead(frame.Out, title, RestFirst.Page(Tuner.Analyse(workspace.Question(chosen))), frame.ConsoleHost.Width);
+                return;
+            }
+
             IReadOnlyList<ProgressPoint> points = Tuner.Progress(workspace.Question(chosen));
-            if (parsed.GetValue(frame.Json))
+            if (json)
             {
                 JsonOutput.Write<IReadOnlyList<ProgressFacts>>(frame.Out, [.. points.Select(ProgressFacts.Of)]);
                 return;
             }
 
             LengthUnit unit = chosen.Paddler.Unit;
-            frame.Out.WriteLine(
-                $"{Quoted.Visible(chosen.Paddler.Name)} · {Quoted.Visible(chosen.Hull.Name)} · {Quoted.Visible(chosen.Paddle.Name)}");
+            frame.Out.WriteLine(title);
             frame.Out.WriteLine();
             double worthwhile = chosen.Paddler.WorthwhilePercent ?? TuningSettings.Default.WorthwhilePercent;
             ProgressText.Write(frame.Out, points, worthwhile, unit, frame.ConsoleHost.Width);

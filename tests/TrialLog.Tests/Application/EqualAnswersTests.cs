@@ -194,7 +194,7 @@ public class EqualAnswersTests
         Assert.Equal((said.Low, said.High),
             (line.GetProperty("likely_low_in").GetDouble(), line.GetProperty("likely_high_in").GetDouble()));
         if (said.Standing == "sore")
-            Assert.True(line.GetProperty("cut_to_in").GetDouble() <= line.GetProperty("soreness_ceiling_in").GetDouble());
+            Assert.Equal(JsonValueKind.Null, line.GetProperty("cut_to_in").ValueKind);
         else if (said.InRange)
             Assert.Equal(said.BestToHave, line.GetProperty("cut_to_in").GetDouble());
         string risk = line.GetProperty("risk").GetString()!;
@@ -325,8 +325,7 @@ public class EqualAnswersTests
             7 => input with { Paddler = input.Paddler with { Unit = LengthUnit.Centimetres } },
             8 => With(
                 input, input.Paddle
-                with
-                { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
+                with { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
             _ => input,
         };
     }

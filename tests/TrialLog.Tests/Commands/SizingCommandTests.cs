@@ -150,9 +150,13 @@ public class SizingCommandTests
         using TestProgram program = TestProgram.WithIlse();
         program.Must("log", "--date", "2026-05-28", "--soreness", "1", "48.5in,1km,5:30", "48.5in,1km,5:31");
         program.Must("log", "--date", "2026-05-30", "--soreness", "7", "50.5in,1km,5:30", "50.5in,1km,5:31");
-        Assert.Contains("sore: no longer than 48½ in", program.Must("transfer", "--hull", "OC1"));
-        Assert.Contains("Do not order yet", program.Must("order-sheet").ReplaceLineEndings(" ").Replace("     ", " "));
-        Assert.Equal(48.5, Json(program, "order-sheet", "--json").GetProperty("lines")[0].GetProperty("cut_to_in").GetDouble());
+        string carried = program.Must("transfer", "--hull", "OC1");
+        Assert.Contains("  48½ in    OC1, Reed", carried);
+        Assert.DoesNotContain("likely", carried);
+        Assert.Contains("Do not order", program.Must("order-sheet"));
+        JsonElement sheet = Json(program, "order-sheet", "--json");
+        Assert.StartsWith("Rest first", sheet.GetProperty("rest_first").GetString());
+        Assert.Equal(JsonValueKind.Null, sheet.GetProperty("lines")[0].GetProperty("cut_to_in").ValueKind);
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.Tests.Recordings;
 using TrialLog.Tuning;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning;
@@ -42,6 +44,33 @@ public class KnownErrorTests
         {
             Posterior posterior = Fit.Of(input).Posterior;
             return posterior.Quantile(0.95) - posterior.Quantile(0.05);
+        }
+    }
+
+    [Fact]
+    public void A_piece_to_come_errs_as_the_recordings_so_far_have_told()
+    {
+        AnalysisInput log = LogOf.Rows(LogOf.Healthy());
+        Assert.Equal(0.5, Known(Recorded(0.5)), 1e-9);
+        Assert.Equal(3, Known(Recorded(3)), 1e-9);
+        // Without a word of its own a kilometre by watch errs by 0.6 %; a half as long one errs the more, whatever the recordings say.
+        Assert.Equal(0.6, Known(Timed(log, null)), 1e-9);
+        Assert.True(Known(Recorded(0.5) with { ThisOuting = new() { Distance = Distance.FromMetres(500) } }) > 0.9);
+
+        AnalysisInput Recorded(double percent) => Timed(log, percent);
+
+        static AnalysisInput Timed(AnalysisInput input, double? percent) => input with
+        {
+            Outings = [.. input.Outings.Select(outing => outing with
+            {
+                Pieces = [.. outing.Pieces.Select(piece => piece with { TimedBy = TimedBy.Watch, SpeedErrorPercent = percent })],
+            })],
+        };
+
+        static double Known(AnalysisInput input)
+        {
+            PieceTable table = Fit.Of(input).Table;
+            return Math.Sqrt(TrialForm.Of(input, table, Comparisons.Of(table).Count).KnownVariance(TuningSettings.Default));
         }
     }
 }

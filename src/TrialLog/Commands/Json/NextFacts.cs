@@ -9,10 +9,10 @@ namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>next --json</c> prints; the units are in the names.</summary>
 internal sealed record NextFacts(
-    string Paddler, string Hull, string Paddle, int Outings, int Pieces,
+    string Paddler, string Hull, string Paddle, string Standing, string ToDo, int Outings, int Pieces,
     double CurrentIn, BestFacts Best, IntervalFacts CurvaturePctPerIn2,
     double GainFromMovingPct, double GainFromMovingS, double GainLeftPct, double GainLeftS, double GoalS,
-    double WorthwhilePct, double PWorthwhileLeft, string Standing, IReadOnlyList<string> Why, string ToDo,
+    double WorthwhilePct, double PWorthwhileLeft, IReadOnlyList<string> Why,
         bool DiminishingReturns, bool Flat,
     OutingsToGoFacts? OutingsToGo, CardFacts Card, IReadOnlyList<CardOptionFacts> CardOptions, SquadPriorFacts? LearntFromSquad,
         EffortFacts Effort, FixedPaddleJson? FixedPaddle, string Verdict,
@@ -25,20 +25,19 @@ internal sealed record NextFacts(
     public static NextFacts Of(Analysis analysis, GivenCard card) => Of(analysis, CardFacts.Of(card));
 
     private static NextFacts Of(Analysis analysis, CardFacts card) => new(
-        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, analysis.Outings, analysis.Pieces,
+        analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, JsonOutput.Kebab(analysis.Standing),
+        Application.Wording.Verdict.ToDo(analysis), analysis.Outings, analysis.Pieces,
         JsonOutput.Inches(analysis.Current), BestFacts.Of(analysis.Best), IntervalFacts.Of(analysis.Curvature),
         JsonOutput.Rounded(analysis.GainFromMovingPercent), JsonOutput.Rounded(analysis.GainFromMovingSeconds),
         JsonOutput.Rounded(analysis.GainLeftPercent), JsonOutput.Rounded(analysis.GainLeftSeconds),
             JsonOutput.Rounded(analysis.GoalSeconds),
         JsonOutput.Rounded(analysis.WorthwhilePercent), JsonOutput.Rounded(analysis.ProbabilityWorthwhileLeft),
-        JsonOutput.Kebab(analysis.Standing), [.. analysis.Why.Select(JsonOutput.Kebab)], Application.Wording.Verdict.ToDo(analysis),
-            analysis.DiminishingReturns, analysis.Flat,
+        [.. analysis.Why.Select(JsonOutput.Kebab)], analysis.DiminishingReturns, analysis.Flat,
         // While it hurts nobody counts outings.
         analysis.Standing == Tuning.Assessments.Standing.Sore ? null
             : new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        card, [.. analysis.CardOptions.Select(
-            option =>
-            new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
+        card, [.. analysis.CardOptions.Select(option =>
+            new CardOptionFacts(option.Pieces, option.Distance.Metres, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
             new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
         analysis.LearntFromSquad is { } squad
             ? new SquadPriorFacts(squad.Paddlers, JsonOutput.Rounded(squad.OffsetInches), JsonOutput.Rounded(squad.SdInches)) : null,
@@ -52,8 +51,8 @@ internal sealed record NextFacts(
             Application.Wording.Cautions.Of(analysis));
 }
 
-/// <summary>A card with more pieces: minutes on the water, what it should win, and the outings to go.</summary>
-internal sealed record CardOptionFacts(int Pieces, int Minutes, double ValuePct, OutingsToGoFacts OutingsToGo);
+/// <summary>A card of so many pieces, so long: minutes on the water, what it should win, and the outings to go.</summary>
+internal sealed record CardOptionFacts(int Pieces, double DistanceM, int Minutes, double ValuePct, OutingsToGoFacts OutingsToGo);
 
 /// <summary>What other paddlers' settled logs taught about the start length.</summary>
 internal sealed record SquadPriorFacts(int Paddlers, double OffsetIn, double SdIn);

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
-using TrialLog.Commands.Sizing;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
@@ -13,12 +12,13 @@ namespace TrialLog.Commands.Json;
 
 /// <summary>What <c>start-length --json</c> prints; the measuring steps with <c>--steps</c>.</summary>
 internal sealed record StartLengthFacts(
-    string? Paddler, string? Hull, double LengthIn, double SpreadIn, double LikelyLowIn, double LikelyHighIn, double Level, string Basis,
+    string? Paddler, string? RestFirst, string? Hull, double LengthIn, double SpreadIn, double LikelyLowIn, double LikelyHighIn,
+        double Level, string Basis,
     double ReferenceBladeIn, string Explanation, string WhatNext, IReadOnlyList<ImprovementFacts> Improvements, double? HandSpacingIn,
     IReadOnlyList<string> Questions, IReadOnlyList<MeasuringFacts>? Steps)
 {
-    public static StartLengthFacts Of(string? paddler, StartLengthAnswer answer, bool steps) => new(
-        paddler, answer.Hull?.Name, JsonOutput.Inches(answer.InHull), JsonOutput.Rounded(answer.Start.SpreadInches),
+    public static StartLengthFacts Of(string? paddler, string? rest, StartLengthAnswer answer, bool steps) => new(
+        paddler, rest, answer.Hull?.Name, JsonOutput.Inches(answer.InHull), JsonOutput.Rounded(answer.Start.SpreadInches),
         JsonOutput.Inches(answer.Likely.Low), JsonOutput.Inches(answer.Likely.High), 0.9, JsonOutput.Kebab(answer.Start.Basis),
         JsonOutput.Inches(ExposedShaftRule.ReferenceBlade), answer.Explanation, answer.WhatNext,
         [.. answer.Improvements.Select(one => new ImprovementFacts(JsonOutput.Kebab(one.Measure), JsonOutput.Rounded(one.ToInches)))],
@@ -33,11 +33,10 @@ internal sealed record ImprovementFacts(string Measure, double SpreadIn);
 internal sealed record MeasuringFacts(string What, IReadOnlyList<string> Steps);
 
 /// <summary>What <c>transfer --json</c> prints.</summary>
-internal sealed record TransferFacts(string? Paddler, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
+internal sealed record TransferFacts(string? Paddler, string? RestFirst, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
 {
-    public static TransferFacts Of(string? paddler, TransferOrigin? from, IReadOnlyList<CarriedRow> rows) => new(
-        paddler, from is null ? null : new(from.Hull.Name, from.Paddle.Name, JsonOutput.Inches(from.Length)),
-            [.. rows.Select(CarriedFacts.Of)]);
+    public static TransferFacts Of(string? paddler, string? rest, TransferOriginFacts? from, IReadOnlyList<CarriedRow> rows) =>
+        new(paddler, rest, from, [.. rows.Select(CarriedFacts.Of)]);
 }
 
 /// <summary>A length given by hand, and where it is good.</summary>
@@ -63,12 +62,13 @@ internal sealed record CarriedFacts(
 
 /// <summary>What <c>technique --json</c> prints; without <c>--hand</c> an array of the kept ones.</summary>
 internal sealed record TechniqueFacts(
-    string Paddler, string Hull, string Paddle, string Date, double LengthIn, double HandAboveEyeIn, double ShaftLeanDeg, bool LeanMeasured,
+    string Paddler, string? RestFirst, string Hull, string Paddle, string Date, double LengthIn, double HandAboveEyeIn, double ShaftLeanDeg,
+        bool LeanMeasured,
     bool FromPhoto, double ChangeIn, double SpreadIn, double PointsToIn, bool InRange, bool Overhead, string? Caution, bool Saved,
     double? BestWithoutIn = null, double? BestWithIn = null)
 {
-    public static TechniqueFacts Of(TechniqueAnswer answer, bool saved) => new(
-        answer.Paddler.Name, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"),
+    public static TechniqueFacts Of(TechniqueAnswer answer, string? rest, bool saved) => new(
+        answer.Paddler.Name, rest, answer.Hull.Name, answer.Paddle.Name, answer.Check.Date.ToString("yyyy-MM-dd"),
             JsonOutput.Inches(answer.Check.Length),
         JsonOutput.Rounded(answer.Check.HandAboveEyeInches), answer.Check.ShaftLeanDegrees ?? TechniqueRule.AssumedLeanDegrees,
         answer.Check.ShaftLeanDegrees is not null, answer.Check.FromPhoto, JsonOutput.Rounded(answer.Implied.ChangeInches),
@@ -78,23 +78,26 @@ internal sealed record TechniqueFacts(
 
 /// <summary>What <c>order-sheet --json</c> prints.</summary>
 internal sealed record OrderSheetFacts(
-    string Paddler, string Date, IReadOnlyList<OrderLineFacts> Lines, IReadOnlyList<SteeringFacts> Steering, double ToleranceIn,
+    string Paddler, string? RestFirst, string Date, IReadOnlyList<OrderLineFacts> Lines, IReadOnlyList<SteeringFacts> Steering,
+        double ToleranceIn,
     IReadOnlyList<string> ForTheMaker, IReadOnlyList<string> Cutting, IReadOnlyList<string> Cautions)
 {
     public static OrderSheetFacts Of(OrderSheet sheet) => new(
-        sheet.Paddler, sheet.Date.ToString("yyyy-MM-dd"), [.. sheet.Lines.Select(line => OrderLineFacts.Of(line, sheet.Unit))],
-        [.. sheet.Steering.Select(line => SteeringFacts.Of(line.Hull, line.Paddle, line.Proposal))], OrderSheet.ToleranceInches,
+        sheet.Paddler, sheet.RestFirst?[0], sheet.Date.ToString("yyyy-MM-dd"),
+            [.. sheet.Lines.Select(line => OrderLineFacts.Of(line, sheet.Unit))],
+        [.. sheet.Steering.Select(line => SteeringFacts.Of(line.Hull, line.Paddle, sheet.RestFirst?[0], line.Proposal))],
+            OrderSheet.ToleranceInches,
         sheet.ForTheMaker, sheet.Cutting, OrderSheet.Cautions);
 }
 
 /// <summary>What to order for one hull and blade.</summary>
 internal sealed record OrderLineFacts(
-    string Hull, string Paddle, double BladeIn, double CutToIn, double? OrderAtIn, double LikelyLowIn, double LikelyHighIn,
+    string Hull, string Paddle, double BladeIn, double? CutToIn, double? OrderAtIn, double LikelyLowIn, double LikelyHighIn,
     double WithinQuarterInch, int Pieces, string RestsOn, double GainLeftPct, bool DiminishingReturns,
     double? OwnFixedAtIn, double? SorenessCeilingIn, string Risk)
 {
     public static OrderLineFacts Of(OrderLine line, LengthUnit unit) => new(
-        line.Hull, line.Paddle, JsonOutput.Inches(line.Blade), JsonOutput.Inches(line.CutTo),
+        line.Hull, line.Paddle, JsonOutput.Inches(line.Blade), line.NotNow ? null : JsonOutput.Inches(line.CutTo),
             line.NotNow ? null : JsonOutput.Inches(line.OrderAt),
         JsonOutput.Inches(line.LikelyLow), JsonOutput.Inches(line.LikelyHigh), JsonOutput.Rounded(line.WithinQuarterInch), line.Pieces,
             line.RestsOn,
@@ -105,10 +108,12 @@ internal sealed record OrderLineFacts(
 
 /// <summary>What <c>steering --json</c> prints.</summary>
 internal sealed record SteeringFacts(
-    string Hull, string Paddle, double LengthIn, double LowIn, double HighIn, bool LargeBlade, string Why, IReadOnlyList<string> Cautions)
+    string Hull, string Paddle, string? RestFirst, double LengthIn, double LowIn, double HighIn, bool LargeBlade, string Why,
+        IReadOnlyList<string> Cautions)
 {
-    public static SteeringFacts Of(string hull, string paddle, SteeringProposal proposal) => new(
-        hull, paddle, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High), proposal.Large,
+    public static SteeringFacts Of(string hull, string paddle, string? rest, SteeringProposal proposal) => new(
+        hull, paddle, rest, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High),
+            proposal.Large,
             proposal.Why,
         SteeringRule.Cautions);
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Setup;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Text;
@@ -11,6 +12,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -51,8 +53,11 @@ internal static class StartLengthCommand
                 parsed.GetValue(hull) is { } asked ? workspace.HullNamed(asked) : null, workspace.Logbook.Hulls());
             if (parsed.GetValue(save))
                 SetUpPaddler.Change(workspace, paddler!.Name, given);
+            StandingSoreness? sore = paddler is null ? null : ClearSoreness.Standing(workspace, paddler);
             if (json)
-                JsonOutput.Write(frame.Out, StartLengthFacts.Of(paddler?.Name, answer, parsed.GetValue(steps)));
+                JsonOutput.Write(frame.Out, StartLengthFacts.Of(paddler?.Name, RestFirst.Of(sore), answer, parsed.GetValue(steps)));
+            else if (RestText.Instead(frame.Out, Quoted.Visible(paddler?.Name), RestFirst.Page(sore), frame.ConsoleHost.Width))
+                WriteSaved(frame.Out, parsed.GetValue(save));
             else
                 Write(frame.Out, paddler, answer, parsed.GetValue(save), frame.ConsoleHost.Width);
         });
@@ -84,6 +89,11 @@ internal static class StartLengthCommand
             Wrapped.Write(to, question, width, "Please check: ", 14);
         if (answer.Improvements.Count > 0)
             to.WriteLine("How to measure alone: triallog start-length --steps");
+        WriteSaved(to, saved);
+    }
+
+    private static void WriteSaved(TextWriter to, bool saved)
+    {
         if (saved)
             to.WriteLine("Saved. To undo: triallog undo");
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrialLog.Application.Coaching;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
@@ -11,6 +12,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -34,9 +36,10 @@ internal static class SteeringCommand
             Hull steered = parsed.GetValue(hull) is { } name ? workspace.HullNamed(name) : workspace.HullNamed("OC6");
             Paddle steering = Steering(workspace, paddler, parsed.GetValue(paddle), parsed.GetValue(blade), parsed.GetValue(area));
             SteeringProposal proposal = ProposeSteering.For(workspace, paddler, steered, steering);
+            StandingSoreness? sore = ClearSoreness.Standing(workspace, paddler);
             if (parsed.GetValue(frame.Json))
-                JsonOutput.Write(frame.Out, SteeringFacts.Of(steered.Name, steering.Name, proposal));
-            else
+                JsonOutput.Write(frame.Out, SteeringFacts.Of(steered.Name, steering.Name, RestFirst.Of(sore), proposal));
+            else if (!RestText.Instead(frame.Out, Quoted.Visible(paddler.Name), RestFirst.Page(sore), frame.ConsoleHost.Width))
                 Write(frame.Out, paddler, steered, steering, proposal, frame.ConsoleHost.Width);
         });
         return command;
@@ -67,7 +70,7 @@ internal static class SteeringCommand
             Steering = true,
             Shortest = Plausible.ShortestPaddle,
             Longest = Plausible.LongestPaddle,
-            Step = Spoken.QuarterInch,
+            Step = Length.QuarterInch,
         };
     }
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using TrialLog.Application.Deciding;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -10,6 +12,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -58,12 +61,14 @@ internal static class TechniqueCommand
             if (parsed.GetValue(save))
                 CheckTechnique.Keep(workspace, answer);
             (Length without, Length with) = CheckTechnique.Effect(workspace, answer);
+            StandingSoreness? sore = ClearSoreness.Standing(workspace, chosen.Paddler);
             if (json)
-                JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, parsed.GetValue(save))
-                    with
-                { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
-            else
+                JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, RestFirst.Of(sore), parsed.GetValue(save))
+                    with { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
+            else if (!RestText.Instead(frame.Out, TechniqueText.Title(answer), RestFirst.Page(sore), frame.ConsoleHost.Width))
                 TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.ConsoleHost.Width);
+            else
+                TechniqueText.WriteAtRest(frame.Out, answer, parsed.GetValue(save), frame.ConsoleHost.Width);
         });
         return command;
     }
@@ -73,7 +78,8 @@ internal static class TechniqueCommand
         IReadOnlyList<TechniqueAnswer> kept = CheckTechnique.Kept(workspace, paddler);
         if (json)
         {
-            JsonOutput.Write<IReadOnlyList<TechniqueFacts>>(frame.Out, [.. kept.Select(answer => TechniqueFacts.Of(answer, saved: true))]);
+            JsonOutput.Write<IReadOnlyList<TechniqueFacts>>(
+                frame.Out, [.. kept.Select(answer => TechniqueFacts.Of(answer, null, saved: true))]);
             return;
         }
 

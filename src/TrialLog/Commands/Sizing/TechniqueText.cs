@@ -19,15 +19,14 @@ internal static class TechniqueText
         LengthUnit unit = answer.Paddler.Unit;
         TechniqueCheck check = answer.Check;
         double change = answer.Implied.ChangeInches;
-        to.WriteLine($"{Quoted.Visible(answer.Paddler.Name)} · {Quoted.Visible(answer.Hull.Name)} · {Quoted.Visible(answer.Paddle.Name)} " +
-            $"at {Say.Quarter(check.Length, unit)}: top hand {HandHeight.InWords(check.HandAboveEyeInches, unit)}");
+        to.WriteLine(Title(answer));
         to.WriteLine();
         Wrapped.Write(
             to,
             Math.Abs(change) < 0.125
-                ? $"The length suits by this check: {Likely(answer, unit)}."
+                ? $"The length suits by this check: {answer.InWords(unit)}."
                 : $"By this check alone: {Say.Amount(Math.Abs(change), unit)} {(change < 0 ? "shorter" : "longer")}, so " +
-                    $"{Likely(answer, unit)}. Weak evidence: do not cut a paddle on it alone.",
+                    $"{answer.InWords(unit)}. Weak evidence: do not cut a paddle on it alone.",
             width);
         to.WriteLine();
         Wrapped.Write(to, Geometry(check, unit), width, "  Geometry  ", 12);
@@ -49,21 +48,27 @@ internal static class TechniqueText
             : "Not saved; add --save and it counts as weak evidence on the best length.");
     }
 
+    /// <summary>While it hurts: nothing of a longer or shorter length, but a hand too high is said all the same.</summary>
+    public static void WriteAtRest(TextWriter to, TechniqueAnswer answer, bool kept, int width)
+    {
+        if (answer.Implied.Overhead)
+            Wrapped.Write(to, TechniqueRule.ShoulderCaution, width, "Caution: ", 9);
+        to.WriteLine(kept ? "Saved. To undo: triallog undo" : "Not saved; add --save to keep it.");
+    }
+
+    /// <summary>Whose check, where, at which length, and what was seen.</summary>
+    public static string Title(TechniqueAnswer answer) =>
+        $"{Quoted.Visible(answer.Paddler.Name)} · {Quoted.Visible(answer.Hull.Name)} · {Quoted.Visible(answer.Paddle.Name)} " +
+            $"at {Say.Quarter(answer.Check.Length, answer.Paddler.Unit)}: top hand " +
+            $"{HandHeight.InWords(answer.Check.HandAboveEyeInches, answer.Paddler.Unit)}";
+
     /// <summary>One check in a line.</summary>
     public static string Line(TechniqueAnswer answer)
     {
         LengthUnit unit = answer.Paddler.Unit;
         return $"{answer.Check.Date:yyyy-MM-dd}  {Quoted.Visible(answer.Hull.Name)}, {Quoted.Visible(answer.Paddle.Name)} at " +
             $"{Say.Quarter(answer.Check.Length, unit)}: top hand {HandHeight.InWords(answer.Check.HandAboveEyeInches, unit)}, "
-            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {Likely(answer, unit)}";
-    }
-
-    // Nine times in ten, as every range.
-    private static string Likely(TechniqueAnswer answer, LengthUnit unit)
-    {
-        double half = 1.645 * answer.Implied.SpreadInches;
-        return $"{Say.Quarter(answer.PointsTo, unit)}, likely " +
-            $"{Say.Range(answer.PointsTo.PlusInches(-half), answer.PointsTo.PlusInches(half), unit)}";
+            + $"{(answer.Check.FromPhoto ? "photo" : "by eye")}; points to {answer.InWords(unit)}";
     }
 
     private static string Geometry(TechniqueCheck check, LengthUnit unit)

@@ -5,7 +5,6 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Commands.Sizing;
 
@@ -27,8 +26,6 @@ internal static class TransferText
                 string likely = row.Likely is { } range ? $"{$"likely {Say.Range(range.Low, range.High, unit)}",-24}  " : "";
                 string first = $"  {Quoted.Brief(row.Hull.Name, 16).PadRight(name)}  {Say.Quarter(row.Best, unit),-8}  {likely}";
                 Wrapped.Write(to, row.RestsOn(unit), width, first, first.Length);
-                if (row.SorenessCeiling is { } ceiling && row.Best > ceiling)
-                    to.WriteLine($"{new string(' ', name + 4)}sore: no longer than {Say.Quarter(ceiling, unit)} for now");
                 if (row.OutOfRange(unit) is { } beyond)
                     to.WriteLine($"{new string(' ', name + 4)}out of range: {beyond}");
             }
@@ -39,10 +36,18 @@ internal static class TransferText
             $"common practice, no source.", width);
         foreach (string question in questions)
             Wrapped.Write(to, question, width, "Please check: ", 14);
-        if (rows.Any(row => row.Best > row.SorenessCeiling))
-            Wrapped.Write(to, $"Do not paddle longer than what did not hurt. {Cautions.Pain}", width, "Caution: ", 9);
         if (rows.Any(row => !row.InRange))
             to.WriteLine("Out of range: that paddle cannot be set so. " + Cautions.PastTheMark);
+    }
+
+    /// <summary>While it hurts: hull by hull and paddle by paddle the longest length that is open once it no longer does.</summary>
+    public static void WriteForNow(TextWriter to, IReadOnlyList<CarriedRow> rows, LengthUnit unit)
+    {
+        to.WriteLine();
+        to.WriteLine("When it no longer hurts, no longer than");
+        foreach (CarriedRow row in rows)
+            to.WriteLine($"  {(row.ForNow is { } open ? Say.Quarter(open, unit) : "none"),-8}  {Quoted.Brief(row.Hull.Name, 16)}, " +
+                $"{Quoted.Brief(row.Paddle.Name, 40)}");
     }
 
     private static string Seats(IReadOnlyList<CarriedRow> rows, LengthUnit unit)

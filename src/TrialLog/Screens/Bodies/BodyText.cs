@@ -41,7 +41,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}",
             Tone.Strong);
-        foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
+        string next = session.State.Sore is null ? " " + answer.WhatNext : "";
+        foreach (string line in WordWrap.Lines(answer.Explanation + next, width))
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
@@ -80,12 +81,12 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield break;
         }
 
-        if (carried.Any(length => length.SorenessLimit is not null))
+        if (RestFirst.Page(session.State.Sore) is { } rest)
         {
-            foreach (
-                string line in WordWrap.Lines(
-                "! It hurts. Rest first; nothing longer than the length named on each line until it no longer hurts.", width))
+            foreach (string line in rest.SelectMany(paragraph => WordWrap.Lines(paragraph, width)))
                 yield return (line, Tone.Caution);
+            yield return ("", Tone.Plain);
+            yield break;
         }
 
         foreach (IGrouping<Guid, Assessment> ofPaddle in carried.GroupBy(length => length.Paddle.Id))
@@ -96,13 +97,11 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
                     : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
             foreach (Assessment length in ofPaddle)
             {
-                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece"
-                    : $"tuned, {length.PiecesInHull} pieces";
-                string held = length.SorenessLimit is { } ceiling ? $"! max {Say.Length(ceiling, Unit)}; " : "";
+                string rests = length.PiecesInHull == 0 ? "by rule" : $"from {Say.Count(length.PiecesInHull, "piece")}";
                 string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely " +
-                    $"{Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {held}{rests}";
-                yield return (line + (length.InRange ? "" : "; ✗ out of range"), !length.InRange
-                    || length.Ideal.Length > length.SorenessLimit ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
+                    $"{Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {rests}";
+                yield return (line + (length.InRange ? "" : "; ✗ out of range"),
+                    !length.InRange ? Tone.Caution : length.DiminishingReturns ? Tone.Best : Tone.Plain);
             }
         }
 

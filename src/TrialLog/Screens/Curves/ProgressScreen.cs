@@ -37,7 +37,8 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
 
     private IEnumerable<string> Words() =>
     [
-        .. PictureWords.Progress(Points!, Worthwhile(Session.Chosen!), Session.Unit), "", "# The season",
+        .. RestFirst.Page(Session.State.Sore) ?? PictureWords.Progress(Points!, Worthwhile(Session.Chosen!), Session.Unit),
+        "", "# The season",
         .. PictureWords.Season(Session.State.Outings, Session.Unit),
     ];
 
@@ -65,6 +66,13 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
     {
         if (Session.Chosen is not { } chosen)
             return;
+        // What was paddled is shown all the same.
+        if (!_season && RestFirst.Page(Session.State.Sore) is { } rest)
+        {
+            brush.Rest(rest);
+            return;
+        }
+
         if (Session.Found.Progress(chosen) is not { Count: > 0 } points)
         {
             brush.Text(2, 1, Session.Found.Stopped ? "Stopped before there was an answer."

@@ -50,6 +50,15 @@ internal readonly ref struct Brush(View view, Look look)
         return row;
     }
 
+    /// <summary>Writes what stands in place of a screen while soreness stands: rest first, the cautions, when it is there again.</summary>
+    public void Rest(IReadOnlyList<string> page)
+    {
+        int row = 1, width = Math.Min(100, Columns - 4);
+        for (int i = 0; i < page.Count; i++)
+            row = 1 + Words(2, row, width, i > 0 && i < page.Count - 1 ? "! " + page[i] : page[i],
+                i == page.Count - 1 ? Tone.Dim : Tone.Caution);
+    }
+
     /// <summary>Draws a plot.</summary>
     public void Picture(int column, int row, Sketch sketch)
     {
