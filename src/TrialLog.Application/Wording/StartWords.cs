@@ -16,6 +16,9 @@ internal static class StartWords
         return $"in a solo hull start at {Say.Quarter(start.Length, unit)}, likely {Say.Range(low, high, unit)}";
     }
 
+    /// <summary>How to find how far apart the hands go without a measure.</summary>
+    public const string HandsQuickly = "Hold the paddle overhead with both elbows at 90°: the hands are about as far apart as the elbows.";
+
     /// <summary>How the start length came about, in one or two sentences.</summary>
     public static string Explain(BodyMeasures body, Length? known, LengthUnit unit)
     {

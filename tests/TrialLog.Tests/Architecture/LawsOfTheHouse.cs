@@ -138,10 +138,12 @@ public class LawsOfTheHouse
             select $"{type.FullName} uses {dependency.Target.FullName} of {assembly}");
 
     // A message of an exception is for whoever calls wrongly.
-    [Fact]
-    public void Tuning_gives_facts_and_no_sentences() =>
+    [Theory]
+    [InlineData("src/TrialLog.Tuning")]
+    [InlineData("src/TrialLog.Domain/Sizing")]
+    public void Statistics_and_sizing_give_facts_and_no_sentences(string folder) =>
         Assert.Empty(
-            from file in Directory.EnumerateFiles(Repository.File("src/TrialLog.Tuning"), "*.cs", SearchOption.AllDirectories)
+            from file in Directory.EnumerateFiles(Repository.File(folder), "*.cs", SearchOption.AllDirectories)
             where !file.Replace('\\', '/').Contains("/obj/", StringComparison.Ordinal)
             where !file.EndsWith("Exception.cs", StringComparison.Ordinal)
             from line in File.ReadLines(file)

@@ -114,6 +114,5 @@ internal sealed record SteeringFacts(
     public static SteeringFacts Of(string hull, string paddle, string? rest, SteeringProposal proposal) => new(
         hull, paddle, rest, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High),
             proposal.Large,
-            proposal.Why,
-        SteeringRule.Cautions);
+            SteeringWords.Why(proposal), SteeringWords.Cautions);
 }

@@ -46,9 +46,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
-        foreach (
-            string line in WordWrap.Lines(
-            answer.HandSpacing is { } hands ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
+        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands
+            ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : StartWords.HandsQuickly, width))
             yield return (line, Tone.Dim);
         yield return ("", Tone.Plain);
     }
