@@ -1,4 +1,3 @@
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 
 namespace TrialLog.Recordings.Pieces;
@@ -15,14 +14,16 @@ internal sealed class RestEvidence(Track track)
     private const double AlikeSd = 0.15, EasySd = 0.18, UsualEasyShare = 0.72;
 
     /// <summary>
-    /// How likely a canoe stops where it turns: in a piece out and back, before an easy way back, between pieces one way. No sources: chosen.
+    /// How likely a canoe stops where it turns: in a piece out and back, before an easy way back, between pieces one way. No sources:
+    /// chosen.
     /// </summary>
     public const double StopsOutAndBack = 0.1, StopsBeforeEasy = 0.3, StopsBetween = 0.9;
 
     // Seconds, by turning alone a canoe is slow for less. No source: chosen.
     private const int ShortestRest = 10;
 
-    private readonly List<Stretch> rests = MovingBlocks.UsualSpeed(track) is { } usual ? MovingBlocks.Rests(track, usual, ShortestRest) : [];
+    private readonly List<Stretch> rests = MovingBlocks.UsualSpeed(track) is { } usual
+        ? MovingBlocks.Rests(track, usual, ShortestRest) : [];
 
     /// <summary>The drift at rest along a course, m/s; null where there was too little rest to tell.</summary>
     public double? Along(Heading course) => Efforts.Drift(track, course, rests);

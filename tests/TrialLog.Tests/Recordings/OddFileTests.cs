@@ -10,6 +10,7 @@ using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Recordings.Csv;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;
 
