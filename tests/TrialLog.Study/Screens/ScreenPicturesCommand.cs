@@ -16,6 +16,7 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Entry;
 using TrialLog.Screens.Shell;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 using Command = System.CommandLine.Command;
@@ -32,13 +33,18 @@ internal static class ScreenPicturesCommand
         ("home", [new Key('1').WithAlt]), ("enter", [new Key('2').WithAlt]), ("logbook", [new Key('3').WithAlt]),
             ("curve", [new Key('4').WithAlt]),
         ("progress", [new Key('5').WithAlt]), ("body", [new Key('6').WithAlt]), ("squad", [new Key('7').WithAlt]),
+        ("typing", [new Key('2').WithAlt, .. Typed("5:41"), Key.Enter, .. Typed("6"), Key.Enter, .. Typed("538")]),
+        ("recording",
+            [new Key('3').WithAlt, new Key('i'), .. Typed(Path.Combine(SamplesFolder(), "recordings", "ilse-round-trips-laps.fit")),
+            Key.Enter]),
     ];
 
     // What the documents show: which screens of which sample, and in which files.
     private static readonly (string Sample, (string Screen, string File)[] Pictures)[] OfTheDocuments =
     [
-        ("settles.csv", [("home", "home"), ("logbook", "logbook"), ("curve", "curve"), ("progress", "progress")]),
-        ("fleet.csv", [("home", "card"), ("enter", "enter")]),
+        ("settles.csv", [("home", "home"), ("curve", "curve"), ("progress", "progress"),
+            ("recording", "recording")]),
+        ("fleet.csv", [("home", "card"), ("typing", "enter")]),
         ("squad.csv", [("squad", "squad")]),
     ];
 
@@ -61,7 +67,8 @@ internal static class ScreenPicturesCommand
             (int Columns, int Rows) size = (parsed.GetValue(columns), parsed.GetValue(rows));
             if (parsed.GetValue(store) is { } logbook)
             {
-                Draw(logbook, TimeProvider.System, folder, size, paper, [.. Screens.Select(screen => (screen.Name, screen.Name))]);
+                Draw(logbook, TimeProvider.System, folder, size, paper,
+                    [.. Screens.SkipLast(2).Select(screen => (screen.Name, screen.Name))]);
                 return;
             }
 
@@ -96,6 +103,8 @@ internal static class ScreenPicturesCommand
         }
     }
 
+    private static IEnumerable<Key> Typed(string text) => text.Select(letter => new Key(letter));
+
     private static string SamplesFolder()
     {
         DirectoryInfo? at = new(AppContext.BaseDirectory);
@@ -121,20 +130,28 @@ internal static class ScreenPicturesCommand
         foreach ((string name, string file) in pictures)
         {
             foreach (Key key in Screens.First(screen => screen.Name == name).Keys)
-                app.InjectKey(key);
-            do
             {
-                Thread.Sleep(20);
-                app.TimedEvents!.RunTimers();
-                app.LayoutAndDraw();
+                app.InjectKey(key);
+                Settle();
             }
-            while (window.IsWorkingItOut);
+
             string path = Path.Combine(folder, file + ".svg");
             File.WriteAllText(path, Svg(app.Driver.Contents!, size.Columns, size.Rows, paper));
             Console.WriteLine(path);
         }
 
         app.End(session);
+
+        void Settle()
+        {
+            do
+            {
+                Thread.Sleep(5);
+                app.TimedEvents!.RunTimers();
+                app.LayoutAndDraw();
+            }
+            while (window.IsWorkingItOut || app.Driver!.ToString()!.Contains("Reading ", StringComparison.Ordinal));
+        }
     }
 
     private static string Svg(Cell[,] cells, int columns, int rows, Paper paper)

@@ -56,6 +56,8 @@ public sealed class FindAndEditTests : IDisposable
         using AtTheTerminal terminal = Known();
         terminal.Press(Key.F2).Shows("What do you want to do?").Shows("type the outing").Shows("go to Squad");
         terminal.Type("squ").ShowsNot("type the outing").Press(Key.Enter).Shows("this week");
+        // Whoever is used to searching with a slash finds the same.
+        terminal.Press(Key.F2).Type("/prog").ShowsNot("go to Curve").Press(Key.Enter).Shows("price of an outing");
         terminal.Press(new Key('2').WithAlt).Press(Key.F2).Shows("clear all").Press(Key.Esc).Shows("soreness");
     }
 
