@@ -5,6 +5,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
