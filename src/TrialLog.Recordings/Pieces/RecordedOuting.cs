@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Tracks;
 
