@@ -6,7 +6,9 @@ using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Values;
 
-/// <summary>What is believed of days, lengths, speeds, names and notes: the last that is, the first that is not, and what is then said.</summary>
+/// <summary>
+/// What is believed of days, lengths, speeds, names and notes: the last that is, the first that is not, and what is then said.
+/// </summary>
 public class BelievedTests
 {
     private static readonly DateOnly Today = new(2026, 5, 1);
@@ -61,7 +63,8 @@ public class BelievedTests
     [InlineData(5, false)]
     [InlineData(16, true)]
     [InlineData(18, false)]
-    public void An_outing_has_4_to_16_pieces_and_never_an_odd_number(int pieces, bool may) => Assert.Equal(may, TrialHabits.MayHave(pieces));
+    public void An_outing_has_4_to_16_pieces_and_never_an_odd_number(int pieces, bool may) =>
+        Assert.Equal(may, TrialHabits.MayHave(pieces));
 
     [Fact]
     public void A_note_has_4000_characters_at_most_and_none_that_steers_a_terminal()
