@@ -1,3 +1,4 @@
+using TrialLog.Application.Files;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
@@ -42,6 +43,42 @@ public class PieceFindingTests
         Assert.Equal(water * (1 - Math.Pow(current / water, 2)), overall, 0.01);
     }
 
+    [Theory]
+    [InlineData(true, new[] { 0.15, 0.05, -0.05, -0.15 }, true)]
+    [InlineData(true, new[] { 0.15, 0.05, 0.05, 0.15 }, false)]
+    [InlineData(false, new[] { 0.15, 0.1, -0.1, -0.15 }, true)]
+    [InlineData(false, new[] { 0.12, 0.12, 0.12, 0.12 }, false)]
+    public void A_tide_that_turns_between_the_pieces_is_told_out_and_back_and_one_way(bool roundTrips, double[] currents, bool turned)
+    {
+        var points = new List<RecordedPoint>();
+        double latitude = 12.3, longitude = -150.6, time = 1_777_000_000;
+        void Go(double north, int seconds)
+        {
+            for (int i = 0; i < seconds; i++, time++)
+            {
+                points.Add(new RecordedPoint(time, latitude, longitude, 140, 60));
+                (latitude, longitude) = Water.Moved(latitude, longitude, north, 0);
+            }
+        }
+
+        for (int i = 0; i < currents.Length; i++)
+        {
+            Go(currents[i], 90);
+            Go(roundTrips || i % 2 == 0 ? 3 + currents[i] : currents[i] - 3, 200);
+            if (!roundTrips)
+                continue;
+            Go(0.3, 8);
+            Go(currents[i] - 3, 200);
+        }
+
+        Go(0, 60);
+        RecordedOuting read = Recorded.Read(points);
+        Assert.Equal(roundTrips ? PieceShape.RoundTrips : PieceShape.OneWay, read.Shape);
+        double[] expected = roundTrips ? currents : [.. currents.Zip(currents[1..], (a, b) => (a + b) / 2)];
+        Assert.Equal(expected, read.Currents.Select(current => Math.Round(current, 2)), (a, b) => Math.Abs(a - b) < 0.02);
+        Assert.Equal(turned, RecordingSummary.TideWarning(read.Currents)?.Contains("The tide turned") == true);
+    }
+
     [Fact]
     public void Warm_up_rests_and_cool_down_are_left_out_and_said_to_be()
     {
@@ -50,6 +87,17 @@ public class PieceFindingTests
         Assert.Equal(6, outing.Proposals.Count);
         Assert.StartsWith("warm-up", outing.Proposals[0].LeftOutBecause);
         Assert.StartsWith("cool-down", outing.Proposals[^1].LeftOutBecause);
+    }
+
+    // Nine tenths of the speed is a brisk warm-up and no piece; a piece at nineteen twentieths is a slow piece.
+    [Theory]
+    [InlineData(0.89, true)]
+    [InlineData(0.96, false)]
+    public void What_is_slower_than_the_pieces_by_more_than_8_percent_is_none(double share, bool slower)
+    {
+        RecordedOuting outing = Recorded.Read(
+            new OutingPlan { Speeds = [3, 3.02, 3.01, 3], EasyShare = share, Watch = WatchFaults.None });
+        Assert.Equal(slower, outing.Proposals[0].LeftOutBecause?.Contains("slower", StringComparison.Ordinal) == true);
     }
 
     [Fact]
@@ -82,11 +130,13 @@ public class PieceFindingTests
             double speed = piece ? 3.1 - 0.2 * (i - 50) / 600.0 : 0;
             (double latitude, double longitude) = Water.Moved(12.3, -150.6, 0, way);
             way += speed;
-            points.Add(new RecordedPoint(1_777_000_000 + i, latitude, longitude, i < 250 ? 100 : 160, piece ? i % 2 == 0 ? 58 : 62 : 0));
+            // One third at 100, then a sixth at 130, so that neither the whole nor the last half has the same mean.
+            double heart = i < 250 ? 100 : i < 350 ? 130 : 160;
+            points.Add(new RecordedPoint(1_777_000_000 + i, latitude, longitude, heart, piece ? i % 2 == 0 ? 58 : 62 : 0));
         }
 
         PieceProposal found = Assert.Single(Recorded.Read(points).Kept);
-        Assert.InRange(found.HeartRate!.Value.BeatsPerMinute, 159, 160);
+        Assert.InRange(found.HeartRate!.Value.BeatsPerMinute, 152, 153);
         Assert.Equal(60, found.StrokeRate!.Value.StrokesPerMinute, 0.2);
         // The halves' means are 3.05 and 2.95 m/s.
         Assert.Equal(-100 * 0.1 / 3, found.FadePercent!.Value, 0.1);
