@@ -90,7 +90,7 @@ internal static class SensitivityCommand
             }
 
         SeasonResult[] Run(TuningSettings settings) =>
-            SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), paddlers, seed, threads, _ => { });
+            SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), 0, paddlers, seed, threads, _ => { });
 
         static double More(SeasonResult now, SeasonResult then) => now.Loss[LossAfter] - then.Loss[LossAfter];
 
