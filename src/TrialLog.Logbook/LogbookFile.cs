@@ -20,6 +20,9 @@ public sealed class LogbookFile : IDisposable
     private const long MostToCheckBeforeAChange = 64 << 20;
 
     private readonly Lock _turn = new();
+    private readonly Remembered<Paddler> _paddlers = new(LogbookReader.Paddlers);
+    private readonly Remembered<Hull> _hulls = new(LogbookReader.Hulls);
+    private readonly Remembered<Paddle> _paddles = new(LogbookReader.Paddles);
     private bool _changing, _isChecked, _isBackedUp;
 
     // The journal as well as the records are read by column names with underscores, whichever a process reads first.
@@ -67,16 +70,58 @@ public sealed class LogbookFile : IDisposable
     internal SqliteConnection Connection => _connection;
 
     /// <summary>The paddlers, by name.</summary>
-    public IReadOnlyList<Paddler> Paddlers() => Ask(LogbookReader.Paddlers);
+    public IReadOnlyList<Paddler> Paddlers() => Ask(_paddlers.Of);
 
     /// <summary>The hulls, by name.</summary>
-    public IReadOnlyList<Hull> Hulls() => Ask(LogbookReader.Hulls);
+    public IReadOnlyList<Hull> Hulls() => Ask(_hulls.Of);
 
     /// <summary>The paddles, by name.</summary>
-    public IReadOnlyList<Paddle> Paddles() => Ask(LogbookReader.Paddles);
+    public IReadOnlyList<Paddle> Paddles() => Ask(_paddles.Of);
 
     /// <summary>Outings with their pieces, by date, time (unknown first) and label: one paddler's, or all.</summary>
     public IReadOnlyList<Outing> Outings(Guid? paddlerId = null) => Ask(connection => LogbookReader.Outings(connection, paddlerId));
+
+    /// <summary>How many outings each paddler has; those who have none are left out.</summary>
+    public IReadOnlyDictionary<Guid, int> OutingCounts() => Ask(LogbookReader.OutingCounts);
+
+    /// <summary>Who has paddled with which paddle, and how many pieces.</summary>
+    public IReadOnlyList<PaddleUse> PaddleUses() => Ask(LogbookReader.PaddleUses);
+
+    /// <summary>What the logs that were weighed say to others, as that build weighed them; the log of one that is not among them was
+    /// changed since, or never weighed.</summary>
+    public IReadOnlyList<KeptLesson> Lessons(string weighedBy) => Ask(connection => KeptLessons.Of(connection, weighedBy));
+
+    /// <summary>
+    /// Keeps what logs say to others, unless the logbook was changed since. It follows from the rest and is no change: where it cannot be
+    /// written, or another program writes just now, it is left.
+    /// </summary>
+    /// <param name="weighedBy">The build that weighed them.</param>
+    /// <param name="asOf">The change after which the logs were read.</param>
+    /// <param name="lessons">What they say.</param>
+    public void KeepLessons(string weighedBy, long asOf, IReadOnlyList<KeptLesson> lessons)
+    {
+        lock (_turn)
+        {
+            if (IsReadOnly || _changing)
+                return;
+            int patience = _connection.DefaultTimeout;
+            try
+            {
+                _connection.DefaultTimeout = 1;
+                using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                if (KeptLessons.Keep(_connection, weighedBy, asOf, lessons))
+                    transaction.Commit();
+            }
+            catch (SqliteException)
+            {
+                // They are weighed again when they are asked for.
+            }
+            finally
+            {
+                _connection.DefaultTimeout = patience;
+            }
+        }
+    }
 
     /// <summary>Trial cards in the order given: one paddler's, or all.</summary>
     public IReadOnlyList<GivenCard> Cards(Guid? paddlerId = null) => Ask(connection => LogbookReader.Cards(connection, paddlerId));

@@ -32,6 +32,15 @@ internal static class LogbookReader
             """, whose, buffered: false).Select(row => row.ToRecord(InOrder(pieces[row.Id])))];
     }
 
+    public static IReadOnlyDictionary<Guid, int> OutingCounts(SqliteConnection connection) =>
+        connection.Query<(string Paddler, int Outings)>("SELECT paddler_id, count(*) FROM outings GROUP BY paddler_id")
+            .ToDictionary(row => Guid.Parse(row.Paddler), row => row.Outings);
+
+    public static IReadOnlyList<PaddleUse> PaddleUses(SqliteConnection connection) =>
+        [.. connection.Query<(string Paddle, string Paddler, int Pieces)>("""
+            SELECT paddle_id, paddler_id, count(*) FROM pieces JOIN outings ON outings.id = outing_id GROUP BY paddle_id, paddler_id
+            """).Select(row => new PaddleUse(Guid.Parse(row.Paddle), Guid.Parse(row.Paddler), row.Pieces))];
+
     /// <summary>By their numbers. Where a merge gave two pieces one number, all are numbered anew, the same way in every logbook.</summary>
     private static List<Piece> InOrder(IEnumerable<Piece> pieces)
     {

@@ -36,3 +36,9 @@ public sealed record LogbookSnapshot
     /// <summary>The number of the change after which the logbook was like this.</summary>
     public long LastChange { get; init; }
 }
+
+/// <summary>That somebody paddled with a paddle.</summary>
+/// <param name="PaddleId">The paddle.</param>
+/// <param name="PaddlerId">Who.</param>
+/// <param name="Pieces">How many pieces.</param>
+public readonly record struct PaddleUse(Guid PaddleId, Guid PaddlerId, int Pieces);

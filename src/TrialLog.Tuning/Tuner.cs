@@ -107,20 +107,26 @@ public static class Tuner
         }
     }
 
+    /// <summary>
+    /// The card, and beside it what more water time would win: longer pieces where the race asks for them, else more. Nothing beside it
+    /// where the answer says already which pieces would tell more.
+    /// </summary>
     private static List<CardOption> Options(AssessedFit assessed, PlannedLengths planned, OutingsToGo toGo)
     {
         List<CardOption> options = [Option(planned, toGo)];
-        if (planned.Form.Pieces + 2 <= TrialHabits.MostPieces)
+        if (assessed.Says.TooShort is null && (ShortPieces.Longer(assessed, planned.Form) ?? More(planned.Form)) is { } form)
         {
-            PlannedLengths more = CardPlanner.Plan(assessed, planned.Lengths.Count + 2);
+            PlannedLengths more = CardPlanner.Plan(assessed, form);
             options.Add(Option(more, Forecast.Of(assessed, more, swaps: true)));
         }
 
         return options;
 
+        static TrialForm? More(TrialForm form) =>
+            form.Pieces + 2 <= TrialHabits.MostPieces ? form.With(form.Pieces + 2) : null;
         static CardOption Option(PlannedLengths card, OutingsToGo toGo) =>
-            new(card.Lengths.Count, (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5,
-                card.Value, toGo);
+            new(card.Lengths.Count, card.Form.Distance,
+                (int)Math.Ceiling(card.Form.With(card.Lengths.Count).Minutes(CardOrder.Changes(card.Lengths)) / 5) * 5, card.Value, toGo);
     }
 
     private static bool TopHandOverhead(AnalysisInput input) => input.TechniqueChecks
@@ -191,8 +197,7 @@ public static class Tuner
                 if (paddle.Steering)
                     continue;
                 AnalysisInput asked = input
-                    with
-                { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
+                    with { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
                 fit = fit?.For(paddle, input.Settings) ?? Fit.Of(asked);
                 carried.Add(AssessedFit.Of(asked, fit).Says);
             }

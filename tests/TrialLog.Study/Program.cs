@@ -20,6 +20,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     SamplesCommand.Create(),
     CsvSpeedCommand.Create(),
     ProcessSpeedCommand.Create(),
+    LargeCommand.Create(),
     ScreensSpeedCommand.Create(),
     ScreenPicturesCommand.Create(),
 };

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Reads mutation reports: python3 tests/mutation/tally.py StrykerOutput/*/reports/mutation-report.json
+"""Reads mutation reports: python3 tests/mutation/tally.py StrykerOutput/*/found.json
 
 Prints, for each folder, how many mutants were tried and how many were noticed, then every survivor with its line and its change."""
 import collections

@@ -6,28 +6,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 
-program=${TRIALLOG:-$PWD/src/TrialLog/bin/Debug/net10.0/triallog}
-if ! command -v tmux >/dev/null; then
-  echo "NOT PLAYED: tmux is not installed"
-  exit 0
-fi
-
-folder=$(mktemp -d)
-socket=triallog-mouse-$$
-tm() { tmux -L "$socket" -f /dev/null "$@"; }
-finish() { tm kill-server 2>/dev/null || true; rm -rf "$folder"; }
-trap finish EXIT
-screen() { tm capture-pane -p; }
-
-expect() {
-  for _ in $(seq 300); do
-    if screen 2>/dev/null | grep -qF -- "$1"; then return 0; fi
-    sleep 0.1
-  done
-  echo "FAILED: “$1” is not on the screen:"
-  screen || true
-  exit 1
-}
+source tests/screens/terminal.sh
 
 # Clicks where a text stands, so many cells right of its beginning; of several the last, since keys stand on the last line.
 click() {
@@ -43,8 +22,6 @@ print(f"{x + 1 + right};{y}")' "$1" "${2:-0}")
   tm send-keys -l $'\e'"[<0;${place}m"
   sleep 0.3
 }
-
-type_text() { tm send-keys -l "$1"; sleep 0.1; }
 
 tm new-session -d -x 140 -y 45 "env LANG=C.UTF-8 '$program' --store '$folder/logbook.db'; echo \"ENDED WITH \$?\"; sleep 600"
 
@@ -79,17 +56,7 @@ click "S save" 2
 expect "Saved the outing of"
 
 echo "weeks of outings, logged by another process and seen here"
-for number in $(seq 1 20); do
-  card=$("$program" --store "$folder/logbook.db" next --json | tr -d ' \n' | sed 's/.*"lengths_in":\[\([^]]*\)\].*/\1/')
-  arguments=() piece=0
-  for length in ${card//,/ }; do
-    piece=$((piece + 1))
-    arguments+=("$length,1km,$(awk -v l="$length" -v n="$number" -v p="$piece" \
-      'BEGIN { d = l - 49; printf "%.1fs", 330 + (n * 7 % 5) + p * 0.4 + d * d * 1.1 + ((n * 3 + p * 5) % 7 - 3) * 0.25 }'),6")
-  done
-  "$program" --store "$folder/logbook.db" log --date "$(date -d "$((60 - 2 * number)) days ago" +%Y-%m-%d)" "${arguments[@]}" >/dev/null
-  if "$program" --store "$folder/logbook.db" next --json | grep -q '"standing": *"\(settled\|flat\)"'; then break; fi
-done
+paddle_until_it_is_time_to_stop
 expect "stop testing"
 
 echo "the screens, the order sheet, the decision"

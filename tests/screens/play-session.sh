@@ -9,46 +9,11 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 
-program=${TRIALLOG:-$PWD/src/TrialLog/bin/Debug/net10.0/triallog}
 captures=
 if [ "${1:-}" = --captures ]; then captures=$2; mkdir -p "$captures"; fi
-if ! command -v tmux >/dev/null; then
-  echo "NOT PLAYED: tmux is not installed"
-  exit 0
-fi
-
-folder=$(mktemp -d)
-socket=triallog-$$
-tm() { tmux -L "$socket" -f /dev/null "$@"; }
-finish() { tm kill-server 2>/dev/null || true; rm -rf "$folder"; }
-trap finish EXIT
-
-screen() { tm capture-pane -p; }
-
-# Waits until a text is on the screen.
-expect() {
-  for _ in $(seq 300); do
-    if screen 2>/dev/null | grep -qF -- "$1"; then return 0; fi
-    sleep 0.1
-  done
-  echo "FAILED: “$1” is not on the screen:"
-  screen || true
-  exit 1
-}
-
-# Waits until a text is gone.
-expect_gone() {
-  for _ in $(seq 100); do
-    if ! screen | grep -qF -- "$1"; then return 0; fi
-    sleep 0.1
-  done
-  echo "FAILED: “$1” is still on the screen:"
-  screen
-  exit 1
-}
+source tests/screens/terminal.sh
 
 press() { for key in "$@"; do tm send-keys "$key"; sleep 0.05; done; }
-type_text() { tm send-keys -l "$1"; sleep 0.1; }
 capture() { if [ -n "$captures" ]; then sleep 0.3; screen | sed 's/ *$//' > "$captures/$1.txt"; fi; }
 
 # start COLUMNS ROWS [VARIABLE=VALUE...]
@@ -234,20 +199,8 @@ expect "ENDED WITH 0"
 echo "weeks of outings, logged by another process and seen here"
 start 80 24
 expect "pieces of"
-# An invented paddler who is fastest at 49 in and loses half a percent an inch and a half from there; what was typed above goes on beside it.
-log_an_outing() {
-  local number=$1 card piece=0 arguments=()
-  card=$("$program" --store "$folder/logbook.db" next --json | tr -d ' \n' | sed 's/.*"lengths_in":\[\([^]]*\)\].*/\1/')
-  for length in ${card//,/ }; do
-    piece=$((piece + 1))
-    arguments+=("$length,1km,$(awk -v l="$length" -v n="$number" -v p="$piece" 'BEGIN { d = l - 49; printf "%.1fs", 330 + (n * 7 % 5) + p * 0.4 + d * d * 1.1 + ((n * 3 + p * 5) % 7 - 3) * 0.25 }'),6")
-  done
-  "$program" --store "$folder/logbook.db" log --date "$(date -d "$((60 - 2 * number)) days ago" +%Y-%m-%d)" "${arguments[@]}" >/dev/null
-}
-for number in $(seq 1 25); do
-  log_an_outing "$number"
-  if "$program" --store "$folder/logbook.db" next --json | grep -q '"standing": *"\(settled\|flat\)"'; then break; fi
-done
+# What was typed above goes on beside them.
+paddle_until_it_is_time_to_stop
 # The last outing is seen within two seconds, and worked out again.
 sleep 3
 expect "stop testing"

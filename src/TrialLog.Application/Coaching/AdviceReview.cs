@@ -8,7 +8,6 @@ using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Coaching;
 
@@ -110,7 +109,8 @@ internal static class AdviceReview
     {
         var before = new Dictionary<(Guid, Guid), Length>();
         var all = new List<NumberedAdvice>();
-        foreach (Advice advice in AdviceHistory.Of(workspace.Logbook.Cards(paddler.Id), workspace.Logbook.Outings(paddler.Id)))
+        foreach (Advice advice in AdviceHistory.Of(
+            workspace.Logbook.Cards(paddler.Id), workspace.Logbook.Outings(paddler.Id), workspace.DayOf))
         {
             GivenCard card = advice.Card;
             Lesson? lesson = advice.Paddled is { } paddled && lessons is not null ? lessons(card).GetValueOrDefault(paddled.Id) : null;
@@ -168,10 +168,7 @@ internal static class AdviceReview
             Paddles = then.Paddles,
             Outings = [.. then.Outings.Where(outing => outing.PaddlerId == paddler.Id)],
             TechniqueChecks = [.. then.TechniqueChecks.Where(check => check.PaddlerId == paddler.Id)],
-            Squad = SquadPrior.Of(
-                paddler,
-                SquadLessons.Evidence(then.Paddlers, then.Outings, then.TechniqueChecks, then.Hulls, then.Paddles,
-                workspace.DayOf(card.GivenAt)), TuningSettings.Default),
+            Squad = SquadLessons.For(paddler, then, workspace.DayOf(card.GivenAt)),
             Today = workspace.DayOf(card.GivenAt),
         }));
     }

@@ -27,7 +27,7 @@ internal static class PrepareReport
             Hulls = question.Hulls,
             Paddles = question.Paddles,
             Progress = Tuner.Progress(question),
-            Cards = cards,
+            Advice = AdviceHistory.Of(cards, question.Outings, workspace.DayOf),
             Carried = Tuner.Carry(question, With(OwnGear.Hulls(workspace, chosen.Paddler, question.Outings), chosen.Hull),
                 With(OwnGear.Paddles(workspace, chosen.Paddler, question.Outings), chosen.Paddle)),
             Classical = ClassicalAnalysis.Fit(question),

@@ -1,3 +1,4 @@
+using TrialLog.Application.Coaching;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Tuning.Assessments;
@@ -25,8 +26,8 @@ public sealed record ReportContents
     /// <summary>The search after each outing, oldest first; may be empty.</summary>
     public IReadOnlyList<ProgressPoint> Progress { get; init; } = [];
 
-    /// <summary>The cards given to the paddler, in any order.</summary>
-    public IReadOnlyList<GivenCard> Cards { get; init; } = [];
+    /// <summary>The cards given to the paddler by the time they were given, each with the outing paddled by it.</summary>
+    public IReadOnlyList<Advice> Advice { get; init; } = [];
 
     /// <summary>The coach's or blind card that stands, which the analysis then carries; null where the log's own is handed out.</summary>
     public GivenCard? StandingCard { get; init; }

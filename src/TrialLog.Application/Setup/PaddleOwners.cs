@@ -3,6 +3,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Application.Setup;
@@ -35,14 +36,12 @@ internal static class PaddleOwners
         if (paddlers.Count < 2 || unsaid.Count == 0)
             return [];
         Dictionary<Guid, Paddler> byId = paddlers.ToDictionary(paddler => paddler.Id);
-        ILookup<Guid, Guid> uses = workspace.Logbook.Outings()
-            .SelectMany(outing => outing.Pieces.Select(piece => (piece.PaddleId, outing.PaddlerId)))
-                .ToLookup(use => use.PaddleId, use => use.PaddlerId);
+        ILookup<Guid, PaddleUse> uses = workspace.Logbook.PaddleUses().ToLookup(use => use.PaddleId);
         return
         [
             .. unsaid.Select(paddle => new OwnerQuestion(paddle,
-                [.. uses[paddle.Id].GroupBy(id => id).OrderByDescending(group => group.Count())
-                    .Select(group => byId.GetValueOrDefault(group.Key)).OfType<Paddler>()])),
+                [.. uses[paddle.Id].OrderByDescending(use => use.Pieces).ThenBy(use => use.PaddlerId)
+                    .Select(use => byId.GetValueOrDefault(use.PaddlerId)).OfType<Paddler>()])),
         ];
     }
 

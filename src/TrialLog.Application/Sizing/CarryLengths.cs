@@ -12,6 +12,9 @@ namespace TrialLog.Application.Sizing;
 /// <summary>The best length in every hull with every blade, tuned or carried over.</summary>
 internal static class CarryLengths
 {
+    /// <summary>Normal quantile of the central 90 % range.</summary>
+    private const double Ninety = 1.645;
+
     /// <summary>What the paddler's log says, hull by hull; steering paddles have their own advice and are left out.</summary>
     /// <exception cref="RequestException">There is no paddle to carry to.</exception>
     public static IReadOnlyList<CarriedRow> Tuned(Workspace workspace, Paddler paddler, string? hullName = null, string? paddleName = null)
@@ -71,12 +74,12 @@ internal static class CarryLengths
             .. from hull in hulls
                from paddle in paddles
                let carried = scale.Carried(length, goodIn, goodWith.Blade, hull, paddle.Blade)
-               let either = StartLengthAdvice.Ninety * Alignment.CarriedSpreadInches(goodIn, goodWith.Blade, hull, paddle.Blade)
+               let either = Ninety * Alignment.CarriedSpreadInches(goodIn, goodWith.Blade, hull, paddle.Blade)
                select new CarriedRow
                {
                    Hull = hull,
                    Paddle = paddle,
-                   Best = carried.RoundedTo(Spoken.QuarterInch),
+                   Best = carried.RoundedTo(Length.QuarterInch),
                    Likely = either == 0 ? null : (carried.PlusInches(-either), carried.PlusInches(either)),
                    Evidence = CarriedEvidence.ByHand,
                    SeatHeightOffsetInches = scale.SeatHeightOffsetInches(hull),

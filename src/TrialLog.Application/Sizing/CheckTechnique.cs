@@ -13,7 +13,7 @@ namespace TrialLog.Application.Sizing;
 internal sealed record TechniqueAnswer(TechniqueCheck Check, Paddler Paddler, Hull Hull, Paddle Paddle, TechniqueImplication Implied)
 {
     /// <summary>The length that the check points to, to the quarter inch.</summary>
-    public Length PointsTo => Check.Length.PlusInches(Implied.ChangeInches).RoundedTo(Spoken.QuarterInch);
+    public Length PointsTo => Check.Length.PlusInches(Implied.ChangeInches).RoundedTo(Length.QuarterInch);
 
     /// <summary>Whether the paddle can be set to it.</summary>
     public bool InRange => Paddle.Reaches(PointsTo);

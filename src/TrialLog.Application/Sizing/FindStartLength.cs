@@ -38,10 +38,10 @@ internal sealed record StartLengthAnswer(BodyMeasures Body, Length? Known, Lengt
     private string Difference => $"{Say.Amount(Math.Abs(HullOffsetInches), Unit)} {(HullOffsetInches < 0 ? "lower" : "higher")}";
 
     /// <summary>What it rests on.</summary>
-    public string Explanation => StartLengthAdvice.Explain(Body, Known, Unit);
+    public string Explanation => StartWords.Explain(Body, Known, Unit);
 
     /// <summary>What would improve it most.</summary>
-    public string WhatNext => StartLengthAdvice.WhatNext(Body, Known, Unit);
+    public string WhatNext => StartWords.WhatNext(Body, Known, Unit);
 
     /// <summary>Every single measure that would improve it, surest first.</summary>
     public IReadOnlyList<Improvement> Improvements => StartLengthAdvice.Improvements(Body, Known);

@@ -68,7 +68,7 @@ public sealed record OrderLine
     public bool NotNow => SorenessCeiling is not null;
 
     /// <summary>The length to cut to, to the quarter inch.</summary>
-    public Length CutTo => Best.RoundedTo(Spoken.QuarterInch);
+    public Length CutTo => Best.RoundedTo(Length.QuarterInch);
 
     /// <summary>
     /// The length to order or to cut to first: the top of the likely range, at least half an inch long, up to the next quarter
@@ -80,7 +80,7 @@ public sealed record OrderLine
         {
             Length spare = CutTo.PlusInches(LeastSpareInches);
             Length at = LikelyHigh > spare ? LikelyHigh : spare;
-            Length quarter = at.RoundedTo(Spoken.QuarterInch);
+            Length quarter = at.RoundedTo(Length.QuarterInch);
             return quarter < at ? quarter.PlusInches(0.25) : quarter;
         }
     }

@@ -3,7 +3,6 @@ using System.Text;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 
@@ -41,7 +40,7 @@ public static class OrderSheetText
             text.Append("Steering (not tuned for speed; borrow before you buy)\n");
             foreach (OrderSheetSteering line in sheet.Steering)
                 Wrapped(text, $"{Quoted.Visible(line.Hull)}, {Quoted.Visible(line.Paddle)}: {Steering(sheet, line)}", "  - ", "    ");
-            Wrapped(text, SteeringRule.Cautions[0], "    ", "    ");
+            Wrapped(text, SteeringWords.Cautions[0], "    ", "    ");
             text.Append('\n');
         }
 
@@ -87,7 +86,7 @@ public static class OrderSheetText
             text.Append("## Steering (not tuned for speed; borrow before you buy)\n\n");
             foreach (OrderSheetSteering line in sheet.Steering)
                 text.Append($"- {Escaped(line.Hull)}, {Escaped(line.Paddle)}: {Steering(sheet, line)}\n");
-            text.Append($"\n{SteeringRule.Cautions[0]}\n\n");
+            text.Append($"\n{SteeringWords.Cautions[0]}\n\n");
         }
 
         foreach ((string heading, IReadOnlyList<string> items) in Sections(sheet))

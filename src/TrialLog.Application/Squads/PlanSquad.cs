@@ -70,8 +70,7 @@ internal static class PlanSquad
 
         var count = new int[candidates.Count];
         List<PlannedOuting> outings = [
-            .. plan.Select(
-            test =>
+            .. plan.Select(test =>
             Planned(first.AddDays(7 * (test.Week - 1)), paddles[test.Paddle], candidates[test.Tester].Row.StandingCard,
             candidates[test.Tester].With[test.Paddle].Value, ++count[test.Tester]))];
         List<PlannedPaddler> paddlers = [.. squad.Rows.Select(row =>

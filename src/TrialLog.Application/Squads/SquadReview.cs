@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
@@ -13,43 +14,56 @@ internal static class SquadReview
     /// Analyses every paddler of the logbook, on all processors, and notes the cards as given to those who test. A paddler whose
     /// hull or paddle cannot be told has a row all the same, which says so.
     /// </summary>
-    public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName)
+    public static SquadContents Of(Workspace workspace, string? hullName, string? paddleName, IProgress<int>? done = null)
     {
-        SquadContents squad = Look(workspace, hullName, paddleName);
+        SquadContents squad = Look(workspace, hullName, paddleName, done);
         NextOuting.Record(workspace, [.. squad.Rows.Where(row => row.Tests).Select(row => row.Analysis!)]);
         return squad;
     }
 
     /// <summary>As <see cref="Of"/>, noting nothing.</summary>
-    public static SquadContents Look(Workspace workspace, string? hullName, string? paddleName)
+    public static SquadContents Look(Workspace workspace, string? hullName, string? paddleName, IProgress<int>? done = null)
     {
         if (hullName is not null)
             workspace.HullNamed(hullName);
         if (paddleName is not null)
             workspace.PaddleNamed(paddleName);
-        ILookup<Guid, Outing> outings = workspace.Logbook.Outings().ToLookup(outing => outing.PaddlerId);
-        var questions = new List<AnalysisInput>();
         var rows = new List<SquadRow>();
         ILookup<Guid, GivenCard> cards = workspace.Logbook.Cards().ToLookup(card => card.PaddlerId);
-        foreach (Paddler paddler in workspace.Logbook.Paddlers())
+        int count = 0;
+
+        // One log after the other, as there are processors for them: a large club's logs are not all held at once.
+        rows.AddRange(Partitioner.Create(Questions(), EnumerablePartitionerOptions.NoBuffering).AsParallel().AsOrdered()
+            .Select(question =>
+            {
+                Analysis analysis = Tuner.Analyse(question);
+                done?.Report(Interlocked.Increment(ref count));
+                return WithItsCard(workspace, SquadRow.Of(analysis, question.Outings, workspace.Today));
+            }).ToList());
+        return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
+
+        IEnumerable<AnalysisInput> Questions()
         {
-            List<Outing> theirs = [.. outings[paddler.Id]];
-            try
+            foreach (Paddler paddler in workspace.Logbook.Paddlers())
             {
-                Chosen chosen = (
-                    theirs.Count == 0 && hullName is null && paddleName is null ? ByLastCard(workspace, paddler, cards[paddler.Id]) : null)
-                    ?? workspace.Choose(paddler, hullName, paddleName, theirs);
-                questions.Add(workspace.Question(chosen, theirs));
-            }
-            catch (RequestException)
-            {
-                rows.Add(SquadRow.Of(paddler, null, null, null, theirs, workspace.Logbook.SorenessClearances(paddler.Id), workspace.Today));
+                IReadOnlyList<Outing> theirs = workspace.Logbook.Outings(paddler.Id);
+                Chosen? chosen = null;
+                try
+                {
+                    chosen = (theirs.Count == 0 && hullName is null && paddleName is null
+                        ? ByLastCard(workspace, paddler, cards[paddler.Id]) : null)
+                        ?? workspace.Choose(paddler, hullName, paddleName, theirs);
+                }
+                catch (RequestException)
+                {
+                    rows.Add(SquadRow.Of(
+                        paddler, null, null, null, theirs, workspace.Logbook.SorenessClearances(paddler.Id), workspace.Today));
+                }
+
+                if (chosen is not null)
+                    yield return workspace.Question(chosen, theirs);
             }
         }
-
-        rows.AddRange(questions.AsParallel().AsOrdered().Select(Tuner.Analyse).AsEnumerable()
-            .Select(analysis => WithItsCard(workspace, SquadRow.Of(analysis, [.. outings[analysis.Paddler.Id]], workspace.Today))));
-        return new SquadContents(rows, workspace.Today, ProgramVersion.Text);
     }
 
     // A card that the coach chose, or that only the partner may read, is the one to hand out.

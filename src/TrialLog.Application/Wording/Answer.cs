@@ -97,12 +97,14 @@ internal static class Answer
         ? $"1 piece of {Say.Distance(card.Distance)} at effort {card.Effort}"
         : $"{card.Lengths.Count} pieces of {Say.Distance(card.Distance)} at effort {card.Effort}, {card.Rest} easy between";
 
-    /// <summary>What more pieces would do, a line each; empty where there is nothing to choose.</summary>
+    /// <summary>What more or longer pieces would save, a line each; empty where there is nothing to choose, or nothing saved.</summary>
     public static IReadOnlyList<string> MorePieces(Analysis analysis) =>
         analysis.DiminishingReturns || analysis.Standing == Standing.Sore || analysis.CardOptions.Count < 2 ? []
         : [.. analysis.CardOptions.Skip(1)
-            .Select(
-            option => $"With {option.Pieces} pieces, about {option.Minutes} min: outings to go {Say.OutingsToGo(option.OutingsToGo)}.")];
+            .Where(option => option.OutingsToGo.Median < analysis.OutingsToGo.Median)
+            .Select(option => $"With {Pieces(option)}, about {option.Minutes} min: outings to go {Say.OutingsToGo(option.OutingsToGo)}.")];
+
+    private static string Pieces(CardOption option) => $"{option.Pieces} pieces of {Say.Distance(option.Distance)}";
 
     /// <summary>A card to feel the difference, once it is time to stop; null where there is none.</summary>
     public static string? ToFeel(Analysis analysis) => analysis.ToFeel.Count == 0 ? null

@@ -8,9 +8,11 @@ namespace TrialLog.Application.Wording;
 internal static class BlindWords
 {
     /// <summary>What the paddler is told beside the letters.</summary>
-    public static string ForThePaddler(TrialCard card) =>
-        $"Your partner sets the lengths, in the order {CardReason.Letters(card.Lengths)}; do not look, and do not ask until the " +
-            $"times are written down.";
+    public static string ForThePaddler(TrialCard card, Voice voice = default) => voice.Name is null
+        ? $"Your partner sets the lengths, in the order {CardReason.Letters(card.Lengths)}; do not look, and do not ask until the " +
+            $"times are written down."
+        : $"Blind: a partner sets the lengths, in the order {CardReason.Letters(card.Lengths)}; {voice.You} neither looks nor asks until " +
+            $"the times are written down.";
 
     /// <summary>What helps whoever lost the partner's file.</summary>
     public const string Lost = "The lengths are in the logbook: write the partner's file again with triallog next --blind FILE. Until " +

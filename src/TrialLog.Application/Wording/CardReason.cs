@@ -12,7 +12,7 @@ internal static class CardReason
     private const int MostLetters = 8;
 
     /// <summary>The reason for an analysis' own card.</summary>
-    public static string Of(Analysis analysis)
+    public static string Of(Analysis analysis, Voice voice = default)
     {
         LengthUnit unit = analysis.Paddler.Unit;
         IReadOnlyList<Length> lengths = analysis.Card.Lengths;
@@ -28,8 +28,8 @@ internal static class CardReason
         if (shortest == longest)
         {
             return analysis.Paddle.IsFixed ? $"This paddle is fixed at {Say.Length(shortest, unit)}.{held}"
-                : sore || analysis.Paddler.SwapsOnWater ? $"Only {Say.Length(shortest, unit)} is open to you now.{held}"
-                : $"One length today, {Say.Length(shortest, unit)}: it teaches you most next to your earlier outings.";
+                : sore || analysis.Paddler.SwapsOnWater ? $"Only {Say.Length(shortest, unit)} is open now.{held}"
+                : $"One length today, {Say.Length(shortest, unit)}: it teaches {voice.You} most next to the earlier outings.";
         }
 
         string pair = PairOf(lengths, unit);
@@ -37,16 +37,16 @@ internal static class CardReason
             && analysis.Card.Distance > pieces.Distance
             ? $" Pieces of {Say.Distance(analysis.Card.Distance)}, since shorter ones have told what they can."
             : "";
-        return $"{Why(analysis, pair, shortest, longest)} {InOrder(lengths)}{longer}{held}";
+        return $"{Why(analysis, pair, shortest, longest, voice)} {InOrder(lengths)}{longer}{held}";
     }
 
     /// <summary>
     /// The reason for the card that is handed out: a coach's or blind card that stands goes before the analysis' own.
     /// </summary>
-    public static string Of(Analysis analysis, GivenCard? standing) => standing switch
+    public static string Of(Analysis analysis, GivenCard? standing, Voice voice = default) => standing switch
     {
-        null => Of(analysis),
-        { Blind: true } => BlindWords.ForThePaddler(standing.Card),
+        null => Of(analysis, voice),
+        { Blind: true } => BlindWords.ForThePaddler(standing.Card, voice),
         _ => $"{standing.Reason.TrimEnd('.', ' ')}. {OwnInstead(standing, analysis.Paddler.Unit)}",
     };
 
@@ -59,9 +59,9 @@ internal static class CardReason
         ? BlindWords.Letters(standing.Card)
         : [.. analysis.Card.Lengths.Select(length => Say.Length(length, analysis.Paddler.Unit))];
 
-    /// <summary>The same in a line: <c>49, 51¼, 51¼, 49 in</c>; <c>A B B A, your partner knows the lengths</c>.</summary>
+    /// <summary>The same in a line: <c>49, 51¼, 51¼, 49 in</c>; <c>A B B A, the partner knows the lengths</c>.</summary>
     public static string InALine(Analysis analysis, GivenCard? standing) => standing is { Blind: true }
-        ? $"{Letters(standing.Card.Lengths)}, your partner knows the lengths"
+        ? $"{Letters(standing.Card.Lengths)}, the partner knows the lengths"
         : Say.Order(analysis.Card.Lengths, analysis.Paddler.Unit);
 
     /// <summary>The order of a card in letters: <c>A B B A</c>.</summary>
@@ -76,26 +76,30 @@ internal static class CardReason
         }));
     }
 
-    private static string Why(Analysis analysis, string pair, Length shortest, Length longest)
+    private static string Why(Analysis analysis, string pair, Length shortest, Length longest, Voice voice)
     {
         Length best = analysis.Best.Length;
+        string teaches = analysis.Card.Lengths.Distinct().Count() > 2 ? "teach" : "teaches";
         if (analysis.Standing == Standing.Sore)
             return $"{pair}: what soreness leaves open.";
         if (analysis.DiminishingReturns)
-            return $"Not needed; but if you go out, {pair} would teach you most.";
+            return $"Not needed; but {(voice.Name is null ? "if you go out" : "afloat all the same")}, {pair} would teach " +
+                $"{voice.You} most.";
         if (best > shortest && best < longest)
-            return $"{pair}, one each side of your best length, teaches you most in one outing.";
+            return $"{pair}, {(teaches == "teach" ? "on both sides" : "one each side")} of {voice.Your} best length, {teaches} " +
+                $"{voice.You} most in one outing.";
         return best == shortest || best == longest
-            ? $"{pair} teaches you most in one outing."
-            : $"{pair}: both are {(best > longest ? "shorter" : "longer")} than your best length on purpose; how much slower they are " +
-                $"shows how much length matters to you.";
+            ? $"{pair} {teaches} {voice.You} most in one outing."
+            : $"{pair}: {(teaches == "teach" ? "all" : "both")} are {(best > longest ? "shorter" : "longer")} than {voice.Your} best " +
+                $"length on purpose; how much slower they are shows how much length matters to {voice.You}.";
     }
 
+    // Two are held against each other; more are a row of lengths.
     private static string PairOf(IReadOnlyList<Length> lengths, LengthUnit unit)
     {
         string[] all = [.. lengths.Distinct().Order().Select(length => Say.Length(length, unit))];
         string tail = " " + Say.Symbol(unit);
-        return string.Join(", ", all[..^1].Select(text => text[..^tail.Length])) + " against " + all[^1];
+        return string.Join(", ", all[..^1].Select(text => text[..^tail.Length])) + (all.Length > 2 ? " and " : " against ") + all[^1];
     }
 
     private static string InOrder(IReadOnlyList<Length> lengths) => lengths.Count <= MostLetters

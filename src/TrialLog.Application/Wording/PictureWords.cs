@@ -3,6 +3,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Application.Wording;
 

@@ -42,7 +42,7 @@ internal static class Say
 
     /// <summary>An estimated length, to the quarter inch; with centimetres chosen, to the millimetre.</summary>
     public static string Quarter(Length length, LengthUnit unit) =>
-        unit == LengthUnit.Centimetres ? Length(length, unit) : length.RoundedTo(Spoken.QuarterInch).ToText();
+        unit == LengthUnit.Centimetres ? Length(length, unit) : length.RoundedTo(Domain.Values.Length.QuarterInch).ToText();
 
     /// <summary>
     /// As <see cref="Quarter(Length, LengthUnit)"/>, for inches that may lie outside what a length can hold: those to the inch.
@@ -52,11 +52,11 @@ internal static class Say
         : Signed(unit == LengthUnit.Centimetres ? inches * 2.54 : inches, 0) + " " + Symbol(unit);
 
     /// <summary>A likely range, its ends rounded outwards to the quarter inch or half centimetre: <c>48¼ to 50¾ in</c>.</summary>
-    public static string Range(Length low, Length high, LengthUnit unit) => Spoken.Range(low, high, unit);
+    public static string Range(Length low, Length high, LengthUnit unit) => Outwards(low, high, unit, " to ");
 
     /// <summary>As <see cref="Range"/>, after the word between: <c>48¼ and 50¾ in</c>.</summary>
     public static string RangeAfterBetween(Length low, Length high, LengthUnit unit) =>
-        Spoken.Range(low, high, unit).Replace(" to ", " and ", StringComparison.Ordinal);
+        Outwards(low, high, unit, " and ");
 
     /// <summary>A body measure, to the tenth of an inch or centimetre: <c>50.3 in</c>.</summary>
     public static string Tenth(Length length, LengthUnit unit) => Amount(length.Inches, unit);
@@ -66,7 +66,8 @@ internal static class Say
 
     /// <summary>A small length in inches as it stands on a tape, to the sixteenth: <c>¼ in</c>; centimetres to the tenth.</summary>
     /// <exception cref="InvalidValueException">Negative, or over 10 m.</exception>
-    public static string Fraction(double inches, LengthUnit unit) => Spoken.Fraction(inches, unit);
+    public static string Fraction(double inches, LengthUnit unit) =>
+        unit == LengthUnit.Centimetres ? Amount(inches, unit) : Domain.Values.Length.FromInches(Math.Round(inches * 16) / 16).ToText();
 
     /// <summary><c>in</c> or <c>cm</c>.</summary>
     public static string Symbol(LengthUnit unit) => unit == LengthUnit.Centimetres ? "cm" : "in";
@@ -202,6 +203,17 @@ internal static class Say
 
     /// <summary>A day in a sentence: <c>3 May 2026</c>.</summary>
     public static string DayInWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private static string Outwards(Length low, Length high, LengthUnit unit, string word)
+    {
+        bool metric = unit == LengthUnit.Centimetres;
+        double step = metric ? 0.5 : 0.25, from = metric ? low.Centimetres : low.Inches, to = metric ? high.Centimetres : high.Inches;
+        // A hair's breadth keeps an end that is a whole step where it is.
+        return Between(Text(Math.Max(0, Math.Floor(from / step + 1e-6)) * step), Text(Math.Ceiling(to / step - 1e-6) * step), word);
+
+        string Text(double value) => metric ? Digits(value, 1) + " cm"
+            : Domain.Values.Length.FromInches(Math.Min(value, Domain.Values.Length.Longest.Inches)).ToText();
+    }
 
     private static string Between(string from, string to, string word) => from == to ? to : from[..from.LastIndexOf(' ')] + word + to;
 

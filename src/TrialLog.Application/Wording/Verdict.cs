@@ -50,7 +50,7 @@ internal static class Verdict
             return $"In {hull}, start at {best}. {voice.YourFirst} true best length is {likely}: a guess from {voice.Your} start length " +
                 $"until {voice.You} log{(you ? "" : "s")} an outing.";
         if (Doubt(analysis) is { } doubt)
-            return $"{Warnings.Of(doubt, analysis)} Until then {best}, {shortLikely}.";
+            return $"{Warnings.Of(doubt, analysis, voice)} Until then {best}, {shortLikely}.";
         if (analysis.Standing == Standing.CannotTell && analysis is { TooShort: { } pieces } && Is(analysis, StandingReason.PiecesTooShort))
         {
             return $"In {hull}, race {best} for now ({shortLikely}). Pieces of {Say.Distance(pieces.Distance)} say too little about " +

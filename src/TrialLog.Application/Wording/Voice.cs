@@ -22,6 +22,9 @@ internal readonly record struct Voice(string? Name)
     /// <summary><c>you have</c>, <c>Tova has</c>.</summary>
     public string YouHave => Name is null ? "you have" : Name + " has";
 
+    /// <summary><c>you are</c>, <c>Tova is</c>.</summary>
+    public string YouAre => Name is null ? "you are" : Name + " is";
+
     /// <summary><c>you were</c>, <c>Tova was</c>.</summary>
     public string YouWere => Name is null ? "you were" : Name + " was";
 }

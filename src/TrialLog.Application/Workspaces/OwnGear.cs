@@ -21,7 +21,7 @@ internal static class OwnGear
         bool alone = workspace.Logbook.Paddlers().Count == 1;
         if (own.Count > 0 && !alone)
             return own;
-        HashSet<Guid> others = alone ? [] : UsedIn(workspace.Logbook.Outings());
+        HashSet<Guid> others = alone ? [] : [.. workspace.Logbook.PaddleUses().Select(use => use.PaddleId)];
         return [.. all.Where(paddle => own.Contains(paddle) || (paddle.OwnerId is null && !others.Contains(paddle.Id)))];
     }
 

@@ -8,10 +8,6 @@ namespace TrialLog.Domain.Sizing;
 /// </summary>
 public static class HandSpacing
 {
-    /// <summary>How to find it without a measure.</summary>
-    public const string Quickly =
-        "Hold the paddle overhead with both elbows at 90°: the hands are about as far apart as the elbows.";
-
     /// <summary>Distance between the hands.</summary>
     /// <exception cref="InvalidValueException">The result is longer than 10 m.</exception>
     public static Length From(Length shoulderBreadth) => Length.FromInches(2 * shoulderBreadth.Inches);

@@ -21,28 +21,6 @@ public static class SteeringRule
     /// <summary>How far either way the proposal may well be off, inches. Chosen, no source.</summary>
     public const double GiveOrTakeInches = 1.5;
 
-    /// <summary>What to do and what to avoid. Common practice, no source.</summary>
-    /// <param name="large">Whether the blade is large.</param>
-    public static IReadOnlyList<string> Advice(bool large) =>
-    [
-        "A steering paddle is personal: this is a length to begin with, never one tuned for speed.",
-        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few sessions in sheltered water " +
-            "before you order or cut.",
-        "Try the strokes you steer with most: post, draw, poke, and forward strokes between them.",
-        large
-            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves: a long shaft lifts the top " +
-                "hand, and that is what a large blade forbids."
-            : "Leave it long at first: a shaft can be cut, not grown.",
-    ];
-
-    /// <summary>Where it could hurt.</summary>
-    public static readonly IReadOnlyList<string> Cautions =
-    [
-        "Never draw or post with the blade deep and the top hand overhead: a big steering blade deep under an overhead arm injures.",
-        "If shoulder, elbow or back hurt, stop steering with that paddle; a clinician and a qualified coach decide.",
-        "Follow local rules on flotation, leash, cold water and traffic: whoever steers answers for the crew.",
-    ];
-
     /// <summary>Whether a steering blade counts as large: by its area where that is known, else by its length.</summary>
     public static bool IsLarge(Paddle paddle) =>
         paddle.BladeAreaSquareInches is { } area ? area >= LargeAreaSquareInches : paddle.Blade >= LargeBlade;
@@ -54,13 +32,8 @@ public static class SteeringRule
     public static SteeringProposal Propose(Length forward, Paddle paddle)
     {
         bool large = IsLarge(paddle);
-        Length length = forward.PlusInches(large ? -LowerHandInches : 0).RoundedTo(Spoken.QuarterInch);
-        return new(
-            length, length.PlusInches(-GiveOrTakeInches), length.PlusInches(GiveOrTakeInches), large,
-            large
-                ? "The blade is large: the longer it is, the longer the paddle, but with the top hand kept lower than for forward " +
-                    "strokes, so this is shorter than the exposed-shaft rule alone would give."
-                : "The blade is not much larger than a forward blade, so the length is much as for forward paddling.");
+        Length length = forward.PlusInches(large ? -LowerHandInches : 0).RoundedTo(Length.QuarterInch);
+        return new(length, length.PlusInches(-GiveOrTakeInches), length.PlusInches(GiveOrTakeInches), large);
     }
 }
 
@@ -69,5 +42,4 @@ public static class SteeringRule
 /// <param name="Low">The shortest that may well be right.</param>
 /// <param name="High">The longest that may well be right.</param>
 /// <param name="Large">Whether the blade counts as large.</param>
-/// <param name="Why">The reason in a sentence.</param>
-public sealed record SteeringProposal(Length Length, Length Low, Length High, bool Large, string Why);
+public sealed record SteeringProposal(Length Length, Length Low, Length High, bool Large);

@@ -15,6 +15,9 @@ public readonly record struct Length : IComparable<Length>
     /// <summary>The longest length that can be held, 10 m.</summary>
     public static readonly Length Longest = new(10_000 * NanometresPerMillimetre);
 
+    /// <summary>A quarter inch, the step that paddles are tuned and cut in.</summary>
+    public static readonly Length QuarterInch = new(NanometresPerInch / 4);
+
     private Length(long nanometres) => Nanometres = nanometres;
 
     /// <summary>The length in nanometres, 0 to 10^10.</summary>

@@ -89,24 +89,6 @@ public readonly partial record struct PieceTime : IComparable<PieceTime>
             : 0;
     }
 
-    [GeneratedRegex(@"^\s*(?<m>[0-9]{1,2})[.,]?(?<s>[0-5][0-9])\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex WithoutColon();
-
-    /// <summary>As <see cref="TryParse"/>, for what a hand types: <c>532</c> is refused, since it may be 5:32 or 532 seconds.</summary>
-    public static bool TryParseByHand(string? text, out PieceTime time, [NotNullWhen(false)] out string? problem)
-    {
-        if (!TryParse(text, out time, out problem) || WithoutColon().Match(text ?? "") is not { Success: true } bare)
-            return problem is null;
-        string clock = $"{bare.Groups["m"].Value}:{bare.Groups["s"].Value}", seconds = text!.Trim();
-        (time, problem) = (default, $"“{seconds}” may be {clock} or {seconds} seconds; write {clock} or {seconds}s.");
-        return false;
-    }
-
-    /// <summary>As <see cref="TryParseByHand"/>.</summary>
-    /// <exception cref="InvalidValueException">It cannot be read as a time, can be read as two, or is not between 1 s and 48 h.</exception>
-    public static PieceTime ParseByHand(string text) =>
-        TryParseByHand(text, out PieceTime time, out string? problem) ? time : throw new InvalidValueException(problem);
-
     /// <summary><c>5:32</c>, <c>5:32.4</c>, <c>1:02:10</c>. Parsing gives the same time back.</summary>
     public override string ToString()
     {

@@ -8,7 +8,7 @@ namespace TrialLog.Logbook.Exchange;
 /// Works out how a shared record goes into a logbook, field by field. What is only there is added. Of two values the one
 /// that builds upon all edits of the other is the newer; where neither does, the user is asked. What was removed there is removed
 /// here, unless something was done to it here that the remover did not know. The rules, with their reasons, are in
-/// <c>docs/share-format.md</c>.
+/// <c>docs/logbook.md</c>.
 /// </summary>
 public sealed class Merge
 {

@@ -2,7 +2,7 @@ using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook.Exchange;
 
-/// <summary>A shared record that was read and found valid throughout. The format is described in <c>docs/share-format.md</c>.</summary>
+/// <summary>A shared record that was read and found valid throughout. The format is described in <c>docs/logbook.md</c>.</summary>
 public sealed class SharedRecord
 {
     internal SharedRecord(SharedContents contents) => Contents = contents;

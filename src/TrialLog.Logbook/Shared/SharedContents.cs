@@ -11,7 +11,7 @@ internal sealed record SharedContents
     /// <summary>What <see cref="Format"/> says in every version.</summary>
     public const string FormatName = "triallog-record";
 
-    /// <summary>The version written now. Docs: <c>docs/share-format.md</c>.</summary>
+    /// <summary>The version written now. Docs: <c>docs/logbook.md</c>.</summary>
     public const int CurrentVersion = 2;
 
     public required string Format { get; init; }

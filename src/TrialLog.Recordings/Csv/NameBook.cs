@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using TrialLog.Domain.Log;
 
 namespace TrialLog.Recordings.Csv;
@@ -98,9 +97,6 @@ internal sealed class NameBook<T>(string kind, IEnumerable<T> known, Func<T, str
 
     /// <summary>The thing of that name.</summary>
     public T this[string name] => _things[name];
-
-    /// <summary>The thing of that name, if it is known or was added.</summary>
-    public bool TryGet(string name, [NotNullWhen(true)] out T? thing) => _things.TryGetValue(name, out thing);
 
     private static bool Same(object? a, object b) =>
         a is string one && b is string other ? one.Equals(other, StringComparison.OrdinalIgnoreCase) : b.Equals(a);

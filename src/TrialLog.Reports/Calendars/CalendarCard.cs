@@ -1,5 +1,7 @@
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Reports.Calendars;
@@ -22,6 +24,11 @@ public sealed record CalendarCard(Analysis Analysis, DateOnly Today, DateOnly? D
 
     /// <summary>Whether this is a later outing of a plan, whose lengths follow from the outings before it.</summary>
     public bool LengthsFollow { get; init; }
+
+    /// <summary>Whether a coach reads it: then it speaks of the paddler by name.</summary>
+    public bool ForTheCoach { get; init; }
+
+    internal Voice Voice => ForTheCoach ? new(PlainText.Line(Analysis.Paddler.Name)) : Voice.ToThePaddler;
 
     /// <summary>
     /// The same for one paddler, hull and ISO week, and for nothing else, so that a calendar replaces the entry that it

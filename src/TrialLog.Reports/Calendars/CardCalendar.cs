@@ -116,7 +116,7 @@ public static class CardCalendar
         entry.Status = EventStatus.Cancelled;
         entry.Summary = PlainText.Permitted(
             $"Called off: paddle trial, {PlainText.Line(card.Analysis.Paddler.Name)}, {PlainText.Line(card.Analysis.Hull.Name)}");
-        entry.Description = PlainText.Permitted(PlainText.Line(Verdict.ToDo(card.Analysis)));
+        entry.Description = PlainText.Permitted(PlainText.Line(Verdict.ToDo(card.Analysis, card.Voice)));
         Stamp(entry, (int)Math.Min(int.MaxValue - 1, Math.Max(card.Change, entry.Sequence + 1L)), now);
         return true;
     }
@@ -133,15 +133,16 @@ public static class CardCalendar
         TrialCard trial = card.Analysis.Card;
         if (card.LengthsFollow)
             return PlainText.Permitted(
-                string.Join('\n', ["The lengths follow from the outings before this one.", .. CautionsSection.For(card.Analysis)]));
+                string.Join(
+                    '\n', ["The lengths follow from the outings before this one.", .. CautionsSection.For(card.Analysis, card.Voice)]));
         List<string> lines =
         [
-            PlainText.Line(Verdict.Of(card.Analysis)),
+            PlainText.Line(Verdict.Of(card.Analysis, card.Voice)),
             $"Trial card, {PlainText.Line(card.Analysis.Hull.Name)} with {PlainText.Line(card.Analysis.Paddle.Name)}",
             Answer.Plan(trial),
             .. CardReason.Lengths(card.Analysis, card.StandingCard).Select((length, at) => $"{at + 1}. {length}"),
-            PlainText.Line(CardReason.Of(card.Analysis, card.StandingCard)),
-            .. CautionsSection.For(card.Analysis),
+            PlainText.Line(CardReason.Of(card.Analysis, card.StandingCard, card.Voice)),
+            .. CautionsSection.For(card.Analysis, card.Voice),
         ];
         return PlainText.Permitted(string.Join('\n', lines));
     }

@@ -14,9 +14,14 @@ internal static class WeekCalendar
     private const int LargestFile = 32 * 1024 * 1024;
 
     /// <summary>Puts the cards of who tests there; an entry of this week for somebody who does not is called off.</summary>
+    /// <param name="workspace">The open logbook.</param>
+    /// <param name="analyses">Whose cards, each with the coach's or blind card that stands.</param>
+    /// <param name="file">The calendar; made if it is missing.</param>
+    /// <param name="day">The day to paddle, if one was named.</param>
+    /// <param name="forTheCoach">Whether a coach reads it, or each paddler their own.</param>
     /// <exception cref="RequestException">The file is no calendar, or cannot be read or written; what was there is untouched.</exception>
     public static void Put(Workspace workspace, IEnumerable<(Analysis Analysis, GivenCard? Standing)> analyses, string file,
-        DateOnly? day)
+        DateOnly? day, bool forTheCoach = false)
     {
         long change = workspace.Logbook.LastChange;
         Put(workspace,
@@ -24,6 +29,7 @@ internal static class WeekCalendar
             one => new CalendarCard(one.Analysis, workspace.Today, day, change)
             {
                 StandingCard = one.Standing, CalledOff = !SquadRow.CanTest(one.Analysis, one.Standing),
+                ForTheCoach = forTheCoach,
             })], file);
     }
 

@@ -1,4 +1,5 @@
 using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
@@ -10,14 +11,14 @@ namespace TrialLog.Reports.Coach;
 /// <summary>The classical view: a mixed model without a prior, for the coach who wants to see it beside.</summary>
 internal static class ClassicalSection
 {
-    public static Section? Of(ClassicalFit? fit, LengthUnit unit)
+    public static Section? Of(ClassicalFit? fit, Hull hull, LengthUnit unit)
     {
         if (fit is null)
             return null;
         var blocks = new List<Block>
         {
             new Paragraph("A random-intercept mixed model by REML with a quadratic in length, without any prior, for this hull alone."),
-            new Paragraph(PlainText.Line(fit.Says)),
+            new Paragraph(ClassicalWords.Of(fit, hull, unit)),
         };
         if (fit.Coefficients.Count > 0)
         {
@@ -30,8 +31,7 @@ internal static class ClassicalSection
                 new Table($"Fixed effects, percent of speed; length in inches from {fit.CentreInches:0.00} in; " +
                 $"{Say.Count(fit.Pieces, "piece")} in {Say.Count(fit.Outings, "outing")}",
                 [new("Effect"), new("Estimate", true), new("Standard error", true)],
-                [.. fit.Coefficients.Select(
-                    effect =>
+                [.. fit.Coefficients.Select(effect =>
                     (IReadOnlyList<string>)[PlainText.Line(effect.Name), Figure(effect.Estimate), Figure(effect.StandardError)])]));
         }
 

@@ -1,3 +1,4 @@
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Reporting;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
@@ -25,7 +26,7 @@ internal static class NotesSection
         NoteSubject.Outing => contents.Outings.FirstOrDefault(outing => outing.Id == note.AboutId) is { } outing
             ? $"the outing of {Names.Of(outing)}"
             : "an outing no longer in the log",
-        NoteSubject.Card => contents.Cards.FirstOrDefault(card => card.Id == note.AboutId) is { } card
+        NoteSubject.Card => contents.Advice.FirstOrDefault(given => given.Card.Id == note.AboutId) is { Card: var card }
             ? $"the card for {names.Hull(card.HullId)} of {Say.Day(DateOnly.FromDateTime(card.GivenAt.UtcDateTime))}"
             : "a card no longer in the log",
         _ => PlainText.Line(contents.Analysis.Paddler.Name),

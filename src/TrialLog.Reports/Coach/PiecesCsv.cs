@@ -7,8 +7,8 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Coach;
 
@@ -24,7 +24,7 @@ internal static class PiecesCsv
     public static string Write(ReportContents contents)
     {
         var names = new Names(contents);
-        Dictionary<Guid, Advice> followed = AdviceHistory.Of(contents.Cards, contents.Outings).Where(given => given.Paddled is not null)
+        Dictionary<Guid, Advice> followed = contents.Advice.Where(given => given.Paddled is not null)
             .ToDictionary(given => given.Paddled!.Id);
         Dictionary<Guid, AdjustedPiece> adjusted = contents.Analysis.Curve.Pieces.DistinctBy(piece => piece.PieceId)
             .ToDictionary(piece => piece.PieceId);

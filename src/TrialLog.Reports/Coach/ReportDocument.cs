@@ -33,21 +33,21 @@ internal static class ReportDocument
         LengthUnit unit = analysis.Paddler.Unit;
         Voice voice = contents.ForThePaddler ? Voice.ToThePaddler : new(PlainText.Line(analysis.Paddler.Name));
         var names = new Names(contents);
-        IReadOnlyList<Advice> advice = AdviceHistory.Of(contents.Cards, contents.Outings);
+        IReadOnlyList<Advice> advice = contents.Advice;
 
         // While it hurts the page says one thing: no card, no forecast, nothing that tells what soreness costs in speed.
         List<Section?> first = sore
             ? [TheAnswer(analysis, voice), Decided(contents, unit), CautionsSection.Of(CautionsSection.For(analysis, voice))]
             :
             [
-                TheAnswer(analysis, voice), NextOuting(analysis, contents.StandingCard), CurveAndProgress(contents, unit),
-                Decided(contents, unit), Checks(analysis), CautionsSection.Of(CautionsSection.For(analysis, voice)),
+                TheAnswer(analysis, voice), NextOuting(analysis, contents.StandingCard, voice), CurveAndProgress(contents, unit),
+                Decided(contents, unit), Checks(analysis, voice), CautionsSection.Of(CautionsSection.For(analysis, voice)),
             ];
         List<Section?> appendices =
         [
             TrialsSection.Outings(contents, advice, names, unit), TrialsSection.Pieces(contents, names, unit),
                 sore ? null : Settings(analysis, unit),
-            sore ? null : ClassicalSection.Of(contents.Classical, unit), sore ? null : Carried(contents, unit),
+            sore ? null : ClassicalSection.Of(contents.Classical, analysis.Hull, unit), sore ? null : Carried(contents, unit),
                 NotesSection.Of(contents, names),
             sore ? null : new("Method", new Paragraph(Method)),
         ];
@@ -66,10 +66,10 @@ internal static class ReportDocument
         new Paragraph(PlainText.Line(Verdict.Of(analysis, voice)), Answers: true),
         new Facts([.. Answer.Figures(analysis, voice).Select(figure => new Fact(figure.Label, figure.Value))]));
 
-    private static Section? NextOuting(Analysis analysis, GivenCard? standing) => SquadRow.CanTest(analysis, standing)
+    private static Section? NextOuting(Analysis analysis, GivenCard? standing, Voice voice) => SquadRow.CanTest(analysis, standing)
         ? new("Next outing", new Cards(
             [CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis,
-                standing, null)]))
+                standing, null, voice)]))
         : null;
 
     private static Section CurveAndProgress(ReportContents contents, LengthUnit unit)
@@ -90,8 +90,8 @@ internal static class ReportDocument
             [.. contents.Decisions.OrderBy(decision => decision.Date).ThenBy(decision => decision.Id)
             .Select(decision => DecisionWords.Sentence(decision, unit))]));
 
-    private static Section? Checks(Analysis analysis) => analysis.Checks.Count == 0 ? null : new("Warnings",
-        new Bullets([.. Warnings.Of(analysis).Select(PlainText.Line)]));
+    private static Section? Checks(Analysis analysis, Voice voice) => analysis.Checks.Count == 0 ? null : new("Warnings",
+        new Bullets([.. Warnings.Of(analysis, voice).Select(PlainText.Line)]));
 
     private static Section Settings(Analysis analysis, LengthUnit unit) => new("How likely each setting is",
         new Figure(ProbabilityPicture.Of(analysis, unit)),

@@ -7,6 +7,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Coach;
 

@@ -7,6 +7,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Pictures;
 
@@ -126,13 +127,16 @@ internal static class ResponsePicture
         foreach ((double inches, string side) in new[] { (-1.0, "shorter"), (1.0, "longer") })
         {
             if (At(analysis, inches) is { } point)
-                text += $" One inch {side} is {(point.Percent <= 0 ? "slower" : "faster")} by {Say.Percent(Math.Abs(point.Percent))} " +
-                    $"(speed there against the best: {Say.Percent(point.Low)} to {Say.Percent(point.High)} with 90 %).";
+                text += $" An inch {side} is about {Say.Percent(Math.Abs(point.Percent))} {(point.Percent <= 0 ? "slower" : "faster")} " +
+                    $"(likely between {Apart(point.Low)} and {Apart(point.High)}).";
         }
 
         text += $" {Say.Count(analysis.Curve.Pieces.Count, "piece")} shown.";
         return beyond == 0 ? text : text + $" {beyond} of them beyond the picture.";
     }
+
+    private static string Apart(double percent) => percent == 0 ? "as fast"
+        : $"{Say.Percent(Math.Abs(percent))} {(percent < 0 ? "slower" : "faster")}";
 
     private static CurvePoint? At(Analysis analysis, double inches) => analysis.Curve.Points
         .Where(point => Math.Abs(point.Length.InchesMoreThan(analysis.Best.Length) - inches) < 0.13)

@@ -59,7 +59,8 @@ public static class SquadSheet
     {
         string heading = $"{PlainText.Line(analysis.Paddler.Name)}, {PlainText.Line(analysis.Hull.Name)} with " +
             $"{PlainText.Line(analysis.Paddle.Name)}";
-        List<string> own = [.. CautionsSection.For(analysis).Except(common)];
-        return CardWords.ToFill(heading, analysis, standing, own.Count == 0 ? null : string.Join(" ", own));
+        var voice = new Voice(PlainText.Line(analysis.Paddler.Name));
+        List<string> own = [.. CautionsSection.For(analysis, voice).Except(common)];
+        return CardWords.ToFill(heading, analysis, standing, own.Count == 0 ? null : string.Join(" ", own), voice);
     }
 }

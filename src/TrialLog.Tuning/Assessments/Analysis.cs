@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
@@ -97,12 +98,13 @@ public sealed record Analysis : Assessment
     public required ResponseCurve Curve { get; init; }
 }
 
-/// <summary>A card of so many pieces.</summary>
+/// <summary>A card of so many pieces, so long.</summary>
 /// <param name="Pieces">Pieces.</param>
+/// <param name="Distance">Of each.</param>
 /// <param name="Minutes">On the water, with warm-up, easy paddling between pieces and changes of setting.</param>
 /// <param name="ValuePercent">By how much it should lower the expected loss, percent of speed.</param>
-/// <param name="OutingsToGo">Outings to go if they all have so many.</param>
-public sealed record CardOption(int Pieces, int Minutes, double ValuePercent, OutingsToGo OutingsToGo);
+/// <param name="OutingsToGo">Outings to go if they are all like this.</param>
+public sealed record CardOption(int Pieces, Distance Distance, int Minutes, double ValuePercent, OutingsToGo OutingsToGo);
 
 /// <summary>Where a fixed paddle stands.</summary>
 /// <param name="CostPercent">Expected loss of speed at its length over that at the best length, percent; not negative.</param>
@@ -147,35 +149,6 @@ public sealed record OutingsToGo(int Median, int Low, int High)
     public const int Most = 30;
 }
 
-/// <summary>Something that may mislead in the experiment itself: which check found it, and the figures that it found.</summary>
-/// <param name="Name">A short fixed name, lower case with hyphens, for programs: <c>order-tangled</c>.</param>
-public sealed record HealthCheck(string Name)
-{
-    /// <summary>How many pieces or outings it is about; 0 where the check counts none.</summary>
-    public int Count { get; init; }
-
-    /// <summary>Of how many.</summary>
-    public int Of { get; init; }
-
-    /// <summary>A length, or a difference of lengths, inches.</summary>
-    public double Inches { get; init; }
-
-    /// <summary>A second length, inches.</summary>
-    public double OtherInches { get; init; }
-
-    /// <summary>Whether it is about the longer lengths, or goes up with time; false for the shorter, or down.</summary>
-    public bool Longer { get; init; }
-
-    /// <summary>A hull's name.</summary>
-    public string? Hull { get; init; }
-
-    /// <summary>A second hull's name.</summary>
-    public string? OtherHull { get; init; }
-
-    /// <summary>A piece: the day of its outing and its number in it.</summary>
-    public (DateOnly Day, int Order)? Piece { get; init; }
-}
-
 /// <summary>Speed against length, all else equal, in percent of the speed at the best length.</summary>
 /// <param name="Points">The curve over the paddle's range, by length.</param>
 /// <param name="Pieces">The pieces of this hull, adjusted for everything but length.</param>
@@ -187,14 +160,6 @@ public sealed record ResponseCurve(IReadOnlyList<CurvePoint> Points, IReadOnlyLi
 /// <param name="Low">Lower end of the central 90 % band of the same difference.</param>
 /// <param name="High">Upper end of that band.</param>
 public sealed record CurvePoint(Length Length, double Percent, double Low, double High);
-
-/// <summary>A piece on the response curve.</summary>
-/// <param name="PieceId">Which piece.</param>
-/// <param name="OutingId">Of which outing.</param>
-/// <param name="Length">Its length carried over to this hull and paddle.</param>
-/// <param name="Percent">Its speed less everything the model explains but length, on the curve's scale.</param>
-/// <param name="Weight">0 to 1: how much the heavy tails let it count; 1 is fully.</param>
-public sealed record AdjustedPiece(Guid PieceId, Guid OutingId, Length Length, double Percent, double Weight);
 
 /// <summary>The state of the search after an outing.</summary>
 /// <param name="OutingId">The outing; null for the state before the first.</param>

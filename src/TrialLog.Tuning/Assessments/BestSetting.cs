@@ -57,7 +57,7 @@ internal static class BestSetting
         double slack = paddle.Step.Inches / 2;
         return !paddle.IsFixed && inches >= paddle.Shortest.Inches - slack && inches <= paddle.Longest.Inches + slack
             ? Cheapest(question, fit, AllowedSettings.Of(paddle, null))
-            : Length.FromInches(inches).RoundedTo(Spoken.QuarterInch);
+            : Length.FromInches(inches).RoundedTo(Length.QuarterInch);
     }
 
     /// <summary>The nearest sixteenth of an inch, or millimetre, to an uncertain length: finer it is not known.</summary>

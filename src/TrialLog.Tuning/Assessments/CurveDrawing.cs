@@ -34,7 +34,7 @@ internal static class CurveDrawing
         if (high - low < 2 * step)
         {
             // A fixed paddle still has a curve around it.
-            step = Spoken.QuarterInch.Nanometres;
+            step = Length.QuarterInch.Nanometres;
             low = Math.Max(0, best.Nanometres - 8 * step);
             high = Math.Min(Length.Longest.Nanometres, best.Nanometres + 8 * step);
         }

@@ -17,7 +17,13 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
     /// <summary>Half of what two lengths of such an outing lie apart, inches. Chosen: about what cards of that stage have.</summary>
     private const double HalfWidthInches = 1;
 
+    /// <summary>From this share on of the chance a search may end on, what pieces leave open is worth naming longer ones for. Chosen.</summary>
+    private const double Room = 0.25;
+
     private const int FewestChanges = 2, WholeMinutes = 5;
+
+    /// <summary>Longer pieces are proposed only where four of them fit into so many minutes on the water. Chosen.</summary>
+    private const int LongOuting = 120;
 
     /// <summary>Null where pieces like these can settle it.</summary>
     internal static ShortPieces? Of(AnalysisInput input, Fit fit, double worthwhile)
@@ -50,5 +56,20 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
         }
 
         double Beyond(TrialForm pieces) => fit.Posterior.ChanceBeyond(pieces.LogDuration(input.Settings), worthwhile);
+    }
+
+    /// <summary>
+    /// Four longer pieces, the longest that fit a long outing, where the race is so much longer than a piece that such pieces alone would
+    /// leave open how the best length moves with duration; null where they would not, or where nothing longer fits.
+    /// </summary>
+    internal static TrialForm? Longer(AssessedFit assessed, TrialForm form)
+    {
+        TuningSettings settings = assessed.Input.Settings;
+        if (Durations.GoalSeconds(assessed.Input, assessed.Fit.Table) is not { } goal || form.PieceSeconds >= goal
+            || assessed.Fit.Posterior.ChanceBeyond(form.LogDuration(settings), assessed.Says.WorthwhilePercent) < Room * settings.StopBelow)
+            return null;
+        return TrialForm.RoundDistances.Where(metres => metres > form.Distance.Metres)
+            .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(TrialHabits.FewestPieces))
+            .LastOrDefault(longer => longer.PieceSeconds <= goal && longer.Minutes(FewestChanges) <= LongOuting);
     }
 }

@@ -2,7 +2,6 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;

@@ -1,5 +1,3 @@
-using TrialLog.Tuning.Assessments;
-
 namespace TrialLog.Tuning.Checks;
 
 /// <summary>Lengths so close together that their difference in speed drowns in the noise.</summary>

@@ -1,7 +1,6 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Checks;
 

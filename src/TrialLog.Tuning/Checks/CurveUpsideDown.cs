@@ -1,5 +1,4 @@
 using TrialLog.Domain.Log;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
 

@@ -1,6 +1,5 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Checks;
 

@@ -1,5 +1,4 @@
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Checks;
 

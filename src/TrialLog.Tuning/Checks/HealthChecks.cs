@@ -1,6 +1,5 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;

@@ -1,5 +1,3 @@
-using TrialLog.Tuning.Assessments;
-
 namespace TrialLog.Tuning.Checks;
 
 /// <summary>So many pieces left out that the choice of them may be the result.</summary>

@@ -1,5 +1,4 @@
 using TrialLog.Domain.Log;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tuning.Checks;
 

@@ -1,7 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
 

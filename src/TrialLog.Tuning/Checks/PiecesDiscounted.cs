@@ -1,5 +1,5 @@
 using TrialLog.Domain.Log;
-using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Checks;
 

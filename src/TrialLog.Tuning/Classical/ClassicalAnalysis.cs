@@ -1,7 +1,6 @@
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain.Boats;
-using TrialLog.Domain.Log;
+using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Classical;
@@ -21,15 +20,18 @@ public static class ClassicalAnalysis
     /// </summary>
     private const double NoResidualPercent = 1e-6;
 
-    /// <summary>Fits the log of the hull asked for. Never throws for a poor log: the sentence then says what is missing.</summary>
+    /// <summary>Fits the log of the hull asked for. Never throws for a poor log: what is missing then stands in it.</summary>
     public static ClassicalFit Fit(AnalysisInput question)
     {
         IReadOnlyList<CountedPiece> pieces = CountedPiece.InHull(question);
         if (pieces.Count == 0)
-            return Nothing(0, 0, 0, $"No piece in {question.Hull.Name} counts yet, so there is nothing to fit.");
+            return Nothing(NoFit.NoPiece, 0, 0, 0);
         PieceDesign design = PieceDesign.Of(pieces);
         if (WhyNot(design) is { } why)
-            return Nothing(pieces.Count, design.OutingCount, design.CentreInches, why);
+        {
+            return Nothing(why, pieces.Count, design.OutingCount, design.CentreInches)
+                with { Lengths = DifferentLengths(design), Effects = design.Names.Count };
+        }
 
         RandomInterceptReml fit = RandomInterceptReml.Fit(design.Columns, Vector<double>.Build.Dense(design.Speeds), design.Groups);
         int degrees = design.DegreesOfFreedom;
@@ -38,34 +40,35 @@ public static class ClassicalAnalysis
             -linear, 2 * bend, fit.Covariance[1, 1], 4 * fit.Covariance[2, 2], -2 * fit.Covariance[1, 2],
             StudentT.InvCDF(0, 1, degrees, 0.5 + Level / 2), Level);
         FiellerInterval interval = fromCentre
-            with
-        { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
+            with { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
         double? vertex = bend < 0 && double.IsFinite(linear / bend) ? design.CentreInches - linear / (2 * bend) : null;
         return new(
             pieces.Count, design.OutingCount,
             [.. design.Names.Select((name, column) => new Coefficient(name, fit.Coefficients[column], fit.StandardError(column)))],
-            design.CentreInches, fit.GroupSd, fit.ResidualSd, vertex, interval,
-            VertexSentence.For(vertex, interval, question.Paddler.Unit) + VertexSentence.LeftOut(design.LeftOut));
+            design.CentreInches, fit.GroupSd, fit.ResidualSd, vertex, interval)
+        {
+            Lengths = DifferentLengths(design),
+            Effects = design.Names.Count,
+            Omitted = design.Omitted,
+        };
     }
 
     /// <summary>Why no number could be trusted, or null.</summary>
-    private static string? WhyNot(PieceDesign design)
+    private static NoFit? WhyNot(PieceDesign design)
     {
-        int lengths = design.Lengths.Select(length => Math.Round(length, 3)).Distinct().Count();
-        if (lengths < 3)
-            return $"A parabola needs pieces at three lengths or more; there {(lengths == 1 ? "is one" : "are two")}.";
+        if (DifferentLengths(design) < 3)
+            return NoFit.FewLengths;
         if (design.OutingCount < 2)
-            return "The mixed model needs two outings or more, to tell outings apart from pieces; there is one.";
+            return NoFit.OneOuting;
         if (!design.Names.Take(3).SequenceEqual(["level", "length", "length squared"]))
-            return "The lengths lie too close together for a parabola.";
+            return NoFit.CloseLengths;
         if (design.DegreesOfFreedom < 1 || design.Pieces.Count <= design.Names.Count + 1)
-            return $"{design.Pieces.Count} pieces in {design.OutingCount} outings are too few for {design.Names.Count} effects; nothing " +
-                $"is left over to judge the error by.";
-        return design.ResidualInsideOutings() < NoResidualPercent
-            ? "The pieces differ by no more than the effects explain, to the last digit, so there is no error to reckon with."
-            : null;
+            return NoFit.FewPieces;
+        return design.ResidualInsideOutings() < NoResidualPercent ? NoFit.NoError : null;
     }
 
-    private static ClassicalFit Nothing(int pieces, int outings, double centre, string why) =>
-        new(pieces, outings, [], centre, 0, 0, null, null, why);
+    private static int DifferentLengths(PieceDesign design) => design.Lengths.Select(length => Math.Round(length, 3)).Distinct().Count();
+
+    private static ClassicalFit Nothing(NoFit why, int pieces, int outings, double centre) =>
+        new(pieces, outings, [], centre, 0, 0, null, null) { NoFit = why };
 }

@@ -9,7 +9,7 @@ internal sealed class PieceDesign
 {
     private readonly List<(string Name, double[] Values)> _columns = [];
     private readonly GramSchmidt _kept = new();
-    private readonly List<string> _leftOut = [];
+    private readonly List<OmittedTerm> _omitted = [];
 
     private PieceDesign(IReadOnlyList<CountedPiece> pieces)
     {
@@ -44,8 +44,8 @@ internal sealed class PieceDesign
     /// <summary>Names of the columns kept: level, length, length squared, then what else could be told apart.</summary>
     public IReadOnlyList<string> Names => [.. _columns.Select(column => column.Name)];
 
-    /// <summary>What was left out and why, each as a few words.</summary>
-    public IReadOnlyList<string> LeftOut => _leftOut;
+    /// <summary>What the fit does without, and why.</summary>
+    public IReadOnlyList<OmittedTerm> Omitted => _omitted;
 
     /// <summary>The columns kept, one row a piece.</summary>
     public Matrix<double> Columns => Matrix<double>.Build.DenseOfColumnArrays(_columns.Select(column => column.Values));
@@ -84,13 +84,13 @@ internal sealed class PieceDesign
         int missing = told.Count(points => points is null);
         if (missing == told.Length)
         {
-            _leftOut.Add("effort, which was not told");
+            _omitted.Add(new("effort", Classical.Omitted.NotTold));
             return;
         }
 
         double mean = told.Average()!.Value;
         if (missing > 0)
-            _leftOut.Add($"effort of {missing} of {told.Length} pieces, taken as the mean of the others");
+            _omitted.Add(new("effort", Classical.Omitted.PartlyTold, missing, told.Length));
         Add("effort", [.. told.Select(points => (points ?? mean) - mean)]);
     }
 
@@ -100,7 +100,7 @@ internal sealed class PieceDesign
         if (_kept.TryAdd(values))
             _columns.Add((name, values));
         else
-            _leftOut.Add(Varies(values) ? $"{name}, which cannot be told apart from the others" : $"{name}, which never varied");
+            _omitted.Add(new(name, Varies(values) ? Classical.Omitted.Inseparable : Classical.Omitted.NeverVaried));
     }
 
     /// <summary>

@@ -36,18 +36,17 @@ internal static class CardPlanner
     private const double TooNarrowToLimit = 1;
 
     /// <summary>Plans the next outing.</summary>
-    public static PlannedLengths Plan(AssessedFit assessed) => Plan(assessed, null);
+    public static PlannedLengths Plan(AssessedFit assessed)
+    {
+        TrialForm form = TrialForm.Of(assessed.Input, assessed.Fit.Table, Comparisons.Of(assessed.Fit.Table).Count);
+        return Plan(assessed, LongEnough(assessed, form) ?? form);
+    }
 
-    /// <summary>Plans the next outing with another number of pieces than it would have.</summary>
-    public static PlannedLengths Plan(AssessedFit assessed, int? pieces)
+    /// <summary>Plans the next outing with other pieces than it would have.</summary>
+    public static PlannedLengths Plan(AssessedFit assessed, TrialForm form)
     {
         (AnalysisInput input, Fit fit) = (assessed.Input, assessed.Fit);
         Comparisons comparisons = Comparisons.Of(fit.Table);
-        TrialForm form = TrialForm.Of(input, fit.Table, comparisons.Count);
-        if (LongEnough(assessed, form) is { } longer)
-            form = longer;
-        if (pieces is { } wanted)
-            form = form.With(wanted);
         TrialValue value = TrialValue.Of(input, fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
         if (value.Candidates.Count == 1)
             return new([.. Enumerable.Repeat(value.Candidates[0], form.Pieces)], 0, form, value.PieceNoise);

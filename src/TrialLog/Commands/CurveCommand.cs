@@ -76,7 +76,7 @@ internal static class CurveCommand
             return;
         to.WriteLine();
         to.WriteLine("The classical view (mixed model by REML, no prior)");
-        Wrapped.Write(to, fit.Says, width, "  ", 2);
+        Wrapped.Write(to, ClassicalWords.Of(fit, analysis.Hull, unit), width, "  ", 2);
         foreach (Coefficient one in fit.Coefficients)
             to.WriteLine($"  {one.Name,-28} {one.Estimate,10:0.0000}   standard error {one.StandardError:0.0000}");
     }

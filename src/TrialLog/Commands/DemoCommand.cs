@@ -50,7 +50,7 @@ internal static class DemoCommand
         StartLength start = StartLength.Of(paddler);
         Tell(frame, $"{paddler.Name} (invented, as are the water and the times) paddles {chosen.Hull.Name}; the shaft of " +
             $"{chosen.Paddle.Name} can be set from {Say.Lengths(chosen.Paddle.Shortest, chosen.Paddle.Longest, paddler.Unit)}. She is " +
-            $"told: {StartLengthAdvice.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
+            $"told: {StartWords.Explain(paddler.Body, paddler.KnownLength, paddler.Unit)}");
         to.WriteLine();
 
         to.WriteLine("2. The first trial card, before any outing");

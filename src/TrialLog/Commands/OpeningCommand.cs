@@ -32,11 +32,8 @@ internal static class OpeningCommand
                 return 2;
             }
 
-            return frame.Guarded(() =>
-            {
-                using LogbookFile logbook = LogbookFile.Open(frame.StorePath(parsed));
-                ScreensProgram.Run(logbook, frame.ConsoleHost.Clock, frame.ConsoleHost.Environment);
-            });
+            return frame.Guarded(() => ScreensProgram.Run(
+                () => LogbookFile.Open(frame.StorePath(parsed)), frame.ConsoleHost.Clock, frame.ConsoleHost.Environment));
         });
     }
 

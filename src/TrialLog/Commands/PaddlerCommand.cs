@@ -74,7 +74,7 @@ internal static class PaddlerCommand
             frame.Out.WriteLine($"{Quoted.Visible(paddler.Name)}: {StartWords.InASoloHull(StartLength.Of(paddler), paddler.Unit)}.");
             foreach (string question in BodyChecks.Questions(paddler.Body, paddler.KnownLength, paddler.Unit))
                 Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Please check: ", 2);
-            if (StartLengthAdvice.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
+            if (StartWords.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
                 Wrapped.Write(frame.Out, improve, frame.ConsoleHost.Width);
         });
         return command;

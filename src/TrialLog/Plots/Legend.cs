@@ -8,6 +8,9 @@ namespace TrialLog.Plots;
 /// <summary>The marks on a length axis and what they stand for.</summary>
 internal static class Legend
 {
+    /// <summary>From so many columns on the likely range and the shaded strip are named, too.</summary>
+    public const int AllFrom = 96;
+
     /// <summary>Puts the marks on the axis row and names them on the last row.</summary>
     public static void Draw(Sketch sketch, Analysis analysis, Scale across, int axisRow)
     {
@@ -26,7 +29,7 @@ internal static class Legend
             Ink.Best) + 3;
         if (!same)
             column = sketch.Text(column, row, $"▲ {Now(analysis)} {Say.Length(analysis.Current, unit)}", Ink.Now) + 3;
-        if (sketch.Columns >= 96)
+        if (sketch.Columns >= AllFrom)
             sketch.Text(column, row, "━ likely range   ░ within a worthwhile change", Ink.Label);
     }
 

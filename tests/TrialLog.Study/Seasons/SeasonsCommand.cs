@@ -5,6 +5,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Bodies;
 using TrialLog.Study.Seasons.Methods;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
@@ -56,31 +55,8 @@ internal static class ProcessSpeedCommand
 
     private static (double Seconds, long Bytes) Run(string store, params string[] arguments)
     {
-        string program = Path.Combine(AppContext.BaseDirectory, "triallog.dll");
-        var start = new ProcessStartInfo(
-            "dotnet", [program, "--store", store, .. arguments])
-        { RedirectStandardOutput = true, RedirectStandardError = true };
-        var watch = Stopwatch.StartNew();
-        using Process process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
-        process.OutputDataReceived += static (_, _) => { };
-        process.BeginOutputReadLine();
-        long most = 0;
-        while (!process.WaitForExit(5))
-        {
-            try
-            {
-                process.Refresh();
-                most = Math.Max(most, process.PeakWorkingSet64);
-            }
-            catch (InvalidOperationException)
-            {
-                // It ended between the wait and the look.
-            }
-        }
-
-        watch.Stop();
-        return process.ExitCode == 0 ? (watch.Elapsed.TotalSeconds, most)
-            : throw new InvalidOperationException(process.StandardError.ReadToEnd());
+        RunFacts run = new ProgramRun().Run(["--store", store, .. arguments]);
+        return run.ExitCode == 0 ? (run.Seconds, run.Bytes) : throw new InvalidOperationException(run.Error);
     }
 
     // Times follow no model: only the number of rows and their shape matter here.

@@ -69,8 +69,7 @@ internal static class SquadSeason
                     List<Member> open = [.. squad.Where(member => !member.Finished)];
                     int left = weeks - week + 1;
                     List<Tester> testers = [
-                        .. open.Select(
-                        member =>
+                        .. open.Select(member =>
                         new Tester(member.Won(left), TuningSettings.Default.PricePercent, [.. Enumerable.Range(0, paddles)], left))];
                     return [.. WeekPlanner.Plan(testers, paddles, left).Where(test => test.Week == 1).Select(test => open[test.Tester])];
                 }

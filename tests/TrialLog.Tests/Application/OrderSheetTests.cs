@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
@@ -47,8 +48,8 @@ public class OrderSheetTests
     public void A_paddle_is_ordered_long_in_quarter_inches_and_covers_the_likely_range() =>
         AnyLine.Sample(line =>
         {
-            Assert.Equal(0, line.CutTo.Nanometres % Spoken.QuarterInch.Nanometres);
-            Assert.Equal(0, line.OrderAt.Nanometres % Spoken.QuarterInch.Nanometres);
+            Assert.Equal(0, line.CutTo.Nanometres % Length.QuarterInch.Nanometres);
+            Assert.Equal(0, line.OrderAt.Nanometres % Length.QuarterInch.Nanometres);
             Assert.True(Math.Abs(line.CutTo.InchesMoreThan(line.Best)) <= 0.125);
             Assert.True(line.OrderAt.InchesMoreThan(line.CutTo) >= OrderLine.LeastSpareInches);
             Assert.True(line.OrderAt >= line.LikelyHigh);
@@ -134,10 +135,12 @@ public class OrderSheetTests
     {
         Length forward = Length.Parse("53");
         Paddle large = Steering("22", 160), small = Steering("18.5", 115);
-        Assert.True(SteeringRule.Propose(forward, large).Length < forward);
-        Assert.Equal(forward, SteeringRule.Propose(forward, small).Length);
+        Assert.Equal((Length.Parse("51"), true), (SteeringRule.Propose(forward, large).Length, SteeringRule.Propose(forward, large).Large));
+        Assert.Equal((forward, false), (SteeringRule.Propose(forward, small).Length, SteeringRule.Propose(forward, small).Large));
         Assert.True(SteeringRule.IsLarge(Steering("22", null)));
-        Assert.Contains(SteeringRule.Cautions, caution => caution.Contains("overhead", StringComparison.Ordinal));
+        Assert.Contains("uncut", SteeringWords.Advice(large: true)[^1], StringComparison.Ordinal);
+        Assert.Contains("long at first", SteeringWords.Advice(large: false)[^1], StringComparison.Ordinal);
+        Assert.Contains(SteeringWords.Cautions, caution => caution.Contains("overhead", StringComparison.Ordinal));
     }
 
     private static Paddle Steering(string blade, double? area) => new()

@@ -7,6 +7,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Reports;
+using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 
@@ -30,8 +31,7 @@ public partial class WordingTests(ITestOutputHelper output)
         foreach (LengthUnit unit in Enum.GetValues<LengthUnit>())
         {
             Analysis settled = Sample(unit)
-                with
-            { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
+                with { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
             Analysis testing = settled
                 with
             {
@@ -44,8 +44,7 @@ public partial class WordingTests(ITestOutputHelper output)
             GoalEvent goal = new() { HullId = settled.Hull.Id, Distance = Distance.FromMetres(16_000) };
             yield return ("settled", settled);
             yield return ("settled for a race, wide", settled
-                with
-            { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
+                with { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
             yield return ("settled for a time", settled
                 with
             { Paddler = settled.Paddler with { Goal = new() { HullId = settled.Hull.Id, Time = PieceTime.FromSeconds(5400) } } });
@@ -63,8 +62,7 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("beyond the paddle", testing with { Ideal = new(testing.Paddle.Longest.PlusInches(1), 0.2, 0.3) });
             yield return ("short of the paddle", testing with { Ideal = new(testing.Paddle.Shortest.PlusInches(-1), 0.2, 0.3) });
             yield return ("never paddled here", settled
-                with
-            { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
+                with { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
             yield return ("nothing logged",
                 testing with { Pieces = 0, Outings = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] });
             yield return ("crews only", testing with { Standing = Standing.CannotTell, Why = [StandingReason.LargeCrewsOnly] });
@@ -126,6 +124,27 @@ public partial class WordingTests(ITestOutputHelper output)
         }
     }
 
+    [Fact]
+    public void To_a_coach_every_sentence_speaks_of_the_paddler_by_name()
+    {
+        var coach = new Voice("Tova Lind");
+        foreach ((string name, Analysis found) in Answers())
+        {
+            // Cards of two lengths and of three, on both sides of the best and on one.
+            foreach (double[] lengths in new[] { new[] { 49.0, 51.0 }, [49, 50, 51], [40, 42], [40, 41, 42] })
+            {
+                Analysis analysis = found with { Card = found.Card with { Lengths = [.. lengths.Select(Length.FromInches)] } };
+                string[] said = [Verdict.Of(analysis, coach), Verdict.ToDo(analysis, coach), CardReason.Of(analysis, coach),
+                    .. Cautions.Of(analysis, coach), .. Answer.Figures(analysis, coach).Select(figure => figure.Value),
+                    .. Checks().Select(check => Warnings.Of(check, analysis, coach)), .. RestFirst.Page(analysis, coach) ?? [],
+                    BlindWords.ForThePaddler(analysis.Card, coach), Answer.Going(analysis, coach) ?? ""];
+                Assert.All(said, sentence => Assert.False(
+                    System.Text.RegularExpressions.Regex.IsMatch(sentence, @"\b[Yy]ou(r|rs)?\b"), $"{name}: {sentence}"));
+                Assert.DoesNotMatch(@"\d, \d+[¼½¾]? against", string.Join(' ', said));
+            }
+        }
+    }
+
     private static IEnumerable<(string Name, string Text)> Sentences()
     {
         foreach ((string name, Analysis analysis) in Answers())
@@ -140,15 +159,17 @@ public partial class WordingTests(ITestOutputHelper output)
                     yield return (name, going);
                 foreach (string caution in Cautions.Of(analysis, voice))
                     yield return (name, caution);
+                yield return (name, CardReason.Of(analysis, voice));
             }
 
-            yield return (name, CardReason.Of(analysis));
             yield return (name, Answer.CardHeading(analysis));
         }
 
         Analysis any = Sample();
         foreach (HealthCheck check in Checks())
             yield return (check.Name, Warnings.Of(check, any));
+        foreach (HealthCheck check in Checks())
+            yield return (check.Name, Warnings.Of(check, any, new Voice("Tova Lind")));
         yield return ("no warnings", Warnings.None);
         yield return ("rest first", RestFirst.Later);
         yield return ("rest first", RestFirst.NoOrder);

@@ -78,8 +78,7 @@ public class CoachCommandTests
         Assert.Equal(
             [("paddler", "Ilse Maro", "Tova Lind"), ("outing", "the outing 2026-06-01", "Tova Lind"),
                 ("card", "the card of 2026-06-01", "Jory Pell")],
-            notes.Select(
-                note =>
+            notes.Select(note =>
                 (note.GetProperty("about").GetString()!, note.GetProperty("on").GetString()!, note.GetProperty("author").GetString()!)));
         Assert.Equal("2026-06-05T12:01:00Z", notes[1].GetProperty("written_at").GetString());
         program.Must("note", "remove", "2");

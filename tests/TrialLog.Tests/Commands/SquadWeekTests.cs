@@ -66,7 +66,7 @@ public class SquadWeekTests
             + string.Join("\n", Directory.GetFiles(folder, "ilse-maro*").Select(File.ReadAllText));
         string ofIlse = string.Join("\n", Directory.GetFiles(folder, "ilse-maro*").Select(File.ReadAllText));
         Assert.Contains("test blind", squad);
-        Assert.Contains("A B B A, your partner knows the lengths", ofIlse);
+        Assert.Contains("A B B A, the partner knows the lengths", ofIlse);
         Assert.DoesNotContain("48 in", ofIlse);
         Assert.DoesNotContain("52 in", ofIlse);
     }

@@ -20,12 +20,15 @@ public class AdviceHistoryTests
             with { Id = SampleContents.Id(4000 + 10 * number + at), Order = at + 1, Length = Length.FromInches(length) })],
     };
 
-    private static GivenCard Card(int number, DateOnly date, params double[] inches) => Sample.Cards[0] with
+    private static GivenCard Card(int number, DateOnly date, params double[] inches) => Sample.Advice[0].Card with
     {
         Id = SampleContents.Id(5000 + number),
         GivenAt = new DateTimeOffset(date, new TimeOnly(12, 0), TimeSpan.Zero),
         Card = SampleContents.Card(inches),
     };
+
+    private static IReadOnlyList<Advice> Of(IEnumerable<GivenCard> cards, IEnumerable<Outing> outings, int hoursEast = 0) =>
+        AdviceHistory.Of(cards, outings, moment => DateOnly.FromDateTime(moment.UtcDateTime.AddHours(hoursEast)));
 
     [Theory]
     [InlineData(new[] { 49, 51, 51, 49.0 }, AdviceMatch.AsSuggested)]
@@ -38,23 +41,41 @@ public class AdviceHistoryTests
     public void An_outing_follows_the_card_whose_lengths_it_has(double[] paddled, AdviceMatch match)
     {
         DateOnly day = new(2026, 5, 1);
-        Advice advice = Assert.Single(AdviceHistory.Of([Card(1, day, 49, 51, 51, 49)], [Outing(1, day.AddDays(3), paddled)]));
+        Advice advice = Assert.Single(Of([Card(1, day, 49, 51, 51, 49)], [Outing(1, day.AddDays(3), paddled)]));
         Assert.Equal(match, advice.Match);
         Assert.Equal(match != AdviceMatch.NotPaddled, advice.Paddled is not null);
     }
 
     [Fact]
-    public void A_card_is_not_followed_before_it_is_given_nor_in_another_hull_nor_long_after_and_the_newest_counts()
+    public void A_card_is_not_followed_before_it_is_given_nor_in_another_hull_nor_with_another_paddle_and_the_newest_counts()
     {
         DateOnly day = new(2026, 5, 1);
         double[] lengths = [49, 51, 51, 49];
-        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(-2), lengths)])[0].Paddled);
-        Assert.Null(AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day.AddDays(29), lengths)])[0].Paddled);
+        Assert.Null(Of([Card(1, day, lengths)], [Outing(1, day.AddDays(-1), lengths)])[0].Paddled);
+        Assert.Null(Of([Card(1, day, lengths) with { PaddleId = SampleContents.Long.Id }], [Outing(1, day, lengths)])[0].Paddled);
         Assert.Null(
-            AdviceHistory.Of([Card(1, day, lengths)], [Outing(1, day, lengths) with { HullId = SampleContents.Six.Id }])[0].Paddled);
-        IReadOnlyList<Advice> two = AdviceHistory.Of(
+            Of([Card(1, day, lengths)], [Outing(1, day, lengths) with { HullId = SampleContents.Six.Id }])[0].Paddled);
+        IReadOnlyList<Advice> two = Of(
             [Card(1, day, lengths), Card(2, day.AddDays(2), lengths)], [Outing(1, day.AddDays(4), lengths)]);
         Assert.Equal((null, SampleContents.Id(3001)), (two[0].Paddled?.Id, two[1].Paddled!.Id));
+    }
+
+    // Noon in London is the small hours of the next day thirteen hours east of it.
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(13, false)]
+    public void The_day_of_a_card_is_the_day_where_the_paddler_is(int hoursEast, bool followed)
+    {
+        DateOnly day = new(2026, 5, 1);
+        Assert.Equal(followed, Of([Card(1, day, 49, 51)], [Outing(1, day, 49, 51)], hoursEast)[0].Paddled is not null);
+    }
+
+    [Fact]
+    public void The_card_that_was_open_that_day_counts_and_not_an_older_one_that_fits_better()
+    {
+        DateOnly day = new(2026, 5, 1);
+        IReadOnlyList<Advice> two = Of([Card(1, day, 49, 51), Card(2, day.AddDays(2), 46, 47)], [Outing(1, day.AddDays(4), 49, 51)]);
+        Assert.All(two, given => Assert.Null(given.Paddled));
     }
 
     [Fact]
@@ -62,7 +83,7 @@ public class AdviceHistoryTests
     {
         DateOnly day = new(2026, 5, 1);
         Outing own = Outing(1, day, 46, 47);
-        Advice advice = AdviceHistory.Of(
+        Advice advice = Of(
             [Card(1, day, 49, 51, 51, 49) with { PaddledAs = own.Id }], [own, Outing(2, day, 49, 51, 51, 49)])[0];
         Assert.Equal((own.Id, AdviceMatch.OtherLengths), (advice.Paddled!.Id, advice.Match));
     }
@@ -76,13 +97,13 @@ public class AdviceHistoryTests
         {
             List<GivenCard> given = [.. cards.Select((card, at) => Card(at, card.Item1, card.Item2))];
             List<Outing> paddled = [.. outings.Select((outing, at) => Outing(at, outing.Item1, outing.Item2))];
-            IReadOnlyList<Advice> history = AdviceHistory.Of(given, paddled);
+            IReadOnlyList<Advice> history = Of(given, paddled);
             Assert.Equal(given.Select(card => card.Id).Order(), history.Select(advice => advice.Card.Id).Order());
             List<Guid> followed = [.. history.Where(advice => advice.Paddled is not null).Select(advice => advice.Paddled!.Id)];
             Assert.Equal(followed.Count, followed.Distinct().Count());
             given.Reverse();
             paddled.Reverse();
-            Assert.Equal(history, AdviceHistory.Of(given, paddled));
+            Assert.Equal(history, Of(given, paddled));
         });
     }
 }

@@ -11,6 +11,7 @@ using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Classical;
 
 namespace TrialLog.Tests.Reports;
@@ -47,7 +48,7 @@ public class ReportTextTests
                     piece => piece with { Notes = text, ExcludedBecause = piece.ExcludedBecause is null ? null : text })],
             })],
             Carried = [plain.Carried[0] with { Hull = hull, Paddle = paddle }],
-            Classical = plain.Classical! with { Says = text, Coefficients = [new Coefficient(text, 1, 1)] },
+            Classical = plain.Classical! with { Coefficients = [new Coefficient(text, 1, 1)] },
             Notes = [.. plain.Notes.Select(note => note with { Author = text, Text = text })],
             Version = text,
         };
@@ -66,8 +67,7 @@ public class ReportTextTests
     {
         List<ProgressPoint> plain = [.. SampleContents.Of(6).Progress];
         List<ProgressPoint> sore = [
-            .. plain.Select(
-            (point, at) =>
+            .. plain.Select((point, at) =>
             at < 4 ? point
             : point
             with { Then = point.Then
@@ -178,7 +178,6 @@ public class ReportTextTests
         ReportContents turned = contents with
         {
             Outings = [.. contents.Outings.Reverse()],
-            Cards = [.. contents.Cards.Reverse()],
             Notes = [.. contents.Notes.Reverse()],
         };
         Assert.Equal(PaddlerReport.ToHtml(contents), PaddlerReport.ToHtml(turned));

@@ -1,14 +1,15 @@
+using TrialLog.Application.Coaching;
 using TrialLog.Application.Reporting;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Classical;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Reports;
 
@@ -53,7 +54,7 @@ internal static class SampleContents
             Hulls = StandardHulls.All,
             Paddles = [paddle, Long],
             Progress = [.. Enumerable.Range(0, outings + 1).Select(at => ProgressOf(at, log))],
-            Cards = cards,
+            Advice = AdviceHistory.Of(cards, log, given => DateOnly.FromDateTime(given.UtcDateTime)),
             Carried =
             [
                 DrawnSample.Then(Inches(49.75), Inches(49.25), Inches(50.4), 0.04, 0.03, outings > 3, Solo, paddle, 4 * outings),
@@ -62,8 +63,7 @@ internal static class SampleContents
             ],
             Classical = new(4 * outings, outings,
                 [new("intercept", 133.2, 1.1), new("length", 0.21, 0.2), new("length squared", -0.35, 0.16)], 50.1, 2.41, 0.98,
-                50.4, new FiellerInterval(FiellerShape.Bounded, 49.1, 52.9, 0.9),
-                    "Without a prior the best length is 50.4 in, 90 % interval 49.1 to 52.9 in."),
+                50.4, new FiellerInterval(FiellerShape.Bounded, 49.1, 52.9, 0.9)),
             Notes = outings == 0 ? [] :
             [
                 new CoachNote { Id = Id(900), About = NoteSubject.Paddler, AboutId = paddler.Id, Author = "Tova Lind",
@@ -183,8 +183,7 @@ internal static class SampleContents
         Curve = new(
             [.. Enumerable.Range(0, 49).Select(at => CurveAt(47 + at / 8.0))],
             [.. log.SelectMany((outing, at) => outing.Pieces.Where(piece => piece.ExcludedBecause is null)
-                .Select(
-                    (piece, order) =>
+                .Select((piece, order) =>
                     new AdjustedPiece(piece.Id, outing.Id, piece.Length, Adjusted(at, order, piece), at == 3 && order == 1 ? 0.2 : 1)))]),
     };
 

@@ -2,6 +2,7 @@ using CsCheck;
 using TrialLog.Application.Reporting;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Wording;
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;

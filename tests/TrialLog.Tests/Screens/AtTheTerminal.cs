@@ -12,6 +12,7 @@ using TrialLog.Logbook;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Shell;
 using TrialLog.Tests.Commands;
 

@@ -27,8 +27,7 @@ public sealed class EntryFormTests : IDisposable
     /// </summary>
     [Fact]
     public void What_was_typed_stands_where_it_was_typed_whatever_the_terminals_size() =>
-        Gen.Select(Gen.Int[0, 13], Gen.Int[12, 200], Gen.Int[12, 60]).Array[110, 150].Sample(
-        doings =>
+        Gen.Select(Gen.Int[0, 13], Gen.Int[12, 200], Gen.Int[12, 60]).Array[110, 150].Sample(doings =>
         {
             File.Delete(Logbook);
             SampleLog.Write(Logbook);

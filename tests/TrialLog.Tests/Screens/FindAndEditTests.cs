@@ -26,7 +26,16 @@ public sealed class FindAndEditTests : IDisposable
         foreach (string field in new[] { "Overhead reach", "Arm span", "Standing height", "Sitting eye height", "Shoulder breadth",
             "A paddle that suits", "Worthwhile change", "Lengths change on water", "Seated reach" })
             terminal.Press(Key.Tab).Shows("▸ " + field);
-        terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length");
+        terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length").Shows("have the shoulder seen to.");
+    }
+
+    [Fact]
+    public void The_lengths_of_the_card_stand_on_twelve_rows_and_nothing_peeps_through_the_cautions()
+    {
+        string log = Path.Combine(_folder, "low.db");
+        SampleLog.Write(log);
+        using var terminal = new AtTheTerminal(log, 80, 12, analyses: SampleLog.Known);
+        terminal.Shows("Next outing: 49¼ in · 50¾ in · 50¾ in · 49¼ in").Shows("\n leash, cold water and traffic.").Shows("\n coach.\n");
     }
 
     [Fact]
@@ -47,6 +56,8 @@ public sealed class FindAndEditTests : IDisposable
         using AtTheTerminal terminal = Known();
         terminal.Press(Key.F2).Shows("What do you want to do?").Shows("type the outing").Shows("go to Squad");
         terminal.Type("squ").ShowsNot("type the outing").Press(Key.Enter).Shows("this week");
+        // Whoever is used to searching with a slash finds the same.
+        terminal.Press(Key.F2).Type("/prog").ShowsNot("go to Curve").Press(Key.Enter).Shows("price of an outing");
         terminal.Press(new Key('2').WithAlt).Press(Key.F2).Shows("clear all").Press(Key.Esc).Shows("soreness");
     }
 
@@ -65,6 +76,21 @@ public sealed class FindAndEditTests : IDisposable
             (terminal.Workspace.Logbook.Paddles()[0].Longest, terminal.Workspace.Logbook.Paddles()[0].BelongsToClub));
         terminal.Type("e").Type("hull").Press(Key.Enter).Press(Key.CursorDown, Key.CursorDown).Type("8.5").Press(Key.S.WithCtrl);
         Assert.Equal(Length.FromInches(8.5), terminal.Workspace.Logbook.Hulls().Single(hull => hull.Name == "OC1").SeatHeight);
+    }
+
+    [Fact]
+    public void A_paddle_added_on_the_screen_is_its_paddlers_and_nobody_else_is_shown_lengths_for_it()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("a");
+        foreach (string field in new[] { "Short blade", "17.5", "46", "52" })
+            terminal.Type(field).Press(Key.Enter);
+        terminal.Press(Key.S.WithCtrl);
+        terminal.Shows("Short blade  blade 17½ in").Shows("Reed 44  blade");
+        Assert.Equal("Ilse Maro", terminal.Workspace.Logbook.Paddlers().Single(
+            paddler => paddler.Id == terminal.Workspace.Logbook.Paddles().Single(paddle => paddle.Name == "Short blade").OwnerId).Name);
+        terminal.Type("l").Type("bram").Press(Key.Enter).Shows("Bram Okello").Shows("Reed 44  blade")
+            .ShowsNot("Short blade  blade 17½ in");
     }
 
     private AtTheTerminal Known()

@@ -8,6 +8,7 @@ using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
 using TrialLog.Tests.Tuning.References;

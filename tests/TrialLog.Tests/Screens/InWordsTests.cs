@@ -12,6 +12,7 @@ using TrialLog.Screens.Shell;
 using TrialLog.Tests.Commands;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Screens;
 
@@ -134,7 +135,7 @@ public sealed class InWordsTests : IDisposable
             Curve = known.Curve with
             {
                 Pieces = [.. question.Outings.SelectMany(outing => outing.Pieces.Select(piece =>
-                    new TrialLog.Tuning.Assessments.AdjustedPiece(piece.Id, outing.Id, piece.Length, -0.2, 1)))],
+                    new TrialLog.Tuning.Model.AdjustedPiece(piece.Id, outing.Id, piece.Length, -0.2, 1)))],
             },
         };
     }

@@ -8,6 +8,7 @@ using TrialLog.Logbook;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Screens;
 
@@ -113,6 +114,32 @@ public sealed class LogbookCallsTests : IDisposable
         Assert.Equal(theirs.Notes, Now(theirs).Notes);
         terminal.Press(Key.S.WithCtrl).Press(Key.CursorDown, Key.CursorDown, Key.Enter).Shows("Saved the outing");
         Assert.NotEqual("theirs", Now(theirs).Notes);
+    }
+
+    [Fact]
+    public void A_form_in_which_nothing_was_typed_begins_from_the_outing_as_it_is_now()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Type("3").Type("e").Press(Key.Esc);
+        Outing theirs = Meanwhile(outing => outing with { Notes = "theirs" });
+        terminal.Wait(ShellWindow.LookAgainAfter * 2).Type("e").Shows("theirs").Press(Key.Tab, Key.Tab, Key.Tab).Type("chop")
+            .Press(Key.S.WithCtrl).Shows("Saved the outing");
+        Assert.Equal(theirs.Notes, Now(theirs).Notes);
+    }
+
+    [Fact]
+    public void A_form_of_paddler_hull_or_paddle_is_not_put_over_a_change_made_elsewhere_unasked()
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("e").Type("reed").Press(Key.Enter).Shows("The paddle Reed 44");
+        using (LogbookFile other = LogbookFile.Open(Logbook))
+            other.Change("Measured it again", log => log.Put(SampleLog.Reed with { Blade = Length.FromInches(17.75) }));
+        terminal.Press(Key.S.WithCtrl).Shows("was changed elsewhere while you typed");
+        Assert.Equal(Length.FromInches(17.75), terminal.Workspace.Logbook.Paddles().Single().Blade);
+        terminal.Press(Key.S.WithCtrl).Shows("Saved.");
+        Assert.Equal(Length.FromInches(18.5), terminal.Workspace.Logbook.Paddles().Single().Blade);
     }
 
     [Fact]

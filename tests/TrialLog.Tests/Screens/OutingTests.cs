@@ -6,6 +6,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Bodies;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;

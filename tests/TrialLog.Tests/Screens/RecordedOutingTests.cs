@@ -44,6 +44,7 @@ public sealed class RecordedOutingTests : IDisposable
             .WaitFor("2 outings to look at").Shows("2026-05-09 09:00").Shows("2026-05-10 09:00").Shows("4 pieces").Shows("✗ ")
             .Shows("three.gpx");
         Assert.Equal(2, terminal.Lines.Count(line => line.Contains("m/s", StringComparison.Ordinal)));
+        terminal.Type("/two").Shows("▸ 2 ").Press(Key.Esc, Key.CursorUp).Shows("▸ 1 ");
         terminal.Press(Key.CursorDown, Key.Enter).Shows("two.fit · 2026-05-10").Press(Key.F9).Shows("Saved the outing of 2026-05-10");
 
         // The other is still there, also after another screen; left out or left, it is gone.

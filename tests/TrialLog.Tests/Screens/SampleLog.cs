@@ -13,7 +13,8 @@ namespace TrialLog.Tests.Screens;
 /// <summary>An invented club's logbook: three paddlers of Tarrow Sound, and answers that are known beforehand.</summary>
 internal static class SampleLog
 {
-    private static readonly Paddle Reed = new()
+    /// <summary>The paddle of all.</summary>
+    public static readonly Paddle Reed = new()
     {
         Id = new Guid(0x44, 0, 0, new byte[8]),
         Name = "Reed 44",
@@ -24,18 +25,17 @@ internal static class SampleLog
     };
 
     /// <summary>Known answers: the same parabola for everybody, moved by the hull's seat height.</summary>
-    public static readonly Analyses Known = new(
-        question =>
+    public static readonly Analyses Known = new(question =>
             DrawnSample.Of(question.Paddler.Unit) with { Paddler = question.Paddler, Hull = question.Hull, Paddle = question.Paddle },
         _ => DrawnSample.Progress(6),
-        question =>
+        (question, paddles) =>
         [
-            .. question.Hulls.Select(hull =>
+            .. paddles.SelectMany(paddle => question.Hulls.Select(hull =>
             {
                 Length best = Length.FromInches(49.75 + SeatHeightRule.ByCrewInches(hull.Crew));
-                return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, question.Paddle,
+                return DrawnSample.Then(best, best.PlusInches(-0.5), best.PlusInches(0.75), 0.05, 0.12, false, hull, paddle,
                     hull.Name == "OC1" ? 22 : 0);
-            }),
+            })),
         ]);
 
     /// <summary>A known answer while it hurts.</summary>

@@ -4,9 +4,11 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Bodies;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Checks;
 
 namespace TrialLog.Tests.Screens;
 
@@ -90,8 +92,7 @@ public sealed class ScreenDrawings : IDisposable
     {
         "settled" =>
             analysis
-            with
-            { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
+            with { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
         "flat" =>
             analysis with
             {

@@ -46,8 +46,7 @@ public class TypedOutingTests
         Gen.Select(Gen.Int[0, 11], Gen.Int[0, 10], Gen.Int[0, 7], Gen.Int[0, Texts.Length - 1].Select(index => Texts[index]));
 
     [Fact]
-    public void What_the_form_accepts_is_saved_and_what_it_refuses_is_not_whatever_is_typed() => Doing.Array[0, 60].Sample(
-        all =>
+    public void What_the_form_accepts_is_saved_and_what_it_refuses_is_not_whatever_is_typed() => Doing.Array[0, 60].Sample(all =>
         {
             var typed = new TypedOuting(Card);
             foreach ((int what, int where, int piece, string text) in all)
@@ -68,8 +67,7 @@ public class TypedOutingTests
         iter: 3000);
 
     [Fact]
-    public void Going_back_step_by_step_ends_where_it_began_and_going_on_again_where_it_was() => Doing.Array[0, 150].Sample(
-        all =>
+    public void Going_back_step_by_step_ends_where_it_began_and_going_on_again_where_it_was() => Doing.Array[0, 150].Sample(all =>
         {
             var typed = new TypedOuting(Card);
             foreach ((int what, int where, int piece, string text) in all.Where(step => step.What is not (9 or 10)))

@@ -22,8 +22,7 @@ public class EffortTests
         AnalysisInput log = WithHeart(seed: 2), mirrored = log with
         {
             Outings = [
-                .. log.Outings.Select(
-                outing =>
+                .. log.Outings.Select(outing =>
                 outing with { Pieces = [
                 .. outing.Pieces.Select(piece => piece with { Length = Length.FromInches(100 - piece.Length.Inches) })] })],
         };
@@ -155,8 +154,7 @@ public class EffortTests
     private static AnalysisInput Shorter(AnalysisInput log) => log with
     {
         Outings = [
-            .. log.Outings.Select(
-            outing =>
+            .. log.Outings.Select(outing =>
             outing with { Pieces = [
             .. outing.Pieces.Select(
             piece => piece with { Distance = Distance.FromMetres(500), Time = PieceTime.FromSeconds(piece.Time.Seconds / 2) })] })],

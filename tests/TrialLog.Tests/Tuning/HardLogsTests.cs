@@ -215,8 +215,7 @@ public class HardLogsTests
         {
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
             Paddle = question.Paddle
-                with
-            { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
+                with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
         });
         Assert.Contains(" cm", Verdict.Of(analysis));
         Assert.DoesNotContain(" in,", Verdict.Of(analysis));
@@ -347,8 +346,7 @@ public class HardLogsTests
         {
             Today = LogOf.FirstDay.AddDays(12),
             Outings = [
-                .. question.Outings.Select(
-                outing =>
+                .. question.Outings.Select(outing =>
                 outing with { Pieces = [
                 .. outing.Pieces.Select(piece => piece with { Soreness = Soreness.FromPoints(soreness(piece.Length.Inches)) })] })],
         };

@@ -102,12 +102,15 @@ internal static class PlanCommand
             .. plan.Outings.Select(
             outing => new CalendarCard(outing.Analysis, workspace.Today, outing.Day, change)
             {
-                LengthsFollow = outing.Outing > 1, StandingCard = outing.StandingCard,
+                LengthsFollow = outing.Outing > 1, StandingCard = outing.StandingCard, ForTheCoach = true,
             })];
         HashSet<string> planned = [.. cards.Select(card => card.Uid)];
         cards.AddRange(plan.Paddlers.Where(one => one.Row.Analysis is not null)
             .SelectMany(one => Enumerable.Range(1, plan.Weeks)
-                .Select(week => new CalendarCard(one.Row.Analysis!, workspace.Today, plan.DayOf(week), change) { CalledOff = true }))
+                .Select(week => new CalendarCard(one.Row.Analysis!, workspace.Today, plan.DayOf(week), change)
+                {
+                    CalledOff = true, ForTheCoach = true,
+                }))
             .Where(card => !planned.Contains(card.Uid)));
         return cards;
     }

@@ -62,9 +62,11 @@ internal sealed class WeekOptions
     /// <summary>Reviews the squad.</summary>
     public void ShowSquad(CommandFrame frame, ParseResult parsed, Workspace workspace)
     {
-        SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
+        SquadContents squad = SquadReview.Of(workspace, parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle),
+            SquadProgress.On(frame.ConsoleHost, workspace.Logbook.Paddlers().Count));
         IReadOnlyList<SquadRow> rows = SquadOrder.WorstFirst(squad.Rows);
-        PutIntoCalendar(parsed, workspace, rows.Where(row => row.Analysis is not null).Select(row => (row.Analysis!, row.StandingCard)));
+        PutIntoCalendar(parsed, workspace, rows.Where(row => row.Analysis is not null).Select(row => (row.Analysis!, row.StandingCard)),
+            forTheCoach: true);
         string? folder = parsed.GetValue(_each);
         IReadOnlyList<string> lines = folder is null ? [] : CardFolder.Write(workspace, rows, folder, Day(parsed, workspace));
         string? sheet = parsed.GetValue(_sheet);
@@ -95,10 +97,11 @@ internal sealed class WeekOptions
     }
 
     /// <summary>Puts the cards into the calendar, if one was named.</summary>
-    public void PutIntoCalendar(ParseResult parsed, Workspace workspace, IEnumerable<(Analysis Analysis, GivenCard? Standing)> analyses)
+    public void PutIntoCalendar(ParseResult parsed, Workspace workspace, IEnumerable<(Analysis Analysis, GivenCard? Standing)> analyses,
+        bool forTheCoach = false)
     {
         if (parsed.GetValue(_calendar) is { } file)
-            WeekCalendar.Put(workspace, analyses, file, Day(parsed, workspace));
+            WeekCalendar.Put(workspace, analyses, file, Day(parsed, workspace), forTheCoach);
     }
 
     /// <summary>Says where the cards are, if a calendar was named.</summary>

@@ -17,15 +17,13 @@ internal sealed record CurveFacts(
         analysis.Paddler.Name, analysis.Hull.Name, analysis.Paddle.Name, JsonOutput.Kebab(analysis.Standing), Verdict.ToDo(analysis),
         BestFacts.Of(analysis.Best),
         JsonOutput.Inches(analysis.Current), JsonOutput.Rounded(analysis.WorthwhilePercent),
-        [.. analysis.Curve.Points.Select(
-            point =>
+        [.. analysis.Curve.Points.Select(point =>
             new CurvePointFacts(JsonOutput.Inches(point.Length), JsonOutput.Rounded(point.Percent), JsonOutput.Rounded(point.Low),
             JsonOutput.Rounded(point.High)))],
-        [.. analysis.Curve.Pieces.Select(
-            piece =>
+        [.. analysis.Curve.Pieces.Select(piece =>
             new CurvePieceFacts(piece.PieceId, piece.OutingId, JsonOutput.Inches(piece.Length), JsonOutput.Rounded(piece.Percent),
             JsonOutput.Rounded(piece.Weight)))],
-        classical is null ? null : ClassicalFacts.Of(classical));
+        classical is null ? null : ClassicalFacts.Of(classical, ClassicalWords.Of(classical, analysis.Hull, analysis.Paddler.Unit)));
 }
 
 internal sealed record CurvePointFacts(double LengthIn, double SpeedPct, double LowPct, double HighPct);
@@ -38,11 +36,11 @@ internal sealed record ClassicalFacts(
     IReadOnlyList<CoefficientFacts> Coefficients, double? VertexIn, string? VertexShape, double? VertexLowIn, double? VertexHighIn,
         string Says)
 {
-    public static ClassicalFacts Of(ClassicalFit fit) => new(
+    public static ClassicalFacts Of(ClassicalFit fit, string says) => new(
         fit.Pieces, fit.Outings, Finite(fit.CentreInches) ?? 0, Finite(fit.OutingSd) ?? 0, Finite(fit.PieceSd) ?? 0,
         [.. fit.Coefficients.Select(one => new CoefficientFacts(one.Name, Finite(one.Estimate) ?? 0, Finite(one.StandardError) ?? 0))],
         Finite(fit.VertexInches), fit.Vertex?.Shape.ToString().ToLowerInvariant(), Finite(fit.Vertex?.Low),
-            Finite(fit.Vertex?.High), fit.Says);
+            Finite(fit.Vertex?.High), says);
 
     private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? JsonOutput.Rounded(number) : null;
 }

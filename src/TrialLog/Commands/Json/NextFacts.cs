@@ -36,9 +36,8 @@ internal sealed record NextFacts(
         // While it hurts nobody counts outings.
         analysis.Standing == Tuning.Assessments.Standing.Sore ? null
             : new OutingsToGoFacts(analysis.OutingsToGo.Median, analysis.OutingsToGo.Low, analysis.OutingsToGo.High),
-        card, [.. analysis.CardOptions.Select(
-            option =>
-            new CardOptionFacts(option.Pieces, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
+        card, [.. analysis.CardOptions.Select(option =>
+            new CardOptionFacts(option.Pieces, option.Distance.Metres, option.Minutes, JsonOutput.Rounded(option.ValuePercent),
             new OutingsToGoFacts(option.OutingsToGo.Median, option.OutingsToGo.Low, option.OutingsToGo.High)))],
         analysis.LearntFromSquad is { } squad
             ? new SquadPriorFacts(squad.Paddlers, JsonOutput.Rounded(squad.OffsetInches), JsonOutput.Rounded(squad.SdInches)) : null,
@@ -52,8 +51,8 @@ internal sealed record NextFacts(
             Application.Wording.Cautions.Of(analysis));
 }
 
-/// <summary>A card with more pieces: minutes on the water, what it should win, and the outings to go.</summary>
-internal sealed record CardOptionFacts(int Pieces, int Minutes, double ValuePct, OutingsToGoFacts OutingsToGo);
+/// <summary>A card of so many pieces, so long: minutes on the water, what it should win, and the outings to go.</summary>
+internal sealed record CardOptionFacts(int Pieces, double DistanceM, int Minutes, double ValuePct, OutingsToGoFacts OutingsToGo);
 
 /// <summary>What other paddlers' settled logs taught about the start length.</summary>
 internal sealed record SquadPriorFacts(int Paddlers, double OffsetIn, double SdIn);

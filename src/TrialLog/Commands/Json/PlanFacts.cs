@@ -13,8 +13,7 @@ internal sealed record PlanFacts(string From, int Weeks,
 {
     public static PlanFacts Of(SquadPlan plan) => new(
         Say.Day(plan.First), plan.Weeks, [.. plan.Paddles.Select(paddle => paddle.Name)],
-        [.. plan.Outings.Select(
-            outing =>
+        [.. plan.Outings.Select(outing =>
             new PlannedOutingFacts(Say.Day(outing.Day), outing.Paddle.Name, outing.Analysis.Paddler.Name, outing.Analysis.Hull.Name,
             outing.Outing,
             outing.Outing == 1 && outing.StandingCard is not { Blind: true }

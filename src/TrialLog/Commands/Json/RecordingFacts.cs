@@ -5,6 +5,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Coach;
+using TrialLog.Screens.Bodies;
 
 namespace TrialLog.Commands.Json;
 

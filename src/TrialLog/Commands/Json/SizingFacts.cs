@@ -1,7 +1,6 @@
 using System.Text.Json;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
-using TrialLog.Commands.Sizing;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
@@ -36,9 +35,8 @@ internal sealed record MeasuringFacts(string What, IReadOnlyList<string> Steps);
 /// <summary>What <c>transfer --json</c> prints.</summary>
 internal sealed record TransferFacts(string? Paddler, string? RestFirst, TransferOriginFacts? From, IReadOnlyList<CarriedFacts> Lengths)
 {
-    public static TransferFacts Of(string? paddler, string? rest, TransferOrigin? from, IReadOnlyList<CarriedRow> rows) => new(
-        paddler, rest, from is null ? null : new(from.Hull.Name, from.Paddle.Name, JsonOutput.Inches(from.Length)),
-            [.. rows.Select(CarriedFacts.Of)]);
+    public static TransferFacts Of(string? paddler, string? rest, TransferOriginFacts? from, IReadOnlyList<CarriedRow> rows) =>
+        new(paddler, rest, from, [.. rows.Select(CarriedFacts.Of)]);
 }
 
 /// <summary>A length given by hand, and where it is good.</summary>
@@ -116,6 +114,5 @@ internal sealed record SteeringFacts(
     public static SteeringFacts Of(string hull, string paddle, string? rest, SteeringProposal proposal) => new(
         hull, paddle, rest, JsonOutput.Inches(proposal.Length), JsonOutput.Inches(proposal.Low), JsonOutput.Inches(proposal.High),
             proposal.Large,
-            proposal.Why,
-        SteeringRule.Cautions);
+            SteeringWords.Why(proposal), SteeringWords.Cautions);
 }

@@ -110,6 +110,6 @@ internal static class StartLengthCommand
         }
 
         to.WriteLine();
-        Wrapped.Write(to, HandSpacing.Quickly, width, "Hands: ", 7);
+        Wrapped.Write(to, StartWords.HandsQuickly, width, "Hands: ", 7);
     }
 }

@@ -70,7 +70,7 @@ internal static class SteeringCommand
             Steering = true,
             Shortest = Plausible.ShortestPaddle,
             Longest = Plausible.LongestPaddle,
-            Step = Spoken.QuarterInch,
+            Step = Length.QuarterInch,
         };
     }
 
@@ -81,11 +81,11 @@ internal static class SteeringCommand
             $"{Say.Quarter(paddle.Blade, unit)})");
         to.WriteLine();
         Wrapped.Write(to, $"Begin with about {Say.Quarter(proposal.Length, unit)} " +
-            $"({Say.Range(proposal.Low, proposal.High, unit)}). {proposal.Why}", width);
+            $"({Say.Range(proposal.Low, proposal.High, unit)}). {SteeringWords.Why(proposal)}", width);
         to.WriteLine();
-        foreach (string advice in SteeringRule.Advice(proposal.Large))
+        foreach (string advice in SteeringWords.Advice(proposal.Large))
             Wrapped.Write(to, advice, width, "  - ", 4);
-        foreach (string caution in SteeringRule.Cautions)
+        foreach (string caution in SteeringWords.Cautions)
             Wrapped.Write(to, caution, width, "Caution: ", 9);
     }
 }

@@ -7,7 +7,6 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
@@ -64,8 +63,7 @@ internal static class TechniqueCommand
             StandingSoreness? sore = ClearSoreness.Standing(workspace, chosen.Paddler);
             if (json)
                 JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, RestFirst.Of(sore), parsed.GetValue(save))
-                    with
-                { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
+                    with { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
             else if (!RestText.Instead(frame.Out, TechniqueText.Title(answer), RestFirst.Page(sore), frame.ConsoleHost.Width))
                 TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.ConsoleHost.Width);
             else

@@ -72,19 +72,17 @@ internal static class TransferCommand
         Paddle goodWith = parsed.GetValue(paddle) is { } paddleName ? workspace.PaddleNamed(paddleName)
             : workspace.Logbook.Paddles() is [var single] ? single
             : throw new RequestException("Say with which paddle that length is good: --paddle NAME.");
-        var origin = new TransferOrigin(goodIn, goodWith, Length.Parse(text, unit));
-        IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(workspace, paddler, origin.Length, goodIn, goodWith);
+        Length given = Length.Parse(text, unit);
+        IReadOnlyList<CarriedRow> rows = CarryLengths.ByHand(workspace, paddler, given, goodIn, goodWith);
         if (parsed.GetValue(frame.Json))
         {
-            JsonOutput.Write(frame.Out, TransferFacts.Of(paddler?.Name, null, origin, rows));
+            JsonOutput.Write(
+                frame.Out, TransferFacts.Of(paddler?.Name, null, new(goodIn.Name, goodWith.Name, JsonOutput.Inches(given)), rows));
             return;
         }
 
-        frame.Out.WriteLine($"{Say.Quarter(origin.Length, unit)}, good in {Quoted.Visible(goodIn.Name)} with " +
+        frame.Out.WriteLine($"{Say.Quarter(given, unit)}, good in {Quoted.Visible(goodIn.Name)} with " +
             $"{Quoted.Visible(goodWith.Name)}: carried over by the rules alone");
         TransferText.Write(frame.Out, rows, HullChecks.Questions(workspace.Logbook.Hulls(), unit), unit, frame.ConsoleHost.Width);
     }
 }
-
-/// <summary>A length given by hand, and where it is good.</summary>
-internal sealed record TransferOrigin(Hull Hull, Paddle Paddle, Length Length);

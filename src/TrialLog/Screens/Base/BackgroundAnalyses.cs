@@ -55,7 +55,10 @@ internal sealed class BackgroundAnalyses : IDisposable
     public IReadOnlyList<Assessment>? Carried(Chosen chosen) => Known<IReadOnlyList<Assessment>>(chosen, FindingKind.Carried);
 
     /// <summary>Begins to work it out, unless it is known, begun, or the user stopped it.</summary>
-    public void Want(AnalysisInput input, FindingKind kind)
+    /// <param name="input">What it is worked out from.</param>
+    /// <param name="kind">What is wanted.</param>
+    /// <param name="paddles">To which paddles lengths are carried.</param>
+    public void Want(AnalysisInput input, FindingKind kind, IReadOnlyList<Paddle>? paddles = null)
     {
         var key = (input.Paddler.Id, input.Hull.Id, input.Paddle.Id, kind);
         if (Stopped || _found.ContainsKey(key) || !_wanted.Add(key))
@@ -64,7 +67,7 @@ internal sealed class BackgroundAnalyses : IDisposable
         {
             FindingKind.Analysis => _analyses.Analyse,
             FindingKind.Progress => _analyses.Progress,
-            _ => _analyses.Carry,
+            _ => question => _analyses.Carry(question, paddles ?? []),
         };
         Begin(key, () => work(input));
     }
@@ -129,8 +132,7 @@ internal sealed class BackgroundAnalyses : IDisposable
         if (_wanted.Count == 1)
             _since.Restart();
         CancellationToken stop = _stop.Token;
-        _last = _last.ContinueWith(
-            _ =>
+        _last = _last.ContinueWith(_ =>
             {
                 if (stop.IsCancellationRequested)
                     return;

@@ -42,6 +42,9 @@ internal sealed class ChoiceSheet : Sheet
         if (base.OnKeyDown(key))
             return true;
         string typed = key.IsAlt || key.IsCtrl ? "" : key.AsRune.ToString();
+        // A list of choices needs no key to be searched; whoever presses the one of other lists finds the same.
+        if (typed == "/" && _typed.Length == 0)
+            return true;
         if (key == Key.Backspace && _typed.Length > 0)
             Narrow(_typed[..^1]);
         else if (typed.Length > 0 && !char.IsControl(typed[0]))

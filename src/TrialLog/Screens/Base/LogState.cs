@@ -35,6 +35,9 @@ internal sealed record LogState
     /// <summary>What an analysis of the choice looks at; null where nothing is chosen.</summary>
     public AnalysisInput? Input { get; init; }
 
+    /// <summary>The paddles that lengths are carried to and ordered for: the chosen paddler's own, and the chosen one.</summary>
+    public IReadOnlyList<Paddle> CarriedTo { get; init; } = [];
+
     /// <summary>The chosen paddler's soreness that stands; null where none does.</summary>
     public StandingSoreness? Sore { get; init; }
 
@@ -73,6 +76,11 @@ internal sealed record LogState
             Chosen = chosen,
             Outings = outings,
             Input = workspace.Question(chosen, outings),
+            CarriedTo =
+            [
+                .. OwnGear.Paddles(workspace, chosen.Paddler, outings).Where(paddle => !paddle.Steering)
+                    .UnionBy(chosen.Paddle.Steering ? [] : [chosen.Paddle], paddle => paddle.Id),
+            ],
             Sore = ClearSoreness.Standing(workspace, chosen.Paddler),
             OpenCard = Application.Logging.OpenCard.Of(workspace, chosen),
             Draft = drafts.New(chosen.Paddler.Id),

@@ -94,7 +94,7 @@ internal sealed class Session : IDisposable
     public void Want(FindingKind kind)
     {
         if (State.Input is { } input)
-            Found.Want(input, kind);
+            Found.Want(input, kind, State.CarriedTo);
     }
 
     /// <summary>Looks at another paddler, hull or paddle.</summary>
@@ -155,8 +155,7 @@ internal sealed class Session : IDisposable
     public void ChangeOuting(Outing shown, Action<Workspace, Outing> change, Action then)
     {
         int known = State.Version;
-        Change(
-            workspace =>
+        Change(workspace =>
             {
                 if (_version.Now != known && !OutingPrint.Of(workspace, shown).Equals(OutingPrint.Of(shown), StringComparison.Ordinal))
                     throw new RequestException($"The outing of {shown.Date:yyyy-MM-dd} was changed elsewhere just now. Look at it again.");
@@ -166,8 +165,7 @@ internal sealed class Session : IDisposable
     }
 
     /// <summary>As <see cref="Change{T}"/>, where nothing comes of it but the change.</summary>
-    public void Change(Action<Workspace> change, Action then) => Change(
-        workspace =>
+    public void Change(Action<Workspace> change, Action then) => Change(workspace =>
         {
             change(workspace);
             return true;

@@ -42,8 +42,9 @@ internal sealed class BodyScreen(Session session) : Screen(session), ISearched
         "The length the search started from, before any outing, and how sure it was. A measured seated reach is the best start (common " +
             "practice, no source).\n\n" +
         "# In every hull, for every blade\n" +
-        "“tuned” lengths rest on pieces in that hull; the others are carried over by the two rules below. A length outside what the " +
-            "paddle can be set to is marked.\n\n" +
+        "Your own paddles and the club's. Lengths “from pieces” rest on pieces in that hull; the others are carried over by the " +
+            "two rules " +
+            "below. A length outside what the paddle can be set to is marked.\n\n" +
         "# Seat-height rule\n" +
         "An inch more seat height wants an inch more paddle. Where no seat was measured: six seats an inch longer than solo, two seats " +
             "an inch shorter (common practice, no source).\n\n" +

@@ -26,6 +26,7 @@ internal static class BodySheets
         Paddler paddler = session.Chosen!.Paddler;
         LengthUnit unit = paddler.Unit;
         BodyMeasures body = paddler.Body;
+        Shown<Paddler> shown = EditSheets.Of(paddler);
         var form = new Form(session.Look, inputColumn: 26, inputWidth: 16);
         Field reach = Row("Seated reach", body.SeatedReach, BodyMeasure.SeatedReach, "seat to the palm of the raised arm");
         Field overhead = Row("Overhead reach, sitting", body.OverheadReach, BodyMeasure.OverheadReach, "seat to the raised fingertip");
@@ -61,7 +62,14 @@ internal static class BodySheets
                     Clear = [.. measures.Where(measure => measure.Field.IsEmpty).Select(measure => measure.Measure)],
                     ClearToo = (known.IsEmpty ? PaddlerFields.KnownLength : 0) | (worthwhile.IsEmpty ? PaddlerFields.Worthwhile : 0),
                 };
-                Change(session, workspace => SetUpPaddler.Change(workspace, paddler.Name, details), "Saved the measures.");
+                Change(
+                    session,
+                    workspace =>
+                    {
+                        shown.Check(workspace);
+                        SetUpPaddler.Change(workspace, paddler.Name, details);
+                    },
+                    "Saved the measures.");
             }));
 
         Field Row(string label, Length? length, BodyMeasure measure, string hint)
@@ -132,6 +140,9 @@ internal static class BodySheets
             "tip of blade to top of grip");
         Field longest = form.Row("Longest length", Field.ForLength(null, unit, "Type the longest; the same for a fixed paddle."),
             "the same for a fixed paddle");
+        Paddler paddler = session.Chosen!.Paddler;
+        ChoiceField whose = form.Row("Whose it is",
+            new ChoiceField(session.Look, [Quoted.Visible(paddler.Name), "the club's", "nobody's"]), "← → to change");
         ChoiceField use = form.Row("Used for", new ChoiceField(session.Look, ["forward paddling", "steering"]), "← → to change");
         string? asked = null;
         session.Shell.Lay(
@@ -146,6 +157,8 @@ internal static class BodySheets
                 Blade = blade.AsLength(unit),
                 Range = (shortest.AsLength(unit)!.Value, longest.AsLength(unit)!.Value),
                 Steering = use.At == 1,
+                Owner = whose.At == 0 ? paddler : null,
+                Club = whose.At == 1,
             };
             Change(session, workspace => SetUpPaddle.Add(workspace, named, details, newName: true), $"Added the paddle {named.Trim()}.");
         }));
@@ -162,8 +175,7 @@ internal static class BodySheets
 
         Paddler paddler = session.Chosen!.Paddler;
         IReadOnlyList<Outing> outings = session.State.Outings;
-        session.Ask(
-            workspace =>
+        session.Ask(workspace =>
                 OrderSheetText.Plain(
                 DrawUpOrderSheet.Of(workspace, paddler, CarryLengths.Rows(workspace, paddler, outings, carried), analysis.GoalSeconds)),
             text =>

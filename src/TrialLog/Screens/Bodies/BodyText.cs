@@ -46,9 +46,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
-        foreach (
-            string line in WordWrap.Lines(
-            answer.HandSpacing is { } hands ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : HandSpacing.Quickly, width))
+        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands
+            ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : StartWords.HandsQuickly, width))
             yield return (line, Tone.Dim);
         yield return ("", Tone.Plain);
     }
@@ -97,8 +96,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
                     : $"set to {Say.Range(paddle.Shortest, paddle.Longest, Unit)}"), Tone.Strong);
             foreach (Assessment length in ofPaddle)
             {
-                string rests = length.PiecesInHull == 0 ? "by rule" : length.PiecesInHull == 1 ? "tuned, 1 piece"
-                    : $"tuned, {length.PiecesInHull} pieces";
+                string rests = length.PiecesInHull == 0 ? "by rule" : $"from {Say.Count(length.PiecesInHull, "piece")}";
                 string line = $"  {Name(length.Hull.Name, 8),-8} {Say.Length(length.Ideal.Length, Unit),-9} likely " +
                     $"{Say.Range(length.Best.LikelyLow, length.Best.LikelyHigh, Unit),-18} {rests}";
                 yield return (line + (length.InRange ? "" : "; ✗ out of range"),

@@ -42,9 +42,9 @@ internal static class EditSheets
         ChoiceField unit = form.Row("Lengths in",
             new ChoiceField(session.Look, ["inches", "centimetres"], paddler.Unit == LengthUnit.Centimetres ? 1 : 0), "← → to change");
         Field goal = form.Row("Race it is for", new Field(GoalText.Of(paddler.Goal, hulls) ?? "", text => Problem(() => Goal(text))),
-            "OC1, 10km; empty for none");
+            "OC1, 10km, or empty");
         Lay(session, $"{Quoted.Visible(paddler.Name)}: name, unit, race", form,
-            "With a race named, gains are told in seconds of that race.", () =>
+            "With a race named, gains are told in seconds of that race.", Of(paddler), () =>
         {
             var details = new PaddlerDetails
             {
@@ -71,8 +71,9 @@ internal static class EditSheets
             "Paddlers aboard",
             new Field($"{hull.Crew}", text => int.TryParse(text, out int number)
             && number is >= 1 and <= 24 ? null : "A hull has 1 to 24 paddlers aboard.", "Say how many."));
-        Field seat = form.Row("Seat height", Field.ForLength(hull.SeatHeight, unit), "sit bones to waterline; empty if not measured");
-        Lay(session, $"The hull {Quoted.Visible(hull.Name)}", form, "The higher the seat, the longer the paddle.", () =>
+        Field seat = form.Row("Seat height", Field.ForLength(hull.SeatHeight, unit), "sit bones to water; or empty");
+        Lay(session, $"The hull {Quoted.Visible(hull.Name)}", form, "The higher the seat, the longer the paddle.",
+            new Shown<Hull>(hull, workspace => workspace.Logbook.Hulls().FirstOrDefault(known => known.Id == hull.Id)), () =>
         {
             (string? other, int aboard, Length? height) = (
                 Renamed(name, hull.Name), int.Parse(crew.Text, System.Globalization.CultureInfo.InvariantCulture), seat.AsLength(unit));
@@ -97,7 +98,8 @@ internal static class EditSheets
             "Whose it is",
             new ChoiceField(session.Look, ["nobody has said", "the club's", .. paddlers.Select(known => Quoted.Visible(known.Name))],
             Math.Max(0, owner)), "← → to change");
-        Lay(session, $"The paddle {Quoted.Visible(paddle.Name)}", form, "Nobody but its owner is ever given it unasked.", () =>
+        Lay(session, $"The paddle {Quoted.Visible(paddle.Name)}", form, "Nobody but its owner is ever given it unasked.",
+            new Shown<Paddle>(paddle, workspace => workspace.Logbook.Paddles().FirstOrDefault(known => known.Id == paddle.Id)), () =>
         {
             var details = new PaddleDetails
             {
@@ -112,12 +114,26 @@ internal static class EditSheets
         });
     }
 
-    private static void Lay(Session session, string title, Form form, string about, Func<Action<Workspace>> change) =>
-        session.Shell.Lay(new FormSheet(session.Look, session.Shell, title, form, () => about, () => session.Change(change(), () =>
-        {
-            session.Shell.Lift();
-            session.Shell.Say("Saved. In the logbook, u undoes it.", Tone.Best);
-        })));
+    /// <summary>A paddler as a form began from it.</summary>
+    public static Shown<Paddler> Of(Paddler paddler) =>
+        new(paddler, workspace => workspace.Logbook.Paddlers().FirstOrDefault(known => known.Id == paddler.Id));
+
+    private static void Lay<T>(Session session, string title, Form form, string about, Shown<T> shown, Func<Action<Workspace>> change)
+        where T : class => session.Shell.Lay(new FormSheet(session.Look, session.Shell, title, form, () => about, () =>
+    {
+        Action<Workspace> typed = change();
+        session.Change(
+            workspace =>
+            {
+                shown.Check(workspace);
+                typed(workspace);
+            },
+            () =>
+            {
+                session.Shell.Lift();
+                session.Shell.Say("Saved. In the logbook, u undoes it.", Tone.Best);
+            });
+    }));
 
     private static Field Name(string name, string kind) =>
         new(name, text => Problem(() => NameRule.Checked(text, kind)), $"Give the {kind} a name.");

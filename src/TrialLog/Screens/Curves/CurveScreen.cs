@@ -7,15 +7,20 @@ using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Screens.Curves;
 
 /// <summary>Where is the best length, and how sure is that?</summary>
 internal sealed class CurveScreen(Session session) : Screen(session)
 {
-    private const int WidestPlot = 170;
+    private const int WidestPlot = 170, WidestWords = 110;
+
+    /// <summary>From so many rows on the verdict stands below the picture.</summary>
+    private const int VerdictFrom = 34;
 
     /// <summary>The outing whose pieces stand out; null for all.</summary>
     private Guid? _outing;
@@ -103,7 +108,10 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         IReadOnlyList<string> going = WordWrap.Lines(brush.Strokes.Write(
             Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}"),
             brush.Columns - 4);
-        int words = (brush.Rows >= 34 ? 5 : 2) + going.Count;
+        string verdict = Verdict.Of(analysis);
+        int widest = Math.Min(WidestWords, brush.Columns - 2);
+        int said = brush.Rows >= VerdictFrom ? WordWrap.Lines(verdict, widest).Count : 0;
+        int words = 2 + said + going.Count;
         int rows = Math.Clamp(brush.Rows - words, CurvePlot.FewestRows, 46);
         int columns = Math.Min(WidestPlot, brush.Columns - 2);
         brush.Picture(1, 0, CurvePlot.Draw(analysis, columns, rows, brush.Strokes, glyph: Glyphs()));
@@ -117,11 +125,11 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         if (Shown.Find(outing => outing.Id == _outing) is { } one)
             brush.Text(1, row++, PictureWords.OneOuting(one, analysis), Tone.Now);
         else
-            brush.Text(1, row++, $"▘ pieces, adjusted{(Blind.Count > 0 ? "   ○ blind" : "")}   ░ within a worthwhile change   " +
-                "█ chance of each setting", Tone.Dim);
-        if (brush.Rows >= 34)
-            brush.Words(1, row, Math.Min(110, brush.Columns - 2), Verdict.Of(analysis),
-                analysis.DiminishingReturns ? Tone.Best : Tone.Strong, most: 3);
+            brush.Text(1, row++, $"▘ pieces, adjusted{(Blind.Count > 0 ? "   ○ blind" : "")}   " +
+                // A wide picture names the shaded strip and the likely range itself.
+                $"{(columns >= Legend.AllFrom ? "" : "░ within a worthwhile change   ")}█ chance of each setting", Tone.Dim);
+        if (said > 0)
+            brush.Words(1, row, widest, verdict, analysis.DiminishingReturns ? Tone.Best : Tone.Strong);
     }
 
     private IEnumerable<string> Words(Analysis analysis) =>

@@ -87,9 +87,10 @@ internal sealed class EntryScreen : Screen
     /// <summary>Puts an outing of the log here to be changed, or goes on with a change of it that was begun.</summary>
     public void Edit(Outing outing)
     {
-        if (!_changes.TryGetValue(outing.Id, out TypedOuting? typed))
+        // A form in which nothing was typed begins from the outing as it is now.
+        if (!_changes.TryGetValue(outing.Id, out TypedOuting? typed) || !typed.IsTouched)
             _changes[outing.Id] = typed = new TypedOuting(TypedOuting.OfLogged(outing, Session.Unit), outing, OutingPrint.Of(outing));
-        else if (typed.IsTouched)
+        else
             Session.Shell.Say("This change is as you left it.", Tone.Now);
         _typed = typed;
     }
@@ -259,8 +260,7 @@ internal sealed class EntryScreen : Screen
         else
         {
             Guid paddler = _paddler;
-            Session.Change(
-                workspace =>
+            Session.Change(workspace =>
                 {
                     Outing saved = LogOuting.Save(workspace, entry);
                     _kept.DropNew(paddler);
@@ -278,8 +278,7 @@ internal sealed class EntryScreen : Screen
     {
         Guid paddler = _paddler;
         Guid?[] pieces = [.. typed.Draft.Pieces.Select(piece => piece.Piece)];
-        Session.Change(
-            workspace =>
+        Session.Change(workspace =>
             {
                 if (!over && OutingPrint.Of(workspace, before) is var now && now != typed.Print && now != OutingPrint.Gone)
                     return (null, (IReadOnlyList<string>)[]);

@@ -82,8 +82,7 @@ internal sealed class TypedOuting
         // The worst that was told: it must not be played down by looking at it.
         outing.Pieces.Select(piece => piece.Soreness).Where(sore => sore is not null).MaxBy(sore => sore!.Value.Halves)?.ToString() ?? "",
         outing.Notes ?? "",
-        [.. outing.Pieces.Select(
-            piece =>
+        [.. outing.Pieces.Select(piece =>
             new PieceDraft(piece.Id, TextForms.Length(unit).Write(piece.Length), piece.Distance.ToString(), piece.Time.ToString(),
             piece.Effort?.ToString() ?? ""))]);
 

@@ -2,9 +2,11 @@ using System.Text.Json;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using TrialLog.Application.Coaching;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Forms;
@@ -31,12 +33,13 @@ internal sealed class FirstRunScreen : Screen
         _forms = _answers.Forms();
         foreach (Form form in _forms)
         {
-            form.Y = 4;
-            form.Height = form.HeightIn(this, above: 4, below: 1);
+            form.Y = Pos.Func(_ => FirstRow);
+            form.Height = form.HeightIn(this, above: () => FirstRow, below: () => Advice().Sum(said => said.Lines.Count));
             form.Visible = false;
             form.Edited += () =>
             {
                 SaveDraft();
+                SetNeedsLayout();
                 SetNeedsDraw();
             };
             form.Done += Next;
@@ -89,11 +92,26 @@ internal sealed class FirstRunScreen : Screen
             column = brush.Text(column, 0, $"{mark} {step + 1} {Steps[step]}   ", step == _step ? Tone.Title : Tone.Dim);
         }
 
-        brush.Text(1, 2, _answers.Question(_step), Tone.Strong);
-        int row = 4 + _forms[_step].Frame.Height;
-        foreach ((string text, Tone tone) in _answers.Advice(_step))
-            row = brush.Words(1, row, Math.Min(92, brush.Columns - 2), text, tone) + 1;
+        brush.Text(1, FirstRow / 2, _answers.Question(_step), Tone.Strong);
+        int row = FirstRow + _forms[_step].Frame.Height;
+        foreach ((IReadOnlyList<string> lines, Tone tone) in Advice())
+        {
+            foreach (string line in lines)
+                brush.Text(1, row++, line, tone);
+            row += Low ? 0 : 1;
+        }
     }
+
+    // On a low terminal the question, the form and what is advised stand close together.
+    private bool Low => Viewport.Height < 14;
+
+    private int FirstRow => Low ? 2 : 4;
+
+    private List<(IReadOnlyList<string> Lines, Tone Tone)> Advice() =>
+    [
+        .. _answers.Advice(_step).Select(said =>
+            (WordWrap.Lines(Look.Strokes.Write(said.Text), Math.Min(92, Viewport.Width - 2)), said.Tone)),
+    ];
 
     private void Next()
     {
@@ -109,8 +127,7 @@ internal sealed class FirstRunScreen : Screen
         }
 
         Action<Workspace> save = _answers.Saving();
-        Session.Change(
-            workspace =>
+        Session.Change(workspace =>
             {
                 save(workspace);
                 workspace.Logbook.DropDraft(DraftName);

@@ -36,10 +36,11 @@ internal sealed class Form : Canvas
     public int NeededRows => _rows.Count * 2;
 
     /// <summary>
-    /// The height of a form that stands so far down in a view and leaves some rows below: all it needs, or what there is.
+    /// The height of a form that stands so far down in a view and leaves rows below for what is said there: all it needs, or what there
+    /// is. Of a long form three inputs are enough, since it moves with the cursor; a caution below it is not cut.
     /// </summary>
-    public Dim HeightIn(View view, int above, int below) =>
-        Dim.Func(_ => Math.Clamp(view.Viewport.Height - above - below, Math.Min(3, NeededRows), Math.Max(3, NeededRows)));
+    public Dim HeightIn(View view, Func<int> above, Func<int> below) =>
+        Dim.Func(_ => Math.Clamp(view.Viewport.Height - above() - below(), Math.Min(3, _rows.Count), Math.Max(3, NeededRows)));
 
     // On a low terminal the inputs stand close together and move, so that the one with the cursor is in sight.
     private int Apart => Viewport.Height >= NeededRows - 1 ? 2 : 1;

@@ -1,6 +1,9 @@
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
+using TrialLog.Application.Wording;
+using TrialLog.Plots;
 using TrialLog.Recordings.Tracks;
+using TrialLog.Reports.Coach;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
 
@@ -26,11 +29,15 @@ internal sealed class FormSheet : Sheet
     {
         (_shell, _title, _about, _form, _done) = (shell, title, about, form, done);
         form.Y = 3;
-        form.Height = form.HeightIn(this, above: 3, below: 1);
+        form.Height = form.HeightIn(this, above: () => 3, below: () => AboutLines.Count);
         form.Done += Finish;
         // A field would take these for itself.
         form.KeyFirst = key => key.IsCtrl && Heed(key);
-        form.Edited += SetNeedsDraw;
+        form.Edited += () =>
+        {
+            SetNeedsLayout();
+            SetNeedsDraw();
+        };
         Add(form);
     }
 
@@ -47,10 +54,14 @@ internal sealed class FormSheet : Sheet
         new(Key.Esc, "Esc", "cancel", _shell.Lift),
     ];
 
+    private IReadOnlyList<string> AboutLines => WordWrap.Lines(Look.Strokes.Write(_about()), Math.Min(90, Viewport.Width - 4));
+
     protected override void Paint(Brush brush)
     {
         Heading(brush, _title);
-        brush.Words(2, 3 + _form.Frame.Height, Math.Min(90, brush.Columns - 4), _about(), Tone.Dim);
+        int row = 3 + _form.Frame.Height;
+        foreach (string line in AboutLines)
+            brush.Text(2, row++, line, Tone.Dim);
     }
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)

@@ -12,6 +12,7 @@ using TrialLog.Recordings.Pieces;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Pictures;
 using TrialLog.Screens.Base;
+using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Forms;
 using TrialLog.Screens.Paint;
 

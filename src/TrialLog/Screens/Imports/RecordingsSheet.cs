@@ -11,7 +11,7 @@ using TrialLog.Screens.Paint;
 namespace TrialLog.Screens.Imports;
 
 /// <summary>Several recorded outings, of one file or of several, each with its picture: one is taken up after the other.</summary>
-internal sealed class RecordingsSheet : Sheet
+internal sealed class RecordingsSheet : Sheet, ISearched
 {
     // A speed plot needs so many rows to tell anything; with fewer there is a line of bars.
     private const int LeastPlotRows = 7, MostPlotRows = 12, HeadingRows = 2;
@@ -77,9 +77,7 @@ internal sealed class RecordingsSheet : Sheet
         {
             int row = HeadingRows + (outing - _top) * _rowsEach;
             RecordedOuting recording = _outings[outing].Recording;
-            brush.Text(0, row, (outing == _at ? " ▸ " : "   ") + $"{outing + 1}  {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}  " +
-                $"{RecordingTable.Clock(recording.Duration)}  {Say.Count(recording.Kept.Count, "piece")}  {recording.FileName}",
-                outing == _at ? Tone.Selected : Tone.Plain);
+            brush.Text(0, row, (outing == _at ? " ▸ " : "   ") + Line(outing), outing == _at ? Tone.Selected : Tone.Plain);
             if (plotRows > 1)
                 brush.Picture(0, row + 1, SpeedPlot.Draw(recording, -1, brush.Columns, plotRows, brush.Strokes));
             else
@@ -89,6 +87,20 @@ internal sealed class RecordingsSheet : Sheet
         for (int line = 0; line < Math.Min(_notRead.Count, 3); line++)
             brush.Text(1, brush.Rows - Math.Min(_notRead.Count, 3) + line, "✗ " + _notRead[line], Tone.Problem);
     }
+
+    /// <inheritdoc/>
+    public bool Find(string text, bool next)
+    {
+        int outing = Searching.Line(_outings.Count, _at, text, next, Line);
+        if (outing >= 0)
+            Point(outing);
+        return outing >= 0;
+    }
+
+    private string Line(int outing) => _outings[outing].Recording is var recording
+        ? $"{outing + 1}  {recording.Date:yyyy-MM-dd} {recording.Time:HH:mm}  {RecordingTable.Clock(recording.Duration)}  "
+            + $"{Say.Count(recording.Kept.Count, "piece")}  {recording.FileName}"
+        : "";
 
     private void Point(int outing)
     {

@@ -14,6 +14,9 @@ internal static class CardPicture
     /// <summary>The fewest rows that a card takes: heading, pieces, what each piece is.</summary>
     public static int RowsOf(TrialCard card) => card.Lengths.Count + 3;
 
+    /// <summary>The rows from which its lengths are written large.</summary>
+    public static int LargeRowsOf(TrialCard card) => 4 + card.Lengths.Count * (LargeFigures.Rows + 1);
+
     /// <summary>Draws it on the left.</summary>
     /// <param name="brush">The brush.</param>
     /// <param name="top">Its first row.</param>
@@ -25,14 +28,24 @@ internal static class CardPicture
     /// <param name="blind">Whether letters stand for the lengths, which a partner sets.</param>
     public static void Draw(Brush brush, int top, int rows, string heading, TrialCard card, LengthUnit unit, int width, bool blind)
     {
-        bool large = rows >= 4 + card.Lengths.Count * (LargeFigures.Rows + 1) && width >= 48 && !blind;
-        brush.Text(1, top, heading + (blind ? ", blind: your partner sets the paddle" : ""), Tone.Title);
+        string[] letters = CardReason.Letters(card.Lengths).Split(' ');
+        heading += blind ? ", blind: your partner sets the paddle" : "";
+        if (rows < RowsOf(card) && card.Lengths.Count > 0)
+        {
+            // On a low terminal the lengths stand on one line, whatever else has to give way.
+            string lengths = string.Join(" · ", card.Lengths.Select((length, piece) => blind ? letters[piece] : Say.Length(length, unit)));
+            int after = brush.Words(1, top, width - 2, $"{heading}: {lengths}", Tone.Strong, most: rows);
+            brush.Words(1, after, width - 2, Answer.Plan(card), most: Math.Max(0, top + rows - after));
+            return;
+        }
+
+        bool large = rows >= LargeRowsOf(card) && width >= 48 && !blind;
+        brush.Text(1, top, heading, Tone.Title);
         if (card.Lengths.Count == 0)
             return;
         Length shortest = card.Lengths.Min();
         double spread = Math.Max(0.01, card.Lengths.Max().InchesMoreThan(shortest));
         int shaftColumn = large ? 26 : 17, longestShaft = Math.Max(ShortestShaft + 1, Math.Min(width - shaftColumn - 7, 22));
-        string[] letters = CardReason.Letters(card.Lengths).Split(' ');
         int row = top + 1 + (rows > RowsOf(card) ? 1 : 0);
         for (int index = 0; index < card.Lengths.Count && row < top + rows - 1; index++)
         {

@@ -78,7 +78,7 @@ internal static class CardSheets
     private static string Paper(Analysis analysis, GivenCard? given, DateOnly day) => Html.Write(new Document(
         PlainText.Line(analysis.Paddler.Name), $"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}.",
         [
-            new("Card", new Cards([CardWords.ToFill(HomeText.Heading(analysis, given), analysis, given, null)])),
+            new("Card", new Cards([CardWords.ToFill(HomeText.Heading(analysis, given), analysis, given, null, Voice.ToThePaddler)])),
             CautionsSection.Of(CautionsSection.For(analysis)),
         ],
         $"TrialLog {PlainText.Line(ProgramVersion.Text)}, {Say.Day(day)}."));

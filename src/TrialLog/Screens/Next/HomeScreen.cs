@@ -92,8 +92,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         List<IReadOnlyList<(string Text, Tone Tone)>> below =
         [
             .. text.FiguresIn(width - LabelColumns, analysis)
-                .Select(
-                figure =>
+                .Select(figure =>
                 (IReadOnlyList<(string, Tone)>)[($"{figure.Label,-LabelColumns}", Tone.Dim),
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
@@ -103,9 +102,12 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
-        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), MostPictureRows);
+        int most = text.ShowsCard ? Math.Max(MostPictureRows, CardPicture.LargeRowsOf(analysis.Card)) : MostPictureRows;
+        int picture = Math.Clamp(end - top - wanted, Math.Min(end - top, Math.Max(fewest, curve ? FewestPictureRows : 0)), most);
         if (picture < Math.Max(fewest, 4))
             (picture, curve) = (Math.Min(fewest, end - top), false);
+        if (text.Large is not null && !text.ShowsCard && picture < LargeFigures.Rows)
+            picture = 0;
         int left = curve ? Math.Min(58, Math.Max(40, brush.Columns * 5 / 12)) : brush.Columns;
         if (curve)
             brush.Picture(
@@ -113,7 +115,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         if (text.ShowsCard)
             CardPicture.Draw(brush, top, picture, HomeText.Heading(analysis, Session.Given), analysis.Card, Session.Unit, left,
                 Session.Given is { Blind: true });
-        else if (text.Large is { } large)
+        else if (text.Large is { } large && picture >= LargeFigures.Rows)
             PaintLarge(brush, top, picture, large, $"{(analysis.DiminishingReturns ? "to race" : "for now")} in {chosen.Hull.Name}");
 
         int row = top + picture + 1;

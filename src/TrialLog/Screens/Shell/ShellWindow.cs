@@ -203,7 +203,8 @@ internal sealed class ShellWindow : Runnable, IShell
             return true;
         }
 
-        if (key == new Key('/') && !TypingNow)
+        // A sheet may keep letters and digits from leaving it without having a field.
+        if (key == new Key('/') && (!TypingNow || (_sheet is ISearched && !_finder.Visible)))
         {
             Find();
             return true;

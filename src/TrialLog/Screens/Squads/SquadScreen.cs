@@ -154,8 +154,10 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     {
         if (_at >= _lines.Count || _lines[_at].Analysis is not { } analysis)
             return;
-        string text = analysis.Checks.Count == 0 ? Warnings.None
-            : string.Join("\n\n", Warnings.Of(analysis).Select(warning => "! " + warning));
-        Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(analysis.Paddler.Name)}: the experiment itself", text));
+        var voice = new Voice(PlainText.Line(analysis.Paddler.Name));
+        IReadOnlyList<string> said = RestFirst.Page(analysis, voice)
+            ?? (analysis.Checks.Count == 0 ? [Warnings.None] : [.. Warnings.Of(analysis, voice).Select(warning => "! " + warning)]);
+        Session.Shell.Lay(new TextSheet(Look, Session.Shell, $"{Quoted.Visible(analysis.Paddler.Name)}: warnings",
+            string.Join("\n\n", said)));
     }
 }

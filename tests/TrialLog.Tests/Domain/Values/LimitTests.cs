@@ -1,3 +1,4 @@
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 
@@ -178,4 +179,46 @@ public class LimitTests
         else
             Assert.Contains(typed, problem);
     }
+
+    [Theory]
+    [InlineData(332_000, "5:32")]
+    [InlineData(332_400, "5:32.4")]
+    [InlineData(59_999, "0:59.999")]
+    [InlineData(3_599_500, "59:59.5")]
+    [InlineData(3_600_000, "1:00:00")]
+    [InlineData(3_730_000, "1:02:10")]
+    public void A_time_has_hours_from_an_hour_on(long milliseconds, string shown) =>
+        Assert.Equal(shown, PieceTime.FromMilliseconds(milliseconds).ToString());
+
+    [Theory]
+    [InlineData("5:3", "5:32.4")]
+    [InlineData("5:61", "60 or more")]
+    [InlineData("1:60:00", "60 or more")]
+    [InlineData("0.9s", "1 second")]
+    [InlineData("49h", "48 hours")]
+    public void A_time_that_is_refused_is_named_with_what_is_wrong(string text, string says)
+    {
+        Assert.False(PieceTime.TryParse(text, out _, out string? problem));
+        Refuses(false, problem, $"“{text}”");
+        Assert.Contains(says, problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(47, true)]
+    [InlineData(53, true)]
+    [InlineData(50.1, true)]
+    [InlineData(46.97, true)]
+    [InlineData(46.95, false)]
+    [InlineData(53.03, true)]
+    [InlineData(53.05, false)]
+    public void A_shaft_reaches_its_range_and_a_millimetre_more(double inches, bool reached) =>
+        Assert.Equal(reached, new Paddle
+        {
+            Id = Guid.Empty,
+            Name = "Reed",
+            Blade = Length.Parse("18.5"),
+            Shortest = Length.Parse("47"),
+            Longest = Length.Parse("53"),
+            Step = Length.QuarterInch,
+        }.Reaches(Length.FromInches(inches)));
 }

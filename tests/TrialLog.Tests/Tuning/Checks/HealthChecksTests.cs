@@ -7,7 +7,6 @@ using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
-using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Classical;
 using TrialLog.Tuning.Model;
@@ -38,8 +37,7 @@ public class HealthChecksTests
         ["close-lengths"] = LogOf.Healthy().Select(row => row with { Inches = 50 + (row.Inches - 50) / 4 }),
         ["order-tangled"] = Enumerable.Range(0, 16).Select(at => new Row(at / 4, 49 + 0.75 * (at % 4), at)),
         ["course-tangled"] = LogOf.Healthy()
-            .Select(
-            (row, at) =>
+            .Select((row, at) =>
             row with
             {
                 Course = (at % 4 is 0 or 3) ? Course.Out : Course.Back,

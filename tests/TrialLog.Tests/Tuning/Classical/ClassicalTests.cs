@@ -1,4 +1,5 @@
 using CsCheck;
+using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
@@ -73,12 +74,12 @@ public class ClassicalTests
             ("one outing", [new(0, 49, 1), new(0, 50, 2.1), new(0, 51), new(0, 50, 2.3), new(0, 49, 0.8)], "two outings"),
             ("too few", [new(0, 49), new(0, 50, 1), new(1, 51), new(1, 50, 3)], "too few"),
             ("one length an outing", [new(0, 49), new(1, 50, 1), new(2, 51), new(3, 50, 3)], "too few"),
-            ("identical times", LogOf.Healthy().Select(row => row with { Percent = 0 }), "no error to reckon with"),
+            ("identical times", LogOf.Healthy().Select(row => row with { Percent = 0 }), "no error to judge by"),
         ];
         foreach ((string log, IEnumerable<Row> rows, string says) in poor)
         {
             ClassicalFit fit = Fit(rows);
-            Assert.True(fit.Says.Contains(says, StringComparison.Ordinal), $"{log}: {fit.Says}");
+            Assert.True(Words(fit).Contains(says, StringComparison.Ordinal), $"{log}: {Words(fit)}");
             Assert.Empty(fit.Coefficients);
             Assert.Null(fit.Vertex);
             Assert.Null(fit.VertexInches);
@@ -97,8 +98,8 @@ public class ClassicalTests
         row.Array[0, 40].Sample(rows =>
         {
             ClassicalFit fit = Fit(rows);
-            Assert.NotEmpty(fit.Says);
-            Assert.DoesNotContain("NaN", fit.Says, StringComparison.Ordinal);
+            Assert.NotEmpty(Words(fit));
+            Assert.DoesNotContain("NaN", Words(fit), StringComparison.Ordinal);
             Assert.All(
                 fit.Coefficients, one => Assert.True(double.IsFinite(one.Estimate) && double.IsFinite(one.StandardError), one.ToString()));
             Assert.True(double.IsFinite(fit.OutingSd) && double.IsFinite(fit.PieceSd) && double.IsFinite(fit.VertexInches ?? 0));
@@ -114,9 +115,11 @@ public class ClassicalTests
         IEnumerable<Row> rows = LogOf.Healthy().Select((row, at) => row with { Effort = 5 + at % 4 * 0.5 });
         ClassicalFit fit = Fit(rows);
         Assert.Equal(["level", "length", "length squared", "order"], fit.Coefficients.Select(one => one.Name));
-        Assert.Contains("effort, which cannot be told apart", fit.Says, StringComparison.Ordinal);
-        Assert.Contains("distance, which never varied", fit.Says, StringComparison.Ordinal);
+        Assert.Contains("effort, which cannot be told apart", Words(fit), StringComparison.Ordinal);
+        Assert.Contains("distance, which never varied", Words(fit), StringComparison.Ordinal);
     }
+
+    private static string Words(ClassicalFit fit) => ClassicalWords.Of(fit, StandardHulls.All[0], LengthUnit.Inches);
 
     private static ClassicalFit Fit(IEnumerable<Row> rows) => ClassicalAnalysis.Fit(LogOf.Rows(rows));
 }

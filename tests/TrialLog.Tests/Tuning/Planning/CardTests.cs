@@ -142,6 +142,18 @@ public class CardTests
     }
 
     [Fact]
+    public void For_a_long_race_longer_pieces_are_offered_and_take_fewer_outings()
+    {
+        AnalysisInput input = LogOf.Rows([]);
+        IReadOnlyList<CardOption> options = Tuner.Analyse(
+            input with { Paddler = input.Paddler
+                with { Goal = new() { HullId = input.Hull.Id, Distance = Distance.FromMetres(10_000) } } }).CardOptions;
+        Assert.Equal((4, 3000), (options[1].Pieces, options[1].Distance.Metres));
+        Assert.InRange(options[1].Minutes, options[0].Minutes, 120);
+        Assert.True(options[1].OutingsToGo.Median < options[0].OutingsToGo.Median / 2, $"{options[0]}, {options[1]}");
+    }
+
+    [Fact]
     public void The_bound_on_the_value_of_a_pair_is_below_the_value_and_two_lengths_have_one_contrast() =>
         Gen.Int[0, 6].Sample(outings =>
         {

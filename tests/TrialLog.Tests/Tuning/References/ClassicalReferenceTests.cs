@@ -7,7 +7,7 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.References;
 
-/// <summary>The classical algorithms against R and NIST. docs/checks.md says where each reference comes from.</summary>
+/// <summary>The classical algorithms against R and NIST. docs/evidence.md says where each reference comes from.</summary>
 public class ClassicalReferenceTests(ITestOutputHelper output)
 {
     [Fact]
@@ -86,7 +86,7 @@ public class ClassicalReferenceTests(ITestOutputHelper output)
         JsonElement expected = ReferenceFile.Json("classical/logbooks.json")[index], lme4 = expected.GetProperty("lme4");
         ClassicalFit fit = ClassicalAnalysis.Fit(
             ReferenceLogbook.Read(expected.Text("logbook"), expected.Text("hull"), Length.FromInches(50)));
-        output.WriteLine(fit.Says);
+        output.WriteLine($"{fit.Vertex}");
 
         Near.One(expected.Number("centre"), fit.CentreInches, 1e-12, "centre");
         Near.All(lme4.Numbers("coefficients"), [.. fit.Coefficients.Select(coefficient => coefficient.Estimate)], 1e-7, "coefficient");

@@ -7,7 +7,7 @@ using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.References;
 
-/// <summary>The posterior against long chains of JAGS on the sample logbooks. docs/checks.md tells the measured agreement.</summary>
+/// <summary>The posterior against long chains of JAGS on the sample logbooks. docs/evidence.md tells the measured agreement.</summary>
 public class PosteriorReferenceTests(ITestOutputHelper output)
 {
     private static readonly JsonElement Reference = ReferenceFile.Json("posterior/posterior.json");

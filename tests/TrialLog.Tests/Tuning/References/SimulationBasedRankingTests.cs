@@ -14,7 +14,7 @@ namespace TrialLog.Tests.Tuning.References;
 /// </summary>
 public class SimulationBasedRankingTests(ITestOutputHelper output)
 {
-    /// <summary>How many logs; the environment variable is for the longer run that docs/checks.md tells of.</summary>
+    /// <summary>How many logs; the environment variable is for the longer run that docs/evidence.md tells of.</summary>
     private static readonly int Logs =
         int.TryParse(Environment.GetEnvironmentVariable("TRIALLOG_RANKING_LOGS"), out int logs) ? logs : 300;
 

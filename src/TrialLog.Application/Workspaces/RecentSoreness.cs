@@ -3,7 +3,7 @@ using TrialLog.Domain.Values;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 
-namespace TrialLog.Application.Squads;
+namespace TrialLog.Application.Workspaces;
 
 /// <summary>Soreness as it stands: by the same rule as it limits the lengths that are proposed.</summary>
 public static class RecentSoreness

@@ -4,24 +4,25 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
+using TrialLog.Tests.Domain.Sizing;
 
-namespace TrialLog.Tests.Domain.Sizing;
+namespace TrialLog.Tests.Application;
 
-public class StartLengthAdviceTests
+public class StartWordsTests
 {
     [Fact]
     public void From_stature_alone_the_seated_reach_is_asked_for() =>
         Assert.Equal(
             "Measure your seated reach: it cuts the uncertainty from 1.8 to 0.8 in. If no arm can be raised, your arm span and sitting " +
                 "eye height cut it to 1.5 in.",
-            StartLengthAdvice.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Inches));
+            StartWords.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Inches));
 
     [Fact]
     public void In_centimetres_the_same_is_said_in_centimetres() =>
         Assert.Equal(
             "Measure your seated reach: it cuts the uncertainty from 4.5 to 2 cm. If no arm can be raised, your arm span and sitting eye " +
                 "height cut it to 3.8 cm.",
-            StartLengthAdvice.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Centimetres));
+            StartWords.WhatNext(new() { Stature = Length.Parse("68") }, null, LengthUnit.Centimetres));
 
     [Fact]
     public void What_is_asked_for_delivers_what_was_promised() =>
@@ -40,14 +41,14 @@ public class StartLengthAdviceTests
 
     [Fact]
     public void Where_no_body_measure_helps_an_outing_is_asked_for() =>
-        Assert.Contains("an outing", StartLengthAdvice.WhatNext(new() { SeatedReach = Length.Parse("50") }, null, LengthUnit.Inches));
+        Assert.Contains("an outing", StartWords.WhatNext(new() { SeatedReach = Length.Parse("50") }, null, LengthUnit.Inches));
 
     [Fact]
     public void Every_basis_is_explained_with_its_length() =>
         Gen.Select(Bodies.Some, Gen.Bool).Sample((body, suits) =>
         {
             Length? known = suits ? Length.Parse("50") : null;
-            string said = StartLengthAdvice.Explain(body, known, LengthUnit.Inches);
+            string said = StartWords.Explain(body, known, LengthUnit.Inches);
             Assert.Contains(Say.Tenth(StartLength.From(body, known).Length, LengthUnit.Inches), said);
         });
 }

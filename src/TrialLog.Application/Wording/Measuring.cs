@@ -1,6 +1,6 @@
 using TrialLog.Domain.Boats;
 
-namespace TrialLog.Domain.Sizing;
+namespace TrialLog.Application.Wording;
 
 /// <summary>How to take a measure alone, with a tape.</summary>
 /// <param name="What">What is measured.</param>
