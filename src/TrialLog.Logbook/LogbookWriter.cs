@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;

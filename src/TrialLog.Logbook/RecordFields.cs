@@ -1,3 +1,5 @@
+using TrialLog.Logbook.Exchange;
+
 namespace TrialLog.Logbook;
 
 /// <summary>
@@ -8,6 +10,12 @@ internal static class RecordFields
 {
     /// <summary>The field that stands for a record's being there at all.</summary>
     public const string Presence = "";
+
+    /// <summary>
+    /// Beside the fields of a record: under which records that are gone it was logged, where a merge gave it to the ones that they had
+    /// become. Nobody's edit (<see cref="Exchange.Origin"/>).
+    /// </summary>
+    public const string Origin = "origin of";
 
     /// <summary>Each table's columns with the field that they belong to.</summary>
     public static readonly IReadOnlyDictionary<string, IReadOnlyList<(string Column, string Field)>> ByTable =

@@ -52,7 +52,10 @@ public static class RecordingReader
             };
             string hash = FileBytes.Hash(bytes);
             IReadOnlyList<Recording> parts = RecordingParts.Of(recording);
-            return [.. parts.Select(part => Outing(part, name, format, parts.Count == 1 ? hash : HashOfPart(hash, part), home))];
+            return [.. parts.Select((part, i) => Outing(part, name, format, parts.Count == 1 ? hash : HashOfPart(hash, part), home) with
+            {
+                Number = i + 1,
+            })];
         }
         catch (RecordingException e)
         {

@@ -134,20 +134,32 @@ public static class Tuner
         .OrderBy(check => check.Date).LastOrDefault() is { } latest && TechniqueRule.Implied(latest).Overhead;
 
     /// <summary>
-    /// What so many more outings of the input's hull and paddle should win, percent of speed: the first figure is for none, 0, and it
-    /// never falls. For planning who tests; how it is worked out is in docs/model.md.
+    /// What so many more outings of the input's hull with each of these paddles should win, percent of speed: the first figure is for none,
+    /// 0, and it never falls. For planning who tests; how it is worked out is in docs/model.md.
     /// </summary>
-    /// <param name="input">The log, and the hull and paddle to test with.</param>
+    /// <param name="input">The log and the hull; its own paddle does not matter.</param>
+    /// <param name="paddles">The paddles to test with.</param>
     /// <param name="most">The most outings to look ahead.</param>
-    public static IReadOnlyList<double> ValueOfOutings(AnalysisInput input, int most)
+    public static IReadOnlyList<IReadOnlyList<double>> ValueOfOutings(AnalysisInput input, IReadOnlyList<Paddle> paddles, int most)
     {
-        AssessedFit assessed = AssessedFit.Of(input);
-        TrialForm form = TrialForm.Of(input, assessed.Fit.Table, Comparisons.Of(assessed.Fit.Table).Count);
-        TrialValue value = TrialValue.Of(input, assessed.Fit, assessed.Allowed.Settings, assessed.Habitual.UsedToInches, form);
-        double[] won = new double[most + 1];
-        for (int outings = 1; outings <= most; outings++)
-            won[outings] = Math.Max(won[outings - 1], value.Of(outings));
-        return won;
+        Fit? fit = null;
+        List<IReadOnlyList<double>> values = [];
+        foreach (Paddle paddle in paddles)
+        {
+            // One fit serves all paddles, as in Carry.
+            AnalysisInput asked = input with { Paddle = paddle, Paddles = [.. input.Paddles, .. paddles] };
+            fit = fit?.For(paddle, input.Settings) ?? Fit.Of(asked);
+            AllowedSettings allowed = AllowedSettings.Of(paddle, SorenessCeiling.Of(asked, fit.Alignment).Length);
+            TrialForm form = TrialForm.Of(asked, fit.Table, Comparisons.Of(fit.Table).Count);
+            TrialValue value = TrialValue.Of(asked, fit, allowed.Settings,
+                HabitualLength.Of(asked, fit.Table, fit.Alignment).UsedToInches, form);
+            double[] won = new double[most + 1];
+            for (int outings = 1; outings <= most; outings++)
+                won[outings] = Math.Max(won[outings - 1], value.Of(outings));
+            values.Add(won);
+        }
+
+        return values;
     }
 
     /// <summary>

@@ -5,6 +5,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
@@ -46,10 +47,10 @@ internal static class ImportRecording
                 $"{outings[0].FileName} was imported before; nothing was added. If its outing was deleted since, import it with --again.");
     }
 
-    /// <summary>The outings of a file, numbered from 1, a line each.</summary>
+    /// <summary>The outings of a file, by their numbers in it, a line each.</summary>
     public static string Listed(IReadOnlyList<RecordedOuting> outings) => string.Join(
         Environment.NewLine,
-            outings.Select((outing, i) => $"  {i + 1}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, " +
+            outings.Select(outing => $"  {outing.Number}  {outing.Date:yyyy-MM-dd} {outing.Time:HH:mm}, {outing.Duration:h\\:mm} h, " +
             $"{Say.Count(outing.Kept.Count, "piece")}"));
 
     /// <summary>
@@ -64,7 +65,7 @@ internal static class ImportRecording
         RecordedOuting recording, IReadOnlyList<Length>? typed, GivenCard? given, LengthUnit unit)
     {
         if (typed is not null)
-            return (recording.For(new PieceCard(typed.Count)), new RecordingLengths(typed, given));
+            return (recording.For(new PieceCard(typed.Count, Usual: given?.Card.Distance)), new RecordingLengths(typed, given));
         if (given is not { Card: var card })
             return (recording, RecordingLengths.Unknown);
         recording = recording.For(new PieceCard(card.Lengths.Count, card.Distance, card.Rest));

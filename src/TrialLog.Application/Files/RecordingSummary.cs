@@ -99,13 +99,13 @@ internal static class RecordingSummary
         if (currents.Count == 0)
             return null;
         string says = Numbers($"Current along the course {Math.Abs(currents.Average()):0.00} m/s on average.");
-        return TideTurned(currents)
-            ? says
-                + Numbers($" The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s in the first, {currents[^1]:+0.0;−0.0} m/s")
-                + " in the last)"
-                + ": within a piece that is out and back only a steady current cancels."
-            : says;
+        return TideWarning(currents) is { } warning ? $"{says} {warning}" : says;
     }
+
+    /// <summary>What is said where the tide turned; null where it did not.</summary>
+    public static string? TideWarning(IReadOnlyList<double> currents) => !TideTurned(currents) ? null
+        : Numbers($"The tide turned between the pieces ({currents[0]:+0.0;−0.0} m/s at first, {currents[^1]:+0.0;−0.0} m/s at last): ")
+            + "out and back only a steady current cancels.";
 
     private static double? AtEqualSpeed(PieceProposal piece, double speed) => piece.HeartRate is { } rate
         ? rate.BeatsPerMinute + Cube * (rate.BeatsPerMinute - AtRest) * (speed / piece.MetresPerSecond - 1)

@@ -4,6 +4,7 @@ using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Application.Logging;

@@ -68,6 +68,8 @@ internal static class PlanSquad
             candidate => new Tester(candidate.Won, candidate.Price, candidate.Fitting, LastWeek(candidate.Row.Paddler.Id)))];
         IReadOnlyList<PlannedTest> plan = WeekPlanner.Plan(testers, paddles.Count, weeks, outingsAWeek);
 
+        // Only what is lent is analysed whole, on all processors.
+        plan.Select(test => candidates[test.Tester].With[test.Paddle]).Distinct().AsParallel().ForAll(lent => _ = lent.Value);
         var count = new int[candidates.Count];
         List<PlannedOuting> outings = [
             .. plan.Select(test =>
@@ -124,16 +126,21 @@ internal static class PlanSquad
         {
             IReadOnlyList<Outing> outings = workspace.Logbook.Outings(row.Paddler.Id);
             Hull hull = row.Hull ?? UsualChoice.Hull(workspace, row.Paddler, outings);
+            // A coach may lend what is the club's or nobody's, and to its owner what is theirs: never one paddler's paddle to another.
+            int[] open = [.. Enumerable.Range(0, paddles.Count)
+                .Where(at => paddles[at].OwnerId is null || paddles[at].IsFor(row.Paddler.Id))];
+            if (open.Length == 0)
+                return null;
             var with = new Lazy<Analysis>[paddles.Count];
             var won = new IReadOnlyList<double>?[paddles.Count];
-            for (int at = 0; at < paddles.Count; at++)
+            AnalysisInput input = workspace.Question(new Chosen(row.Paddler, hull, paddles[open[0]]), outings);
+            IReadOnlyList<IReadOnlyList<double>> values = Tuner.ValueOfOutings(input, [.. open.Select(at => paddles[at])], weeks);
+            foreach ((int at, IReadOnlyList<double> its) in open.Zip(values))
             {
-                // A coach may lend what is the club's or nobody's, and to its owner what is theirs: never one paddler's paddle to another.
-                if (paddles[at].OwnerId is not null && !paddles[at].IsFor(row.Paddler.Id))
-                    continue;
-                AnalysisInput input = workspace.Question(new Chosen(row.Paddler, hull, paddles[at]), outings);
-                with[at] = new(() => Tuner.Analyse(input));
-                won[at] = Tuner.ValueOfOutings(input, weeks);
+                won[at] = its;
+                with[at] = row.Analysis is { } known && known.Hull.Id == hull.Id && known.Paddle.Id == paddles[at].Id
+                    && row.StandingCard is null
+                    ? new(known) : new(() => Tuner.Analyse(input with { Paddle = paddles[at] }));
             }
 
             double most = won.Max(values => values?[^1] ?? 0);

@@ -47,7 +47,10 @@ internal static class StartWords
     public static string WhatNext(BodyMeasures body, Length? known, LengthUnit unit)
     {
         if (StartLengthAdvice.Improvements(body, known) is not [var most, ..])
-            return "No body measure makes this surer; an outing that compares lengths does.";
+            return body.SeatedReach is not null && BodySurvey.BestLine(body) is null
+                ? $"Your standing height would show a slip: a reach to the fingertip is about {Say.Amount(5, unit)} too long. An outing " +
+                    $"that compares lengths makes it surer."
+                : "No body measure makes this surer; an outing that compares lengths does.";
         string from = Say.Amount(most.FromInches, unit);
         string measure = $"Measure your {BodyChecks.Name(most.Measure).Split(' ', 2)[1]}: it cuts the uncertainty from " +
             $"{from[..from.IndexOf(' ')]} to {Say.Amount(most.ToInches, unit)}.";

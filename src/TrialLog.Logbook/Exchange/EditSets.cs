@@ -25,8 +25,9 @@ internal sealed class EditSets
         return sets;
     }
 
-    /// <summary>The records of which anything is known.</summary>
-    public IEnumerable<Guid> Ids => _sets.Keys;
+    /// <summary>The records that were ever edited.</summary>
+    public IEnumerable<Guid> Ids => _sets.Where(record => record.Value.Keys.Any(name => name != RecordFields.Origin))
+        .Select(record => record.Key);
 
     /// <summary>The edits that a field builds upon; the field '' is whether the record is there.</summary>
     public IReadOnlySet<long> Of(Guid id, string field) =>
@@ -37,7 +38,8 @@ internal sealed class EditSets
 
     /// <summary>The edits of all fields together.</summary>
     public IReadOnlySet<long> All(Guid id) =>
-        _sets.TryGetValue(id, out var fields) ? fields.Values.SelectMany(edits => edits).ToHashSet() : None;
+        _sets.TryGetValue(id, out var fields)
+            ? fields.Where(field => field.Key != RecordFields.Origin).SelectMany(field => field.Value).ToHashSet() : None;
 
     /// <summary>As it is written in a file; null where there is nothing.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Written(Guid id) => _sets.TryGetValue(id, out var fields)

@@ -22,6 +22,12 @@ public sealed class Merge
 
     // Containers that a question is asked about: what hangs on them goes with the answer.
     private readonly Dictionary<Guid, MergeStep> _asked = [];
+
+    // Records that come in any case, and of which is asked only whose they are: what hangs on them comes with them.
+    private readonly Dictionary<Guid, MergeStep> _whose = [];
+
+    // What was logged under a paddler whom the other side joined into another, and is given to that one by this merge.
+    private readonly Dictionary<Guid, Guid> _given;
     private readonly HashSet<Guid> _staysRemoved = [], _removes = [], _bothJoined = [];
     private readonly Dictionary<Guid, List<(Guid Piece, int Here, int InFile)>> _orders = [];
     private int _same;
@@ -44,6 +50,7 @@ public sealed class Merge
         joinedHere = joinedHere.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
         _joinedInFile = _joinedInFile.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
         _joinedHere = [.. joinedHere.Keys];
+        _given = Given(_file, joinedHere.Keys).Concat(Given(_here, _joinedInFile.Keys)).DistinctBy(given => given.Key).ToDictionary();
         _file.Redirect(joinedHere);
         _here.Redirect(_joinedInFile);
         _newsInFile = News(_file, _here);
@@ -65,6 +72,15 @@ public sealed class Merge
         return new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
     }
 
+    /// <summary>What names a paddler who is joined into another, and is not known to the side that joined them.</summary>
+    private IEnumerable<KeyValuePair<Guid, Guid>> Given(RecordSet side, IReadOnlyCollection<Guid> joined)
+    {
+        RecordSet other = side == _here ? _file : _here;
+        return joined.Count == 0 ? [] : side.Items.Values.Where(item => item is not SharedPiece && !other.Items.ContainsKey(item.Id)
+            && item.Container() is Guid on && joined.Contains(on) && side.Items.GetValueOrDefault(on) is SharedPaddler)
+            .Select(item => KeyValuePair.Create(item.Id, item.Container()!.Value));
+    }
+
     private MergePlan Plan(SharedRecord file)
     {
         foreach (SharedItem item in _file.Items.Values.Where(item => !_joinedHere.Contains(item.Id)).OrderBy(Rank).ToList())
@@ -80,6 +96,8 @@ public sealed class Merge
 
         foreach (Guid outing in _orders.Keys)
             AskOrder(outing);
+        foreach ((Guid id, _) in _given.Where(given => _here.Items.ContainsKey(given.Key)))
+            _steps.Add(new MergeStep(MergeStepKind.Learn, _here.Items[id].Kind()) { Always = [.. Marked(_here, id)] });
         foreach (
             Guid id in _file.Removed.Keys.OrderBy(
             id => _here.Items.TryGetValue(id, out SharedItem? item) ? Rank(item) : int.MaxValue).ToList())
@@ -97,6 +115,10 @@ public sealed class Merge
         {
             Follow(question);
         }
+        else if (container is Guid whose && _whose.TryGetValue(whose, out MergeStep? comes))
+        {
+            Come(comes, put, put);
+        }
         else if (container is Guid gone && _staysRemoved.Contains(gone))
         {
             _staysRemoved.Add(item.Id);
@@ -104,16 +126,22 @@ public sealed class Merge
         else if (!removed || KnowsRemoval(_file, _here, item.Id) || _bothJoined.Contains(item.Id))
         {
             // New; or back again there, by somebody who knew that it was removed.
+            if (container is Guid named && OtherOwner(item, named) is Guid other)
+            {
+                AskWhose(item, named, other);
+                return;
+            }
+
             MergeStep step = Added();
             if (_bothJoined.Contains(item.Id))
                 step.Always.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
-            if (!removed && item is NamedItem named && SameNamed(named) is NamedItem other)
+            if (!removed && item is NamedItem one && SameNamed(one) is NamedItem same)
                 _steps[^1] = step
                     with
                 {
-                    MayBe = other.Id,
+                    MayBe = same.Id,
                     Question = new MergeQuestion(item.Id, MergeQuestionKind.SameName, Name(_file, item),
-                    $"“{_here.ShownNames[other.Id]}” is here", $"“{named.Name}” is in the file"),
+                    $"“{_here.ShownNames[same.Id]}” is here", $"“{one.Name}” is in the file"),
                     Kind = MergeStepKind.Add
                 };
         }
@@ -142,6 +170,7 @@ public sealed class Merge
             var step = new MergeStep(MergeStepKind.Add, item.Kind());
             step.Always.Add(put);
             step.Always.AddRange(Learnt(item.Id));
+            step.Always.AddRange(Marked(_file, item.Id));
             _steps.Add(step);
             return step;
         }
@@ -155,6 +184,65 @@ public sealed class Merge
             step.IfKept.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
             _asked[item.Id] = step;
         }
+    }
+
+    /// <summary>
+    /// Whose a record that comes is by this logbook, where it joined the paddler under whom the record was logged into another than the
+    /// file did, and nobody has said since whose it is; null where there is no doubt.
+    /// </summary>
+    private Guid? OtherOwner(SharedItem item, Guid named)
+    {
+        IReadOnlySet<long> marks = _file.Edits.Of(item.Id, RecordFields.Origin);
+        if (marks.Count == 0)
+            return null;
+        IReadOnlySet<long> edits = _file.Edits.Of(item.Id, Naming(item));
+        foreach (Guid gone in _here.Removed.Keys)
+        {
+            if (_here.Removed[gone] is null || !marks.Contains(Origin.Mark(gone, edits)))
+                continue;
+            Guid? into = gone;
+            for (int i = 0; i < 100 && into is Guid next && !_here.Items.ContainsKey(next); i++)
+                into = _here.Removed.GetValueOrDefault(next);
+            if (into is Guid owner && owner != named && !_joinedInFile.ContainsKey(owner) && _here.Items.ContainsKey(owner))
+                return owner;
+        }
+
+        return null;
+    }
+
+    private void AskWhose(SharedItem item, Guid there, Guid here)
+    {
+        string field = Naming(item);
+        var step = new MergeStep(MergeStepKind.Ask, item.Kind())
+        {
+            Question = new MergeQuestion(item.Id, MergeQuestionKind.EditedOnBoth, Name(_file, item),
+                $"{field} {Quoted.Brief(NameOf(here) ?? "", 200)}", $"{field} {Quoted.Brief(NameOf(there) ?? "", 200)}"),
+        };
+        Come(step, new PutRecord(item, null), new PutRecord(RecordSet.Redirected(item, there, here), null));
+        var decided = new LearnEdits(item.Id, field, _file.Edits.Of(item.Id, field), Decided: true);
+        step.IfTaken.Add(decided);
+        step.IfKept.Add(decided);
+        _whose[item.Id] = step;
+        _steps.Add(step);
+    }
+
+    private void Come(MergeStep step, PutRecord taken, PutRecord kept)
+    {
+        step.IfTaken.Add(taken);
+        step.IfTaken.AddRange(Learnt(taken.Id));
+        step.IfKept.Add(kept);
+        step.IfKept.AddRange(Learnt(taken.Id));
+        _whose[taken.Id] = step;
+    }
+
+    /// <summary>The field that names the paddler whom a record belongs to.</summary>
+    private static string Naming(SharedItem item) => item is SharedNote ? "about" : "paddler";
+
+    private IEnumerable<LearnEdits> Marked(RecordSet side, Guid id)
+    {
+        if (_given.TryGetValue(id, out Guid from))
+            yield return new LearnEdits(id, RecordFields.Origin,
+                new HashSet<long> { Origin.Mark(from, side.Edits.Of(id, Naming(side.Items[id]))) });
     }
 
     /// <summary>A record that was removed in the file.</summary>

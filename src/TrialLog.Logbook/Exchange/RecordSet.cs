@@ -134,6 +134,10 @@ internal sealed class RecordSet
             Items[id] = Redirected(Items[id], to);
     }
 
+    /// <summary>The record with its reference to one record pointed at another.</summary>
+    public static SharedItem Redirected(SharedItem item, Guid from, Guid to) =>
+        Redirected(item, new Dictionary<Guid, Guid> { [from] = to });
+
     private static SharedItem Redirected(SharedItem item, IReadOnlyDictionary<Guid, Guid> to)
     {
         Guid At(Guid id) => to.TryGetValue(id, out Guid other) ? other : id;

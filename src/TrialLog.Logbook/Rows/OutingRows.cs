@@ -1,5 +1,6 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 
 namespace TrialLog.Logbook.Rows;
 

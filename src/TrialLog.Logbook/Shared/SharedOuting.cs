@@ -1,6 +1,7 @@
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook.Shared;

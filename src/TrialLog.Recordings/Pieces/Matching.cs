@@ -8,6 +8,12 @@ public sealed partial record RecordedOuting
     // Without a card's distance, pieces further than this from the middle one are asked about. No source: chosen.
     private const double MostUneven = 0.25;
 
+    // How much likelier one reading must make what was seen than the next, natural logarithm: some six times. No source: chosen.
+    private const double Decisive = 1.8;
+
+    // How much more a reading is believed whose pieces are mostly of the card's distance, or of its number, likewise. No source: chosen.
+    private const double ForDistance = 2, ForNumber = 1;
+
     private bool corrected;
     private string? shapeDoubt;
 
@@ -55,26 +61,39 @@ public sealed partial record RecordedOuting
         if (card is null)
             return read.Taking(readings[0], null);
         List<PieceReading> fit = [.. readings.Where(r => r.Fits(card))];
-        // Where all fit, the drift of the canoe at rest tells which is shown first.
-        List<PieceReading> sound = [.. fit.Where(r => r.Against is null)
-            .OrderBy(r => r.Shape == PieceShape.Intervals ? -1 : double.IsNaN(r.DriftMisfit) ? 1 : r.DriftMisfit)];
+        List<PieceReading> sound = [.. fit.Where(r => r.Against is null).OrderBy(r => r.Shape == PieceShape.Intervals ? 0 : 1)
+            .ThenByDescending(r => Known(r.LogLikelihood))];
         if (sound is [var only] || (sound is [var first, ..] && first.Shape == PieceShape.Intervals && (only = first) is not null))
             return read.Taking(only, only.Unsure);
         if (sound is [_, _, ..])
-            return ByRest(sound, card) is { } rested
-                ? read.Taking(rested, null)
+            return (ByRest(sound, card) ?? ByDrift(sound) ?? ByUsual(sound, card)) is { } told
+                ? read.Taking(told, null)
                 : read.Taking(sound[0], $"Were these {Described(sound[0])}, or {string.Join(", or ", sound.Skip(1).Select(Described))}? " +
                     $"The recording does not tell.");
         if (fit is [var against, ..])
             return read.Taking(against, $"These can only be {Described(against)}, but {against.Against}. Is it so?");
         // What the watch itself marked is not given up for a number that fits by chance.
-        // Else the number, and if none has it, the reading with the largest share of pieces of the card's distance.
-        return read.Taking(
-            readings[0].Shape == PieceShape.Intervals ? readings[0]
-            : readings.FirstOrDefault(r => r.Kept.Count == card.Pieces) ?? readings.OrderByDescending(r => ShareThatFits(r, card))
-                .ThenBy(r => r.Against is null ? 0 : 1).First(),
-            null);
+        return read.Taking(readings[0].Shape == PieceShape.Intervals ? readings[0] : Likeliest(readings, card), null);
     }
+
+    // None is of the card: the one against which nothing speaks, that makes most sense of how the canoe drifted, of the card's distance and
+    // of its number.
+    private static PieceReading Likeliest(IReadOnlyList<PieceReading> readings, PieceCard card)
+    {
+        bool drifted = readings.All(r => !double.IsNaN(r.LogLikelihood));
+        return readings.OrderBy(r => r.Against is null ? 0 : 1).ThenByDescending(r => (drifted ? r.LogLikelihood : 0)
+            + (card.Distance is not null && ShareThatFits(r, card) > 0.5 ? ForDistance : 0)
+            + (r.Kept.Count == card.Pieces ? ForNumber : 0)).ThenBy(r => Math.Abs(r.Kept.Count - card.Pieces)).First();
+    }
+
+    private static double Known(double logLikelihood) => double.IsNaN(logLikelihood) ? double.NegativeInfinity : logLikelihood;
+
+    private static PieceReading? ByDrift(List<PieceReading> readings) =>
+        readings.TrueForAll(r => !double.IsNaN(r.LogLikelihood)) && readings[0].LogLikelihood - readings[1].LogLikelihood >= Decisive
+            ? readings[0] : null;
+
+    private static PieceReading? ByUsual(List<PieceReading> readings, PieceCard card) =>
+        readings.FindAll(r => r.Kept.All(p => card.IsUsual(p.Distance))) is [var only] ? only : null;
 
     private static double ShareThatFits(PieceReading reading, PieceCard card) =>
         reading.Kept is { Count: > 0 } kept ? kept.Count(p => card.Fits(p.Distance)) / (double)kept.Count : 0;

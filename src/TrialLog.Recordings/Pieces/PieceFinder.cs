@@ -11,13 +11,14 @@ namespace TrialLog.Recordings.Pieces;
 internal sealed class PieceFinder(Track track, WatchMarks marks)
 {
     // No sources: chosen. A current differs by less from one piece to the next, and two legs at one effort by less after it.
-    private const double CurrentChanges = 0.25, DriftDiffers = 0.3, UsualEasyShare = 0.72;
+    private const double CurrentChanges = 0.25, DriftDiffers = 0.3;
     private const int LongestSeam = 90, MostParts = 5;
     private const double SeamShare = 0.7, EndsWhereItBegan = 0.3;
     private const int HalfTurn = 5;
     private const double ClearlySlower = 0.8;
 
     private readonly List<Stretch> found = LegFinder.Find(track, marks.Presses);
+    private readonly RestEvidence rested = new(track);
 
     /// <summary>Every reading, the likelier first; none twice.</summary>
     /// <param name="card">What was to be paddled, where it is known: stretches that a fault of the watch cut in two are joined where they
@@ -101,20 +102,20 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
 
     private PieceReading? RoundTrips(List<Stretch> legs)
     {
-        List<IReadOnlyList<Stretch>> pairs = LegPairs.Join(track, Work(legs)).FindAll(g => g.Count == 2);
+        List<IReadOnlyList<Stretch>> pairs = Pairs(Work(legs));
         if (pairs.Count == 0)
             return null;
         Heading course = Course(pairs[0][0]);
         List<Stretch> there = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[0] : p[1]),
             home = pairs.ConvertAll(p => Course(p[0]).Cosine(course) > 0 ? p[1] : p[0]);
-        double current = (Median(there) - Median(home)) / 2, misfit = Drift(course) is { } drift ? Math.Abs(drift - current) : double.NaN;
+        double misfit = rested.IfAlike(there, home, course), current = (Median(there) - Median(home)) / 2;
         // Where no sensor tells that both legs were paddled alike, the canoe at rest must drift about as the legs say that the current
         // runs.
         bool unsure = misfit > DriftDiffers && Efforts.Compare(track, there, home) == Harder.Unknown;
         return Reading(PieceShape.RoundTrips, pairs, legs, "one way, where the pieces go out and back") with
         {
             Against = AgainstPairs(there, home),
-            DriftMisfit = misfit,
+            LogLikelihood = RestEvidence.OfAlike(misfit) + rested.OfTurns(pairs, RestEvidence.StopsOutAndBack),
             Unsure = unsure
                 ? $"Out and back the legs show a current of {Math.Abs(current):0.0} m/s, but at rest the canoe drifted otherwise. Were " +
                     $"the pieces out and back, both ways at one effort?"
@@ -137,29 +138,24 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
         return null;
     }
 
-    private double? Drift(Heading course) =>
-        MovingBlocks.UsualSpeed(track) is { } usual ? Efforts.Drift(track, course, MovingBlocks.Rests(track, usual, 10)) : null;
-
     private PieceReading? EasyWayBack(List<Stretch> legs)
     {
         List<Stretch> work = Work(legs);
         if (work.Count < 2)
             return null;
         Heading course = Course(work.MaxBy(l => l.Seconds));
-        List<Stretch> there = work.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine),
-            home = work.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine);
+        (List<Stretch> there, List<Stretch> home) = Ways(work, course);
         if (there.Count == 0 || home.Count == 0)
             return null;
         (List<Stretch> hard, string? against) = HarderWay(there, home, course);
         PieceReading reading = Reading(
             PieceShape.EasyWayBack, [.. hard.Select(l => (IReadOnlyList<Stretch>)[l])], legs, "the way back: the pieces go the other way");
-        return reading with { Against = against, DriftMisfit = EasyMisfit(hard, hard == there ? home : there) };
-    }
-
-    private double EasyMisfit(List<Stretch> hard, List<Stretch> easy)
-    {
-        double paddled = (Median(hard) + Median(easy)) / (1 + UsualEasyShare);
-        return Drift(Course(hard[0])) is { } drift ? Math.Abs(drift - (Median(hard) - paddled)) : double.NaN;
+        return reading with
+        {
+            Against = against,
+            LogLikelihood = RestEvidence.OfEasy(rested.IfEasy(hard, hard == there ? home : there))
+                + rested.OfTurns(Pairs(work), RestEvidence.StopsBeforeEasy),
+        };
     }
 
     // Which way the pieces went: by sensors, else by the speed through the water, the drift at rest taken for the current.
@@ -170,13 +166,33 @@ internal sealed class PieceFinder(Track track, WatchMarks marks)
             return (there, null);
         if (told == Harder.Second)
             return (home, null);
-        double drift = Drift(course) ?? 0;
+        double drift = rested.Along(course) ?? 0;
         double first = Median(there) - drift, second = Median(home) + drift;
         return (first >= second ? there : home, told == Harder.Neither ? "the ways out and back were paddled alike" : null);
     }
 
-    private PieceReading OneWay(List<Stretch> legs) =>
-        Reading(PieceShape.OneWay, [.. Work(legs).Select(l => (IReadOnlyList<Stretch>)[l])], legs);
+    private PieceReading OneWay(List<Stretch> legs)
+    {
+        List<Stretch> work = Work(legs);
+        PieceReading reading = Reading(PieceShape.OneWay, [.. work.Select(l => (IReadOnlyList<Stretch>)[l])], legs);
+        if (work.Count < 2)
+            return reading;
+        Heading course = Course(work.MaxBy(l => l.Seconds));
+        (List<Stretch> there, List<Stretch> home) = Ways(work, course);
+        return there.Count == 0 || home.Count == 0 ? reading : reading with
+        {
+            Against = Efforts.Compare(track, there, home) is Harder.First or Harder.Second
+                ? "the pieces one way were paddled easier than those the other way" : null,
+            LogLikelihood = RestEvidence.OfAlike(rested.IfAlike(there, home, course))
+                + rested.OfTurns(Pairs(work), RestEvidence.StopsBetween),
+        };
+    }
+
+    private List<IReadOnlyList<Stretch>> Pairs(List<Stretch> legs) => LegPairs.Join(track, legs).FindAll(g => g.Count == 2);
+
+    private (List<Stretch> There, List<Stretch> Home) Ways(List<Stretch> legs, Heading course) =>
+        (legs.FindAll(l => Course(l).Cosine(course) >= Directions.SameWayCosine),
+            legs.FindAll(l => Course(l).Cosine(course) <= -Directions.SameWayCosine));
 
     private List<Stretch> Work(List<Stretch> legs)
     {

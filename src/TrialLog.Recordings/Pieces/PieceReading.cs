@@ -26,9 +26,9 @@ public enum PieceShape
 public sealed record PieceReading(PieceShape Shape, IReadOnlyList<PieceProposal> Proposals, string? Against = null, string? Unsure = null)
 {
     /// <summary>
-    /// How far the drift of the canoe at rest is from the current that this reading means, m/s; NaN where it tells nothing.
+    /// How likely this reading makes what the canoe did at rest, up to a constant that all readings share; NaN where that tells nothing.
     /// </summary>
-    internal double DriftMisfit { get; init; } = double.NaN;
+    internal double LogLikelihood { get; init; } = double.NaN;
 
     /// <summary>The pieces that count.</summary>
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];

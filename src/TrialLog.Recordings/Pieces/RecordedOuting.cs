@@ -1,3 +1,4 @@
+using TrialLog.Domain.Values;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Tracks;
 
@@ -25,6 +26,9 @@ public sealed partial record RecordedOuting
 
     /// <summary>The name of the file, for messages.</summary>
     public required string FileName { get; init; }
+
+    /// <summary>Which of the file's outings it is, by time, from 1.</summary>
+    public int Number { get; init; } = 1;
 
     /// <summary>Its format, told by its content.</summary>
     public required RecordingFormat Format { get; init; }
@@ -80,18 +84,22 @@ public sealed partial record RecordedOuting
     public IReadOnlyList<PieceProposal> Kept => [.. Proposals.Where(p => p.Kept)];
 
     /// <summary>
-    /// The current along the course of each round trip that counts, m/s, positive with the first leg of the first; in order.
+    /// The current along the course, m/s, positive with the first leg of the first piece; in order. Of each round trip that counts; where
+    /// there is none, of each two neighbours that went opposite ways.
     /// </summary>
     public IReadOnlyList<double> Currents
     {
         get
         {
-            List<PieceProposal> trips = [.. Kept.Where(p => p.CurrentMetresPerSecond is not null)];
-            if (trips.Count == 0)
-                return [];
-            Heading Way(PieceProposal p) => Track.Between(Index(p.Legs[0].Start), Index(p.Legs[0].End));
-            Heading first = Way(trips[0]);
-            return [.. trips.Select(p => p.CurrentMetresPerSecond!.Value * (Way(p).Cosine(first) < 0 ? -1 : 1))];
+            IReadOnlyList<PieceProposal> kept = Kept;
+            (Heading Way, double Current)[] all = [.. kept.Where(p => p.CurrentMetresPerSecond is not null)
+                .Select(p => (Way(p), p.CurrentMetresPerSecond!.Value))];
+            if (all.Length == 0)
+                all = [.. kept.Zip(kept.Skip(1)).Where(two => Way(two.First).Cosine(Way(two.Second)) <= -Directions.SameWayCosine)
+                    .Select(two => (Way(two.First), (two.First.MetresPerSecond - two.Second.MetresPerSecond) / 2))];
+            return [.. all.Select(one => one.Current * (one.Way.Cosine(all[0].Way) < 0 ? -1 : 1))];
+
+            Heading Way(PieceProposal piece) => Track.Between(Index(piece.Legs[0].Start), Index(piece.Legs[0].End));
         }
     }
 

@@ -1,3 +1,4 @@
+using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
 
 namespace TrialLog.Recordings.Tracks;
@@ -8,9 +9,10 @@ internal static class RecordingParts
     // No sources: chosen. Fewer samples are no outing.
     private const double LongestPause = 2 * 3600;
     private const int FewestSamples = 60;
-    private const int Most = 50;
+    private const int Most = 500;
 
     /// <summary>Each outing as a recording of its own, by time; the recording itself where it is one outing.</summary>
+    /// <exception cref="RecordingException">There are too many.</exception>
     public static IReadOnlyList<Recording> Of(Recording recording)
     {
         var units = new List<List<RecordedSample>>();
@@ -41,7 +43,9 @@ internal static class RecordingParts
                 outings.Add(unit);
         }
 
-        return outings.Count < 2 ? [recording] : [.. outings.Take(Most).Select(samples => recording with
+        if (outings.Count > Most)
+            throw new RecordingException($"it holds {outings.Count} outings, more than {Most}; export fewer at a time.");
+        return outings.Count < 2 ? [recording] : [.. outings.Select(samples => recording with
         {
             Samples = samples,
             Laps = [

@@ -1,5 +1,4 @@
 using TrialLog.Application.Coaching;
-using TrialLog.Application.Next;
 using TrialLog.Application.Reporting;
 using TrialLog.Application.Squads;
 using TrialLog.Application.Wording;
@@ -10,6 +9,7 @@ using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Pictures;
 using TrialLog.Tuning.Assessments;
+using TrialLog.Tuning.Model;
 
 namespace TrialLog.Reports.Coach;
 
@@ -40,8 +40,9 @@ internal static class ReportDocument
             ? [TheAnswer(analysis, voice), Decided(contents, unit), CautionsSection.Of(CautionsSection.For(analysis, voice))]
             :
             [
-                TheAnswer(analysis, voice), NextOuting(analysis, contents.StandingCard, voice), CurveAndProgress(contents, unit),
-                Decided(contents, unit), Checks(analysis, voice), CautionsSection.Of(CautionsSection.For(analysis, voice)),
+                TheAnswer(analysis, voice), Curve(analysis, contents.StandingCard, unit, voice),
+                .. SecondSheet(Checks(analysis, voice), Search(contents, unit)), Decided(contents, unit),
+                    CautionsSection.Of(CautionsSection.For(analysis, voice)),
             ];
         List<Section?> appendices =
         [
@@ -66,24 +67,28 @@ internal static class ReportDocument
         new Paragraph(PlainText.Line(Verdict.Of(analysis, voice)), Answers: true),
         new Facts([.. Answer.Figures(analysis, voice).Select(figure => new Fact(figure.Label, figure.Value))]));
 
-    private static Section? NextOuting(Analysis analysis, GivenCard? standing, Voice voice) => SquadRow.CanTest(analysis, standing)
-        ? new("Next outing", new Cards(
-            [CardWords.ToFill($"{PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis,
-                standing, null, voice)]))
-        : null;
-
-    private static Section CurveAndProgress(ReportContents contents, LengthUnit unit)
+    // The card beside the curve that it comes from, so that both are on the first sheet.
+    private static Section Curve(Analysis analysis, GivenCard? standing, LengthUnit unit, Voice voice)
     {
-        var pictures = new List<Figure> { new(ResponsePicture.Of(contents.Analysis, unit)) };
-        if (contents.Progress.Count > 0)
-        {
-            pictures.Add(new(ProgressPictures.BestLength(contents.Progress, unit)));
-            pictures.Add(new(ProgressPictures.Chance(contents.Progress, contents.Analysis.WorthwhilePercent)));
-            pictures.Add(new(ProgressPictures.GainLeft(contents.Progress, contents.Analysis.PricePercent)));
-        }
-
-        return new("The curve, and how the search went", new PictureRow(pictures));
+        var curve = new Figure(ResponsePicture.Of(analysis, unit));
+        return SquadRow.CanTest(analysis, standing)
+            ? new("The curve, and the next outing", new PictureAndCard(curve, new Cards(
+                [CardWords.ToFill(
+                    $"Next outing: {PlainText.Line(analysis.Hull.Name)} with {PlainText.Line(analysis.Paddle.Name)}", analysis,
+                    standing, null, voice)])))
+            : new("The curve", curve);
     }
+
+    private static Section? Search(ReportContents contents, LengthUnit unit) => contents.Progress.Count == 0 ? null
+        : new("How the search went", new PictureRow(
+            [
+                new(ProgressPictures.BestLength(contents.Progress, unit)),
+                new(ProgressPictures.Chance(contents.Progress, contents.Analysis.WorthwhilePercent)),
+                new(ProgressPictures.GainLeft(contents.Progress, contents.Analysis.PricePercent)),
+            ]));
+
+    private static IEnumerable<Section> SecondSheet(params IEnumerable<Section?> sections) =>
+        sections.OfType<Section>().Select((section, at) => section with { BeginsASheet = at == 0 });
 
     private static Section? Decided(ReportContents contents, LengthUnit unit) => contents.Decisions.Count == 0 ? null : new("Decided",
         new Bullets(

@@ -22,7 +22,11 @@ internal sealed record Document(string Title, string Subtitle, IReadOnlyList<Sec
 }
 
 /// <summary>A part of a page under its own heading.</summary>
-internal sealed record Section(string Heading, params IReadOnlyList<Block> Blocks);
+internal sealed record Section(string Heading, params IReadOnlyList<Block> Blocks)
+{
+    /// <summary>Whether it begins a sheet of its own on paper.</summary>
+    public bool BeginsASheet { get; init; }
+}
 
 /// <summary>What a section is made of. All text in a block is plain: markup in it is only ever text.</summary>
 internal abstract record Block
@@ -81,9 +85,16 @@ internal sealed record CardToFill(string Heading, string Plan, IReadOnlyList<str
 /// <summary>Lengths in the order to paddle them, to be read at arm's length on a phone.</summary>
 internal sealed record LargeLengths(IReadOnlyList<string> Items) : Block;
 
-/// <summary>Pictures that may stand side by side.</summary>
+/// <summary>Pictures that may stand side by side; the first is the one to look at first, and the largest on paper.</summary>
 internal sealed record PictureRow(IReadOnlyList<Figure> Items) : Block
 {
     /// <inheritdoc/>
     public override IEnumerable<Block> OneByOne => Items;
+}
+
+/// <summary>A picture with a card beside it, where there is room.</summary>
+internal sealed record PictureAndCard(Figure Picture, Cards Card) : Block
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Block> OneByOne => [Picture, Card];
 }

@@ -54,7 +54,7 @@ internal static partial class Html
 
     private static void AppendSection(StringBuilder page, Section section, string name)
     {
-        page.Append("<section aria-labelledby=\"").Append(name).Append("\">\n");
+        page.Append("<section aria-labelledby=\"").Append(name).Append(section.BeginsASheet ? "\" class=\"sheet\">\n" : "\">\n");
         Append(page, Text("h2", section.Heading, new XAttribute("id", name)));
         AppendBlocks(page, section, name);
         page.Append("</section>\n");
@@ -119,6 +119,7 @@ internal static partial class Html
         Figure figure => new XElement("figure", figure.Picture.Svg,
             new XElement("figcaption", Text("strong", figure.Picture.Title + "."), " ", PlainText.Permitted(figure.Picture.Key))),
         PictureRow pictures => new XElement("div", Class("pictures"), pictures.Items.Select(item => Of(item, name))),
+        PictureAndCard both => new XElement("div", Class("beside"), Of(both.Picture, name), Of(both.Card, name)),
         Quotation quotation => new XElement("blockquote", Text("p", quotation.Text), Text("footer", quotation.By)),
         LargeLengths lengths => new XElement("ol", Class("large"), lengths.Items.Select(item => Text("li", item))),
         Cards cards => new XElement("div", Class("cards"), cards.Items.Select(Of)),

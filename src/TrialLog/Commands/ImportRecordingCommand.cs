@@ -3,6 +3,7 @@ using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
+using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Commands.Json;
 using TrialLog.Domain.Boats;
@@ -45,9 +46,9 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
 
     private IReadOnlyList<RecordedOuting> Wanted(IReadOnlyList<RecordedOuting> outings)
     {
-        if (outings.Count == 1)
-            return outings;
         string? which = parsed.GetValue(options.Outing);
+        if (outings.Count == 1 && which is null)
+            return outings;
         if (which is null && frame.ConsoleHost.Interactive && !quiet)
         {
             frame.Out.WriteLine($"{outings[0].FileName} holds {outings.Count} outings:");
@@ -59,11 +60,12 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
 
         if (string.Equals(which?.Trim(), "all", StringComparison.OrdinalIgnoreCase))
             return outings;
-        return int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1
-            && number <= outings.Count
-            ? [outings[number - 1]]
-            : throw new RequestException($"{outings[0].FileName} holds {outings.Count} outings; take each or one with --outing N or " +
-                $"--outing all:{Environment.NewLine}{ImportRecording.Listed(outings)}");
+        return int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            && outings.FirstOrDefault(outing => outing.Number == number) is { } one
+            ? [one]
+            : throw new RequestException($"{outings[0].FileName} holds {Say.Count(outings.Count, "outing")} that " +
+                $"{(outings.Count == 1 ? "is" : "are")} not imported yet; take each or one with --outing N or --outing all:" +
+                $"{Environment.NewLine}{ImportRecording.Listed(outings)}");
     }
 
     private Outing? One(RecordedOuting recording)

@@ -121,7 +121,7 @@ internal static class SquadSeason
         public IReadOnlyList<double> Won(int outings)
         {
             if (_won is null || _won.Length <= outings)
-                _won = [.. Tuner.ValueOfOutings(Input(), outings)];
+                _won = [.. Tuner.ValueOfOutings(Input(), [Input().Paddle], outings)[0]];
             return [.. _won.Take(outings + 1)];
         }
 

@@ -7,6 +7,7 @@ using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Recordings;
 using TrialLog.Tests.Tuning.References;
+using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Commands;
@@ -145,7 +146,11 @@ public sealed class ImportRecordingTests : IDisposable
         Assert.Contains("2026-05-10 09:00", asked.Error);
         _program.Must("import", file, "--lengths", "49,51,51,49", "--outing", "2");
         Assert.Equal(new DateOnly(2026, 5, 10), Assert.Single(Outings()).Date);
-        _program.Must("import", file, "--lengths", "49,51,51,49");
+        // The numbers are the file's, whatever was taken before.
+        Assert.Contains("holds 1 outing that is not imported yet", _program.Run("import", file, "--lengths", "49,51,51,49", "--outing",
+            "2").Error);
+        Assert.Single(Outings());
+        _program.Must("import", file, "--lengths", "49,51,51,49", "--outing", "1");
         Assert.Equal(2, Outings().Count);
     }
 
@@ -188,6 +193,25 @@ public sealed class ImportRecordingTests : IDisposable
             == JsonValueKind.Null);
         Assert.Equal(4, piece.GetProperty("quarters_pct").GetArrayLength());
         Assert.True(piece.GetProperty("metres_per_stroke").GetDouble() > 1);
+    }
+
+    [Fact]
+    public void The_error_of_a_piece_reaches_the_model_from_the_watch_and_from_a_CSV_alike()
+    {
+        _program.Must("import", Fit, "--lengths", "49,51,51,49");
+        Piece[] fromWatch = [.. Assert.Single(Outings()).Pieces];
+        string csv = Path.Combine(_program.Folder, "out.csv");
+        _program.Must("export", "--csv", csv);
+        using var other = new TestProgram();
+        other.Must("import", csv);
+        using var logbook = LogbookFile.Open(other.Store);
+        Piece[] fromCsv = [.. logbook.Outings(logbook.Paddlers()[0].Id).Single().Pieces];
+        Assert.Equal(fromWatch.Select(p => p.SpeedErrorPercent), fromCsv.Select(p => p.SpeedErrorPercent));
+        Assert.All(fromWatch.Concat(fromCsv), piece => Assert.Equal(
+            piece.SpeedErrorPercent!.Value * piece.SpeedErrorPercent.Value, KnownError.Variance(piece, new TuningSettings()), 1e-12));
+        // Beside a stopwatch over a marked course, whose error is another.
+        Assert.All(fromWatch, piece => Assert.NotEqual(KnownError.Variance(piece, new TuningSettings()),
+            KnownError.Variance(piece with { SpeedErrorPercent = null, TimedBy = TimedBy.Hand }, new TuningSettings())));
     }
 
     [Theory]

@@ -20,7 +20,8 @@ public class CardReadingTests
     {
         // As `recordings-study`, which runs hundreds.
         List<CardScore> scores = Scores(name);
-        Assert.DoesNotContain(scores, s => s.WrongButPlausible);
+        // Where only the number is known, half the watches tell no effort and the wind drifts the canoe at will: not quite never.
+        Assert.InRange(scores.Count(s => s.WrongButPlausible), 0, name.EndsWith("lengths typed", StringComparison.Ordinal) ? 1 : 0);
         if (name.StartsWith("no noise", StringComparison.Ordinal))
             Assert.DoesNotContain(scores, s => s.Asked);
     }
@@ -31,6 +32,9 @@ public class CardReadingTests
     [InlineData("one way by turns, 1 km, short rests", 0.04)]
     [InlineData("one way, easy way back, 1 km", 0.04)]
     [InlineData("one way in a row, 400 to 750 m", 0.08)]
+    [InlineData("one piece fewer than the card", 0.04)]
+    [InlineData("one piece more than the card", 0.04)]
+    [InlineData("500 m pieces, card of 1 km", 0.08)]
     public void Few_pieces_are_missed_under_slow_noise_and_the_stated_error_holds(string name, double mostMissed)
     {
         List<CardScore> scores = Scores(name);
@@ -53,11 +57,18 @@ public class CardReadingTests
         Assert.Equal(PieceShape.EasyWayBack, byCard.Shape);
         Assert.All(byCard.Kept.Zip(plan.Speeds), pair => Assert.Equal(pair.Second, pair.First.MetresPerSecond, 0.08));
 
-        // By their number alone four round trips would do as well, so it is asked.
-        RecordedOuting byNumber = read.For(new PieceCard(4));
+        // By their number alone four round trips would do as well; how the canoe drifted at rest tells.
+        Assert.Empty(read.For(new PieceCard(4)).Questions);
+        Assert.Equal(PieceShape.EasyWayBack, read.For(new PieceCard(4)).Shape);
+
+        // Where the wind took it as half of that current would have, nothing does, so it is asked; the usual distance may tell.
+        RecordedOuting windy = Recorded.Read(plan with { Drift = (0.21, 0), PauseBeforeReturn = 0 });
+        RecordedOuting byNumber = windy.For(new PieceCard(4));
         Assert.Equal([QuestionKind.Shape], byNumber.Questions.Select(q => q.Kind));
         Assert.Empty(byNumber.As(PieceShape.EasyWayBack).Questions);
         Assert.Equal(4, byNumber.As(PieceShape.EasyWayBack).Kept.Count);
+        Assert.Equal((PieceShape.EasyWayBack, 0), Told(windy.For(new PieceCard(4, Usual: Distance.FromMetres(1000)))));
+        Assert.Equal((PieceShape.RoundTrips, 0), Told(windy.For(new PieceCard(4, Usual: Distance.FromMetres(2000)))));
 
         // Heart and stroke rate tell.
         RecordedOuting sensed = Recorded.Read(plan with { Sensors = true }).For(new PieceCard(4));
@@ -113,6 +124,15 @@ public class CardReadingTests
         Assert.InRange(Error(3, 500) / Error(1.5, 500), 1.5, 2.6);
         Assert.InRange(Error(2, 1000) / Error(2, 500), 0.4, 0.75);
     }
+
+    [Theory]
+    [InlineData("round trips, 1 km, lengths typed beside a card of 1 km")]
+    [InlineData("one way, easy way back, 1 km, lengths typed beside a card of 1 km")]
+    [InlineData("one way by turns, 1 km, lengths typed")]
+    public void Typed_lengths_are_not_asked_about_where_the_usual_distance_or_the_number_tells(string name) =>
+        Assert.DoesNotContain(Scores(name), s => s.Asked);
+
+    private static (PieceShape, int) Told(RecordedOuting outing) => (outing.Shape, outing.Questions.Count);
 
     private static List<CardScore> Scores(string name)
     {

@@ -10,6 +10,7 @@ using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
 using TrialLog.Tests.Recordings.Csv;
+using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;
 
@@ -62,6 +63,27 @@ public class OddFileTests
         Assert.Equal([9, 10], outings.Select(o => o.Date.Day));
         Assert.All(outings, o => Assert.Equal(2, o.Kept.Count));
         Assert.Equal(2, outings.Select(o => o.Hash).Distinct().Count());
+    }
+
+    [Fact]
+    public void Activities_months_apart_in_one_TCX_are_as_many_outings_and_a_stray_point_is_none()
+    {
+        // A history of 581 days: an outing every seventh, and one point with a wild date.
+        SimulatedOuting brief = Simulator.Run(new OutingPlan { Speeds = [3], Leg = 200, WarmUp = 60, Watch = WatchFaults.None }, 5);
+        string[] activities = [.. Enumerable.Range(0, 84).Select(week => Encoding.UTF8.GetString(
+            XmlWriting.Tcx([.. brief.Recorded.Select(p => p with { Time = p.Time + 7 * 86400 * week })], [])))];
+        string all = activities[0].Replace("</Activities>", string.Concat(activities[1..].Select(Activity)) + "</Activities>",
+            StringComparison.Ordinal);
+        IReadOnlyList<RecordedOuting> outings = RecordingReader.ReadAll(new MemoryStream(Encoding.UTF8.GetBytes(all)), "history.tcx");
+        Assert.Equal(Enumerable.Range(1, 84), outings.Select(o => o.Number));
+        Assert.Equal(581, outings[^1].Date.DayNumber - outings[0].Date.DayNumber);
+        Assert.All(outings, o => Assert.Single(o.Kept));
+
+        byte[] stray = XmlWriting.Tcx([.. brief.Recorded, brief.Recorded[0] with { Time = brief.Recorded[0].Time + 581 * 86400 }], []);
+        Assert.Equal(outings[0].Date, Assert.Single(RecordingReader.ReadAll(new MemoryStream(stray), "stray.tcx")).Date);
+
+        static string Activity(string document) => document[document.IndexOf("<Activity ", StringComparison.Ordinal)..document.IndexOf(
+            "</Activities>", StringComparison.Ordinal)];
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using TrialLog.Application.Files;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
@@ -40,6 +41,42 @@ public class PieceFindingTests
 
         double overall = piece.Legs.Sum(l => l.Metres) / piece.Legs.Sum(l => l.Metres / l.MetresPerSecond);
         Assert.Equal(water * (1 - Math.Pow(current / water, 2)), overall, 0.01);
+    }
+
+    [Theory]
+    [InlineData(true, new[] { 0.15, 0.05, -0.05, -0.15 }, true)]
+    [InlineData(true, new[] { 0.15, 0.05, 0.05, 0.15 }, false)]
+    [InlineData(false, new[] { 0.15, 0.1, -0.1, -0.15 }, true)]
+    [InlineData(false, new[] { 0.12, 0.12, 0.12, 0.12 }, false)]
+    public void A_tide_that_turns_between_the_pieces_is_told_out_and_back_and_one_way(bool roundTrips, double[] currents, bool turned)
+    {
+        var points = new List<RecordedPoint>();
+        double latitude = 12.3, longitude = -150.6, time = 1_777_000_000;
+        void Go(double north, int seconds)
+        {
+            for (int i = 0; i < seconds; i++, time++)
+            {
+                points.Add(new RecordedPoint(time, latitude, longitude, 140, 60));
+                (latitude, longitude) = Water.Moved(latitude, longitude, north, 0);
+            }
+        }
+
+        for (int i = 0; i < currents.Length; i++)
+        {
+            Go(currents[i], 90);
+            Go(roundTrips || i % 2 == 0 ? 3 + currents[i] : currents[i] - 3, 200);
+            if (!roundTrips)
+                continue;
+            Go(0.3, 8);
+            Go(currents[i] - 3, 200);
+        }
+
+        Go(0, 60);
+        RecordedOuting read = Recorded.Read(points);
+        Assert.Equal(roundTrips ? PieceShape.RoundTrips : PieceShape.OneWay, read.Shape);
+        double[] expected = roundTrips ? currents : [.. currents.Zip(currents[1..], (a, b) => (a + b) / 2)];
+        Assert.Equal(expected, read.Currents.Select(current => Math.Round(current, 2)), (a, b) => Math.Abs(a - b) < 0.02);
+        Assert.Equal(turned, RecordingSummary.TideWarning(read.Currents)?.Contains("The tide turned") == true);
     }
 
     [Fact]

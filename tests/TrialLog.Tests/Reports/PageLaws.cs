@@ -81,6 +81,38 @@ internal static partial class PageLaws
         Assert.InRange(double.Parse(least, CultureInfo.InvariantCulture), 4.5, 21);
     }
 
+    /// <summary>
+    /// Printed on either paper, what is to be read fills two sheets and no more, each of them by half at least; the list of what follows
+    /// begins the third.
+    /// </summary>
+    public static async Task ReadsOnTwoSheets(BrowserPage page, string[] first, string[] second)
+    {
+        Assert.SkipUnless(File.Exists("/usr/bin/pdftotext"),
+            "No pdftotext found: the print was NOT checked. Install Debian's poppler-utils to run this.");
+        foreach (string paper in new[] { A4, Letter })
+        {
+            (double width, double height) = Inches(paper);
+            string file = Path.GetTempFileName();
+            try
+            {
+                await File.WriteAllBytesAsync(file, await page.Print(width, height));
+                string[] sheets = [.. (await Run("pdftotext", "-bbox", file, "-")).Split("<page ").Skip(1)];
+                string Words(int sheet) => string.Join(' ', Word().Matches(sheets[sheet]).Select(word => word.Groups["word"].Value));
+                Assert.All(first, words => Assert.Contains(words, Words(0)));
+                Assert.All(second, words => Assert.Contains(words, Words(1)));
+                Assert.StartsWith("Contents", Words(2));
+                foreach (int sheet in new[] { 0, 1 })
+                    Assert.True(Regex.Matches(sheets[sheet], "yMax=\"([0-9.]+)\"")
+                        .Max(end => double.Parse(end.Groups[1].Value, CultureInfo.InvariantCulture)) > 0.6 * 72 * height,
+                        $"sheet {sheet + 1} of {paper} is half empty");
+            }
+            finally
+            {
+                File.Delete(file);
+            }
+        }
+    }
+
     /// <summary>Printed on either paper, every word of the page is inside the margins of some sheet.</summary>
     public static async Task PrintsWhole(BrowserPage page, params string[] mustShow)
     {

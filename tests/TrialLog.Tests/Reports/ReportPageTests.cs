@@ -1,3 +1,4 @@
+using TrialLog.Application.Wording;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
@@ -29,6 +30,7 @@ public class ReportPageTests(Browser browser)
         await using BrowserPage page = await browser.Open(program.Must("report", "--out", "-", "--notes"));
         await PageLaws.Holds(page);
         await PageLaws.PrintsWhole(page, "The answer", "Response curve", "The classical view", "Hulls and paddles");
+        await PageLaws.ReadsOnTwoSheets(page, ["The answer", "Response curve", "Next outing"], ["How the search went", "Cautions"]);
     }
 
     [Fact]

@@ -128,6 +128,8 @@ internal sealed class RecordingSheet : Sheet
         RecordedOuting recording = _hand.Recording;
         if (_hand.Here?.Remarks is [var remark, ..])
             brush.Text(1, row, "! " + remark, Tone.Caution);
+        else if (RecordingSummary.TideWarning(recording.Currents) is { } tide)
+            brush.Text(1, row, "! " + tide, Tone.Caution);
         else
             brush.Text(1, row, recording.Mended.IsNothing ? recording.ClockNote : recording.Mended.ToString(), Tone.Dim);
         brush.Text(1, row + 1, RecordingTable.Answers(_hand), Tone.Plain);

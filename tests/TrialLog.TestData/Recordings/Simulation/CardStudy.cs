@@ -50,6 +50,11 @@ internal static class CardStudy
         ("round trips, 1 km, lengths typed", random => ByCard(random, OutingShape.RoundTrips, 1000, onlyCount: true)),
         ("one way by turns, 1 km, lengths typed", random => ByCard(random, OutingShape.Alternating, 1000, onlyCount: true)),
         ("one way, easy way back, 1 km, lengths typed", random => ByCard(random, OutingShape.EasyReturn, 1000, onlyCount: true)),
+        ("one way, easy way back at once, 1 km, lengths typed",
+            random => AtOnce(ByCard(random, OutingShape.EasyReturn, 1000, onlyCount: true))),
+        ("round trips, 1 km, lengths typed beside a card of 1 km", random => Beside(ByCard(random, OutingShape.RoundTrips, 1000))),
+        ("one way, easy way back, 1 km, lengths typed beside a card of 1 km",
+            random => Beside(ByCard(random, OutingShape.EasyReturn, 1000))),
         ("500 m pieces, card of 1 km", random => Other(random, metres: 500)),
         ("one piece fewer than the card", random => Other(random, fewer: 1)),
         ("one piece more than the card", random => Other(random, fewer: -1)),
@@ -78,7 +83,7 @@ internal static class CardStudy
         SimulatedOuting outing = Simulator.Run(plan, seed);
         RecordedOuting read = RecordingReader.Read(
             new MemoryStream(FitWriter.Activity(outing.Recorded, outing.Presses, outing.Offset, laps: outing.Laps)), "simulated.fit");
-        read = read.For(new PieceCard(card.Pieces, card.Metres is double metres ? Distance.FromMetres(metres) : null));
+        read = read.For(new PieceCard(card.Pieces, Metres(card.Metres), Usual: Metres(card.Usual)));
         bool asked = read.Questions.Count > 0;
         // The recording counts from its first position, which a dropout can have taken or a wild time put too early.
         double lead = read.StartedAt.ToUnixTimeSeconds() - outing.True[0].Time;
@@ -156,6 +161,8 @@ internal static class CardStudy
                 $"{Share(scores.Count(s => s.WrongButPlausible), scores.Count):0.0} % |");
     }
 
+    private static Distance? Metres(double? metres) => metres is { } known ? Distance.FromMetres(known) : null;
+
     private static double Short(Random random) => 400 + 350 * random.NextDouble();
 
     private static (OutingPlan Plan, CardFor Card) ByCard(
@@ -169,6 +176,12 @@ internal static class CardStudy
     private static (OutingPlan Plan, CardFor Card) Led((OutingPlan Plan, CardFor Card) outing) =>
         (outing.Plan with { Programmed = true }, outing.Card);
 
+    private static (OutingPlan Plan, CardFor Card) AtOnce((OutingPlan Plan, CardFor Card) outing) =>
+        (outing.Plan with { PauseBeforeReturn = 0 }, outing.Card);
+
+    private static (OutingPlan Plan, CardFor Card) Beside((OutingPlan Plan, CardFor Card) outing) =>
+        (outing.Plan, new CardFor(outing.Card.Pieces, null, outing.Card.Metres));
+
     // Not what the card says is paddled.
     private static (OutingPlan Plan, CardFor Card) Other(Random random, double metres = 1000, int fewer = 0)
     {
@@ -180,4 +193,5 @@ internal static class CardStudy
 /// <summary>What the card of a simulated outing says.</summary>
 /// <param name="Pieces">Their number.</param>
 /// <param name="Metres">Of each; null where only the lengths are typed.</param>
-internal sealed record CardFor(int Pieces, double? Metres);
+/// <param name="Usual">Of the card that was open where the lengths are typed.</param>
+internal sealed record CardFor(int Pieces, double? Metres, double? Usual = null);
