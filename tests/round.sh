@@ -20,7 +20,7 @@ expect() { # expect CODE TEXT command...
   fi
 }
 
-expect 1 'no paddler yet' "${program[@]}" next
+expect 1 'There is no logbook at' "${program[@]}" next
 expect 2 '--help' "${program[@]}" next --no-such-option
 expect 0 'Ilse Maro' "${program[@]}" paddler add "Ilse Maro" --reach 50in --goal "OC1, 10km"
 expect 1 'no paddle yet' "${program[@]}" next

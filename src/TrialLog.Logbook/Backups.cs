@@ -86,10 +86,9 @@ public static class Backups
     /// </summary>
     internal static void Daily(SqliteConnection connection, string path)
     {
-        string today = DateTime.UtcNow.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), copy = $"{path}.{today}{Ending}";
-        string? last = connection.ExecuteScalar<string?>("SELECT at FROM changes WHERE number > 0 ORDER BY number DESC LIMIT 1");
-        if (last is null || string.CompareOrdinal(last, today) >= 0 || File.Exists(copy))
+        if (!IsDue(connection, path))
             return;
+        string copy = OfToday(path);
         try
         {
             Copy(connection, copy);
@@ -104,6 +103,17 @@ public static class Backups
             OutputFile.Discard(copy);
         }
     }
+
+    /// <summary>Whether the day's backup is still to be made.</summary>
+    internal static bool IsDue(SqliteConnection connection, string path)
+    {
+        string? last = connection.ExecuteScalar<string?>("SELECT at FROM changes WHERE number > 0 ORDER BY number DESC LIMIT 1");
+        return last is not null && string.CompareOrdinal(last, Today()) < 0 && !File.Exists(OfToday(path));
+    }
+
+    private static string Today() => DateTime.UtcNow.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string OfToday(string path) => $"{path}.{Today()}{Ending}";
 
     private static string Free(string stem)
     {

@@ -33,6 +33,8 @@ public sealed class LogbookFile : IDisposable
         Path = path;
         _connection = connection;
         IsReadOnly = isReadOnly;
+        if (!isReadOnly && new FileInfo(path).Length > Opening.SmallEnoughToCheck)
+            Background = BackgroundCheck.Start(path);
     }
 
     /// <summary>
@@ -57,6 +59,9 @@ public sealed class LogbookFile : IDisposable
         return new LogbookFile(full, Opening.OpenToRead(full), isReadOnly: true);
     }
 
+    /// <summary>Whether a file is a logbook by its first bytes, of whichever version.</summary>
+    public static bool IsAt(string path) => Opening.IsLogbook(path);
+
     /// <summary>The full path of the file.</summary>
     public string Path { get; }
 
@@ -65,6 +70,9 @@ public sealed class LogbookFile : IDisposable
 
     /// <summary>Whether the file or its folder cannot be written, so that the logbook can be read but not changed.</summary>
     public bool IsReadOnly { get; }
+
+    /// <summary>What looks over a large file while it is open; null for a small one, which was looked over at opening.</summary>
+    internal BackgroundCheck? Background { get; }
 
     /// <summary>The connection, for tests that bring about what a disk or another program may do.</summary>
     internal SqliteConnection Connection => _connection;
@@ -257,7 +265,11 @@ public sealed class LogbookFile : IDisposable
         connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM imports WHERE id = @fileHash)", new { fileHash }));
 
     /// <summary>Closes the file.</summary>
-    public void Dispose() => _connection.Dispose();
+    public void Dispose()
+    {
+        Background?.Dispose();
+        _connection.Dispose();
+    }
 
     /// <summary>Copies the database.</summary>
     internal void Copying(Action<SqliteConnection> copy) => Ask(connection =>
@@ -268,7 +280,7 @@ public sealed class LogbookFile : IDisposable
 
     private bool CheckPagesOnce()
     {
-        if (!_isChecked && new FileInfo(Path).Length > Opening.SmallEnoughToCheck)
+        if (!_isChecked && Background?.IsSound != true && new FileInfo(Path).Length > Opening.SmallEnoughToCheck)
             Opening.CheckPages(_connection, Path);
         return _isChecked = true;
     }
@@ -307,12 +319,15 @@ public sealed class LogbookFile : IDisposable
         {
             if (_changing)
                 throw new InvalidOperationException("A change cannot be made within another.");
+            if (Background is { IsDamaged: true })
+                throw StoreTrouble.Damaged(Path);
             _changing = true;
             try
             {
                 if (!_isBackedUp)
                 {
-                    if (new FileInfo(Path).Length <= MostToCheckBeforeAChange)
+                    // A backup of what is damaged would take the place of a good one.
+                    if (new FileInfo(Path).Length <= MostToCheckBeforeAChange || Backups.IsDue(_connection, Path))
                         CheckPagesOnce();
                     Backups.Daily(_connection, Path);
                     _isBackedUp = true;

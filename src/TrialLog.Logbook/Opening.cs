@@ -15,12 +15,15 @@ internal static class Opening
     /// <summary>How long to wait for another program that is writing, in seconds.</summary>
     public const int PatienceSeconds = 5;
 
+    // https://sqlite.org/fileformat.html#the_database_header
+    private const int HeaderBytes = 100;
+
     // Enough for the tables and indexes of an import of 40,000 pieces.
     private const int CacheKibibytes = 32 * 1024;
 
     /// <summary>
-    /// Up to this size all pages are looked over at opening (about 5 ms a megabyte); beyond, before the first change and before the whole
-    /// is read.
+    /// Up to this size all pages are looked over at opening (about 5 ms a megabyte); beyond, in the background, before the day's backup, up
+    /// to 64 MB before the first change, and before the whole is read.
     /// </summary>
     public const long SmallEnoughToCheck = 8 << 20;
 
@@ -63,18 +66,37 @@ internal static class Opening
             return;
         }
 
-        // The first 100 bytes of a database: https://sqlite.org/fileformat.html#the_database_header
-        Span<byte> header = stackalloc byte[100];
+        Span<byte> header = stackalloc byte[HeaderBytes];
         using (var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
         {
             if (file.ReadAtLeast(header, header.Length, throwOnEndOfStream: false) < header.Length)
                 throw StoreTrouble.NotALogbook(path);
         }
-        if (!header.StartsWith("SQLite format 3\0"u8) || BinaryPrimitives.ReadInt32BigEndian(header[68..]) != Migrations.ApplicationId)
+        if (!IsLogbook(header))
             throw StoreTrouble.NotALogbook(path);
         if (BinaryPrimitives.ReadInt32BigEndian(header[60..]) > version)
             throw StoreTrouble.Newer(path);
     }
+
+    /// <summary>Whether a file is a logbook by its first bytes, of whichever version; what cannot be read is none.</summary>
+    public static bool IsLogbook(string path)
+    {
+        Span<byte> header = stackalloc byte[HeaderBytes];
+        try
+        {
+            if (InputFile.IsPipe(path))
+                return false;
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            return file.ReadAtLeast(header, HeaderBytes, throwOnEndOfStream: false) == HeaderBytes && IsLogbook(header);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    private static bool IsLogbook(ReadOnlySpan<byte> header) =>
+        header.StartsWith("SQLite format 3\0"u8) && BinaryPrimitives.ReadInt32BigEndian(header[68..]) == Migrations.ApplicationId;
 
     // A logbook that was emptied or lost is not begun anew beside what would bring it back.
     private static void RefuseToBeginBesideABackup(string path)
@@ -223,7 +245,8 @@ internal static class Opening
         }
     }
 
-    private static SqliteConnection Connect(string source, SqliteOpenMode mode)
+    /// <summary>Connects, without pooling.</summary>
+    public static SqliteConnection Connect(string source, SqliteOpenMode mode)
     {
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder
         {

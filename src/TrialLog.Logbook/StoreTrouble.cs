@@ -13,6 +13,8 @@ internal static class StoreTrouble
 
     public static bool IsReadOnlyPlace(SqliteException e) => e.SqliteErrorCode is ReadOnly or CannotOpen;
 
+    public static bool IsDamage(SqliteException e) => e.SqliteErrorCode is Corrupt or NotADatabase;
+
     /// <summary>The exception that the user gets to see.</summary>
     public static Exception Of(SqliteException e, string path) => e.SqliteErrorCode switch
     {

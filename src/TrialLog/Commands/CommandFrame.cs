@@ -19,6 +19,7 @@ namespace TrialLog.Commands;
 internal sealed class CommandFrame(ConsoleHost surroundings)
 {
     private const int Done = 0, CannotBeMet = 1;
+    private const string StoreVariable = "TRIALLOG_STORE";
 
     public ConsoleHost ConsoleHost => surroundings;
 
@@ -45,12 +46,35 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
         Application.Setup.NewName.Option)
     { Description = "Take a name as new though it is close to a known one." };
 
-    /// <summary>Gives a command an action that works on the open logbook.</summary>
-    public void OnDesk(Command command, Action<ParseResult, Workspace> action) => command.SetAction(parsed => Guarded(() =>
+    public Option<bool> NewLogbook { get; } = new("--new-logbook")
     {
-        using LogbookFile logbook = LogbookFile.Open(StorePath(parsed));
+        Description = "Begin a new logbook at FILE though one of much the same name is there.",
+        Recursive = true,
+    };
+
+    /// <summary>Gives a command an action that works on the open logbook.</summary>
+    /// <param name="command">The command.</param>
+    /// <param name="action">What it does.</param>
+    /// <param name="begins">Whether it may begin a new logbook at a place that the user named.</param>
+    public void OnDesk(Command command, Action<ParseResult, Workspace> action, bool begins = false) =>
+        command.SetAction(parsed => Guarded(() =>
+    {
+        using LogbookFile logbook = Open(parsed, begins);
         action(parsed, new Workspace(logbook, surroundings.Clock));
     }, parsed.GetValue(Json)));
+
+    /// <summary>
+    /// Opens the logbook; a new one only at the usual place, or where a command begins one and nothing looks like a slip. That it is new is
+    /// said where its name was typed for this one run.
+    /// </summary>
+    public LogbookFile Open(ParseResult parsed, bool begins)
+    {
+        string path = StorePath(parsed);
+        bool isTyped = parsed.GetValue(Store) is not null, isNamed = isTyped || surroundings.Environment(StoreVariable) is { Length: > 0 };
+        if (isNamed && NamedLogbook.IsToBegin(path, begins, parsed.GetValue(NewLogbook)) && isTyped && !parsed.GetValue(Json))
+            surroundings.Error.WriteLine($"A new logbook is begun: {Quoted.Visible(path)}");
+        return LogbookFile.Open(path);
+    }
 
     /// <summary>Gives a command an action that needs no logbook.</summary>
     public void WithoutLogbook(Command command, Action<ParseResult> action) =>
@@ -62,7 +86,7 @@ internal sealed class CommandFrame(ConsoleHost surroundings)
     /// <summary>The logbook's file by environment or custom; the user's data folder is made if it is missing.</summary>
     public static string StorePath(Func<string, string?> environment)
     {
-        if (environment("TRIALLOG_STORE") is { Length: > 0 } named)
+        if (environment(StoreVariable) is { Length: > 0 } named)
             return named;
         string home = Environment.GetFolderPath(
             Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);

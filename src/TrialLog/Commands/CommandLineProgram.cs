@@ -43,6 +43,7 @@ internal static class CommandLineProgram
     {
         var root = new RootCommand("Finds the paddle length that suits a paddler, outing by outing, and says when to stop searching.");
         root.Options.Add(frame.Store);
+        root.Options.Add(frame.NewLogbook);
         foreach (Command command in Commands(frame))
             root.Subcommands.Add(command);
         OpeningCommand.Attach(root, frame);

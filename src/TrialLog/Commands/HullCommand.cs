@@ -36,7 +36,7 @@ internal static class HullCommand
             SayAndAsk(
                 frame, workspace,
                 SetUpHull.Add(workspace, parsed.GetRequiredValue(name), parsed.GetRequiredValue(crew),
-                Measure(workspace, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))));
+                Measure(workspace, parsed.GetValue(seat)), parsed.GetValue(frame.NewName))), begins: true);
         return command;
     }
 

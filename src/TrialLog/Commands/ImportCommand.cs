@@ -52,7 +52,7 @@ internal static class ImportCommand
 
             if (parsed.GetValue(frame.Json))
                 JsonOutput.Write<IReadOnlyList<ImportFacts>>(frame.Out, done);
-        });
+        }, begins: true);
         return command;
     }
 

@@ -33,13 +33,13 @@ internal static class OpeningCommand
             }
 
             return frame.Guarded(() => ScreensProgram.Run(
-                () => LogbookFile.Open(frame.StorePath(parsed)), frame.ConsoleHost.Clock, frame.ConsoleHost.Environment));
+                () => frame.Open(parsed, begins: true), frame.ConsoleHost.Clock, frame.ConsoleHost.Environment));
         });
     }
 
     private static void Print(CommandFrame frame, ParseResult parsed)
     {
-        using LogbookFile logbook = LogbookFile.Open(frame.StorePath(parsed));
+        using LogbookFile logbook = frame.Open(parsed, begins: false);
         var workspace = new Workspace(logbook, frame.ConsoleHost.Clock);
         Chosen chosen = workspace.Choose(parsed.GetValue(frame.Paddler), parsed.GetValue(frame.Hull), parsed.GetValue(frame.Paddle));
         foreach (string line in ScreensInWords.Of(workspace, chosen, Analyses.OfTheTuning))

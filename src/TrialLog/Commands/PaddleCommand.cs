@@ -68,7 +68,7 @@ internal static class PaddleCommand
                 Steering = TextForms.YesOrNo.ReadIfAny(parsed.GetValue(steering)),
             }, parsed.GetValue(frame.NewName));
             Tell(frame, workspace, paddle);
-        });
+        }, begins: verb == "add");
         return command;
     }
 

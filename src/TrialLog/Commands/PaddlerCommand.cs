@@ -76,7 +76,7 @@ internal static class PaddlerCommand
                 Wrapped.Write(frame.Out, question, frame.ConsoleHost.Width, "Please check: ", 2);
             if (StartWords.WhatNext(paddler.Body, paddler.KnownLength, paddler.Unit) is { Length: > 0 } improve)
                 Wrapped.Write(frame.Out, improve, frame.ConsoleHost.Width);
-        });
+        }, begins: verb == "add");
         return command;
     }
 

@@ -1,3 +1,4 @@
+using Dapper;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
@@ -184,6 +185,45 @@ public class BackupTests
         Assert.Contains("is damaged", Assert.Throws<LogbookException>(opened.CheckPages).Message);
         Assert.Throws<LogbookException>(() => Backups.Make(opened, folder.File("copy.bak")));
         Assert.NotEmpty(opened.Verify());
+    }
+
+    [Fact]
+    public void A_logbook_too_large_to_be_looked_over_before_a_change_is_looked_over_beside_it_and_before_the_days_backup()
+    {
+        using var folder = new ScratchFolder();
+        using (LogbookFile log = folder.OpenHastily())
+        {
+            SampleLog.Begin(log);
+            log.SaveDraft("entry", new string('x', 65 << 20));
+            log.Change("Logged", writer => writer.Put(SampleLog.Outing(1)));
+        }
+
+        using (LogbookFile sound = folder.Open())
+        {
+            sound.Background!.Wait();
+            Assert.True(sound.Background.IsSound);
+        }
+
+        // A page in the middle of the long draft: nothing reads it but a look at every page.
+        using (FileStream file = File.OpenWrite(folder.File()))
+        {
+            file.Position = 40 << 20;
+            file.Write([.. Enumerable.Repeat((byte)0xA5, 4096)]);
+        }
+
+        using (LogbookFile opened = folder.Open())
+        {
+            opened.Background!.Wait();
+            Assert.Contains("is damaged",
+                Assert.Throws<LogbookException>(() => opened.Change("Logged", writer => writer.Put(SampleLog.Outing(2)))).Message);
+            Assert.Single(opened.Outings());
+            opened.Connection.Execute("UPDATE changes SET at = '2020-01-01'");
+        }
+
+        using LogbookFile again = folder.Open();
+        Assert.Contains("is damaged",
+            Assert.Throws<LogbookException>(() => again.Change("Logged", writer => writer.Put(SampleLog.Outing(2)))).Message);
+        Assert.Empty(Backups.Of(folder.File()));
     }
 
     [Theory]

@@ -53,7 +53,7 @@ internal static class MergeCommand
             if (choices is not null && !json)
                 frame.Out.WriteLine(
                     plan.ChangesNothing ? "Nothing to do: everything in it is here already." : "Merged. To take it back: triallog undo");
-        });
+        }, begins: true);
         return command;
     }
 

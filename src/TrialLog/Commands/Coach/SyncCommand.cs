@@ -28,7 +28,7 @@ internal static class SyncCommand
                 JsonOutput.Write(frame.Out, SyncFacts.Of(result));
             else
                 WriteText(frame, result);
-        });
+        }, begins: true);
         return command;
     }
 

@@ -60,7 +60,7 @@ internal static class StartLengthCommand
                 WriteSaved(frame.Out, parsed.GetValue(save));
             else
                 Write(frame.Out, paddler, answer, parsed.GetValue(save), frame.ConsoleHost.Width);
-        });
+        }, begins: true);
         return command;
     }
 
