@@ -26,7 +26,8 @@ internal static class Answer
         if (analysis.Paddle.IsFixed)
             yield return ("This paddle", $"{Say.Length(best.Length, unit)}, fixed");
         yield return (BestLabel(analysis),
-            $"{Say.Length(analysis.Paddle.IsFixed ? analysis.Ideal.Length : best.Length, unit)}, likely {Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
+            $"{Say.Length(analysis.Paddle.IsFixed ? analysis.Ideal.Length : best.Length, unit)}, likely " +
+                $"{Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
         if (Usual(analysis, voice) is { } usual)
             yield return ("Usual length", usual);
         yield return ("Gain left", GainLeft(analysis, voice));

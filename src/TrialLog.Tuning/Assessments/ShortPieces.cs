@@ -17,7 +17,9 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
     /// <summary>Half of what two lengths of such an outing lie apart, inches. Chosen: about what cards of that stage have.</summary>
     private const double HalfWidthInches = 1;
 
-    /// <summary>From this share on of the chance a search may end on, what pieces leave open is worth naming longer ones for. Chosen.</summary>
+    /// <summary>
+    /// From this share on of the chance a search may end on, what pieces leave open is worth naming longer ones for. Chosen.
+    /// </summary>
     private const double Room = 0.25;
 
     private const int FewestChanges = 2, WholeMinutes = 5;

@@ -130,8 +130,8 @@ internal sealed class Posterior
     }
 
     /// <summary>
-    /// Probability that some length beats the best known by a worthwhile change once so much more is known of the best length at the pieces'
-    /// duration: what is left with any number of them is how it moves with duration. Lopsidedness left out.
+    /// Probability that some length beats the best known by a worthwhile change once so much more is known of the best length at the
+    /// pieces' duration: what is left with any number of them is how it moves with duration. Lopsidedness left out.
     /// </summary>
     /// <param name="cardLogDuration">Logarithm of the pieces' duration over the reference duration.</param>
     /// <param name="worthwhile">The smallest change of speed that matters, percent.</param>

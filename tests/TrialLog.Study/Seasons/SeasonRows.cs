@@ -30,7 +30,8 @@ internal static class SeasonRows
                 SeasonResult one = results[at];
                 Claims said = one.Claims[outings];
                 writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                    $"{world.Name},{seed},{first + at},{outings},{one.Loss[outings]:R},{Bit(one.Covered![outings])},{Bit(one.Near[outings])},"
+                    $"{world.Name},{seed},{first + at},{outings},{one.Loss[outings]:R},{Bit(one.Covered![outings])}," +
+                        $"{Bit(one.Near[outings])},"
                     + $"{said.Standing},{said.WorthwhileLeft:R},{said.WithinQuarterInch:R},{said.GainLeftPercent:R},{said.ToGo.Median},"
                     + $"{said.ToGo.Low},{said.ToGo.High},{said.CardWidthInches:R},{Carried(one.OtherHullHeld)},{Carried(one.GoalHeld)}"));
 
@@ -38,7 +39,9 @@ internal static class SeasonRows
             }
     }
 
-    /// <summary>The seasons in such files by world, in the order of <see cref="World.All"/>; a paddler that is there twice counts once.</summary>
+    /// <summary>
+    /// The seasons in such files by world, in the order of <see cref="World.All"/>; a paddler that is there twice counts once.
+    /// </summary>
     public static IReadOnlyList<(World World, SeasonResult[] Results)> Read(IEnumerable<string> files)
     {
         Dictionary<string, SortedDictionary<(ulong Seed, int Paddler), SortedDictionary<int, string[]>>> rows = [];

@@ -67,7 +67,8 @@ internal static class SeasonTablesCommand
         static string Each(int[] after, Func<int, double> of, string digits) =>
             string.Join(" ", after.Select(outings => of(outings).ToString(digits, CultureInfo.InvariantCulture)));
         static string Share(List<bool> held) => held.Count == 0 ? "–"
-            : (held.Count < Fewest ? "({0})" : "{0}").Replace("{0}", $"{100 * held.Average(one => one ? 1.0 : 0):0}", StringComparison.Ordinal);
+            : (held.Count < Fewest ? "({0})" : "{0}")
+                .Replace("{0}", $"{100 * held.Average(one => one ? 1.0 : 0):0}", StringComparison.Ordinal);
     }
 
     /// <summary>All worlds together, each counting alike, then how many bins of single worlds are off by more than they may be.</summary>
@@ -105,7 +106,8 @@ internal static class SeasonTablesCommand
             }
 
             if (answers > 0)
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {100 * bins[k]:0} and {Math.Min(100, 100 * bins[k + 1]):0} % "
+                Console.WriteLine(
+                    string.Create(CultureInfo.InvariantCulture, $"| {100 * bins[k]:0} and {Math.Min(100, 100 * bins[k + 1]):0} % "
                     + $"| {answers} | {100 * claimed / weight:0.0} % | {100 * right / weight:0.0} % |"));
         }
 

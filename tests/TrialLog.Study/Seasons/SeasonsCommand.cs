@@ -56,7 +56,8 @@ internal static class SeasonsCommand
         { Description = "Pieces an outing as told to the tool, an even number from 4 to 16; without it the tool chooses." };
         Option<string?> rows = new("--rows")
         {
-            Description = "Also add what was said and what was true to this file, one row a paddler and outing; see season-tables. Only with "
+            Description = "Also add what was said and what was true to this file, one row a paddler and outing; see season-tables. " +
+                "Only with "
                 + "--brief.",
         };
         Option<int> first = new("--first") { Description = "Number of the first paddler.", DefaultValueFactory = _ => 0 };

@@ -55,7 +55,9 @@ public class ShortPiecesTests
         Assert.Null(Tuner.Analyse(Racing(16_000, 14, pieces: 4000)).TooShort);
     }
 
-    /// <summary>The shortest pieces that could settle a race of hours would take a whole season; longer ones take a fraction of its time.</summary>
+    /// <summary>
+    /// The shortest pieces that could settle a race of hours would take a whole season; longer ones take a fraction of its time.
+    /// </summary>
     [Fact]
     public void For_a_race_of_hours_the_card_has_the_distance_that_settles_it_soonest()
     {
