@@ -33,6 +33,9 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>A kilometre where no piece tells the pace, seconds. Chosen: a solo outrigger canoe at an easy pace.</summary>
     private const double SecondsPerKilometre = 330;
 
+    /// <summary>No piece is proposed shorter than this, metres. Chosen.</summary>
+    private const double ShortestPiece = 500;
+
     /// <summary>Goals up to so many seconds are short.</summary>
     private const double ShortGoal = 360;
 
@@ -128,6 +131,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         double minutes, double pace, TimedBy timedBy, double ownError, double? goalSeconds, TuningSettings settings)
     {
         (double shortest, bool longestThatFits) = ForGoal(goalSeconds);
+        if (Fitting(minutes, shortest, pace) < TrialHabits.FewestPieces)
+            (shortest, longestThatFits) = (ShortestPiece, false);
         double best = shortest, most = -1;
         foreach (double metres in Round)
         {
@@ -152,8 +157,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// </summary>
     private static (double Shortest, bool LongestThatFits) ForGoal(double? seconds) => seconds switch
     {
-        null => (500, false),
-        <= ShortGoal => (500, false),
+        null => (ShortestPiece, false),
+        <= ShortGoal => (ShortestPiece, false),
         <= 20 * 60 => (1000, false),
         _ => (1000, true),
     };

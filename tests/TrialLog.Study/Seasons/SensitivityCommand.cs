@@ -21,7 +21,8 @@ internal static class SensitivityCommand
         "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches",
             "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent", "PricePercent",
+        "StopBelow", "WorthwhilePercent", "PricePercent", "PriceMinutes", "StartOutlierFactor", "SkewLimit", "UntoldEffortMedian",
+            "UntoldEffortLogSpread",
     ];
 
     /// <summary>Constant, and the values tried in its place.</summary>
