@@ -179,7 +179,8 @@ internal static class NextOuting
             Blind = true,
             Reason = "Lengths that the paddler does not know until the times are in.",
             Card = turned ? card.Card
-                with { Lengths = [.. lengths.Select(length => distinct[distinct.Count - 1 - distinct.IndexOf(length)])] } : card.Card,
+                with
+            { Lengths = [.. lengths.Select(length => distinct[distinct.Count - 1 - distinct.IndexOf(length)])] } : card.Card,
         };
     }
 }

@@ -53,7 +53,8 @@ internal static class TcxFormat
                     break;
                 case "Intensity" when xml.Entered:
                     lap = lap
-                        with { Kind = xml.Text() switch { "Active" => LapKind.Active, "Resting" => LapKind.Rest, _ => LapKind.Untold } };
+                        with
+                    { Kind = xml.Text() switch { "Active" => LapKind.Active, "Resting" => LapKind.Rest, _ => LapKind.Untold } };
                     break;
                 case "TriggerMethod" when xml.Entered:
                     lap = lap with { Pressed = xml.Text() is "Manual" };

@@ -38,7 +38,8 @@ internal static class InventedLog
         List<Outing> all = [.. outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time)];
         Piece first = all[0].Pieces[0];
         all[0] = all[0]
-            with { Pieces = [first with { Notes = first.Notes is null ? shows : $"{shows} {first.Notes}" }, .. all[0].Pieces.Skip(1)] };
+            with
+        { Pieces = [first with { Notes = first.Notes is null ? shows : $"{shows} {first.Notes}" }, .. all[0].Pieces.Skip(1)] };
         using var to = new MemoryStream();
         CsvLog.Write(
             to, new KnownLog([.. paddlers], [.. new[] { Solo, Two, Six }.Where(hull => all.Any(outing => outing.HullId == hull.Id))],

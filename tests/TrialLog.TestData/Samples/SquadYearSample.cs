@@ -109,7 +109,8 @@ internal static class SquadYearSample
             paddlers.Add(paddler);
             if (own)
                 paddles.Add(InventedLog.Paddle(water, name.Split(' ')[0] + "'s adjustable", 18.5, reach - 3, reach + 3)
-                    with { OwnerId = paddler.Id });
+                    with
+                { OwnerId = paddler.Id });
             return (paddler, own ? paddles[^1] : paddles[club]);
         }
     }

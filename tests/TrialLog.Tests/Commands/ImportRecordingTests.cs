@@ -232,7 +232,8 @@ public sealed class ImportRecordingTests : IDisposable
     {
         string File(string format) => Bytes($"morning.{format}", format switch
         {
-            "tcx" => XmlWriting.Tcx(Morning.Recorded, []), "gpx" => XmlWriting.Gpx(Morning.Recorded, "morning"),
+            "tcx" => XmlWriting.Tcx(Morning.Recorded, []),
+            "gpx" => XmlWriting.Gpx(Morning.Recorded, "morning"),
             _ => FitWriter.Activity(Morning.Recorded, [], Morning.Offset),
         });
         _program.Must("import", File(first), "--lengths", "49,51,51,49");

@@ -55,7 +55,8 @@ public partial class CalendarTests
         CalendarCard card = CardOf();
         CalendarCard other = card with { Analysis = card.Analysis with { Hull = SampleContents.Six } };
         CalendarCard someone = card
-            with { Analysis = card.Analysis with { Paddler = card.Analysis.Paddler with { Id = SampleContents.Id(77) } } };
+            with
+        { Analysis = card.Analysis with { Paddler = card.Analysis.Paddler with { Id = SampleContents.Id(77) } } };
         Assert.Equal(card.Uid, (card with { Day = new DateOnly(2026, 5, 3) }).Uid);
         Assert.Equal(4, new[] { card.Uid, other.Uid, someone.Uid, (card with { Day = new DateOnly(2026, 5, 4) }).Uid }.Distinct().Count());
         Assert.Equal(2, Events(Put(Put(null, card), other)).Count());

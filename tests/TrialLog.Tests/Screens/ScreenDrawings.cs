@@ -92,7 +92,8 @@ public sealed class ScreenDrawings : IDisposable
     {
         "settled" =>
             analysis
-            with { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
+            with
+            { Standing = Standing.Settled, Why = [], ProbabilityWorthwhileLeft = 0.03, OutingsToGo = new OutingsToGo(0, 0, 0) },
         "flat" =>
             analysis with
             {

@@ -215,7 +215,8 @@ public class HardLogsTests
         {
             Paddler = question.Paddler with { Unit = LengthUnit.Centimetres },
             Paddle = question.Paddle
-                with { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
+                with
+            { Shortest = Length.FromMillimetres(1100), Longest = Length.FromMillimetres(1450), Step = Length.FromMillimetres(1) },
         });
         Assert.Contains(" cm", Verdict.Of(analysis));
         Assert.DoesNotContain(" in,", Verdict.Of(analysis));

@@ -67,7 +67,8 @@ public class CsvAssemblyTests
         Assert.Equal("1 piece in 1 outing added; 5 pieces were there already.",
             Files.Import(Files.Rows([.. two, "Ilsa Maro,2026-05-08,,,OC1,Long,49.25,1000,5:40,6,2,"]), log).Says());
         KnownLog onlyIlse = log
-            with { Paddlers = [log.Paddlers[0]], Outings = [.. log.Outings.Where(outing => outing.PaddlerId == log.Paddlers[0].Id)] };
+            with
+        { Paddlers = [log.Paddlers[0]], Outings = [.. log.Outings.Where(outing => outing.PaddlerId == log.Paddlers[0].Id)] };
         Assert.Equal("Ilsa Maro", Assert.Single(Files.Import(Files.Export(log), onlyIlse).Paddlers).Name);
     }
 

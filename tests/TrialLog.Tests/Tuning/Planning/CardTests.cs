@@ -146,8 +146,12 @@ public class CardTests
     {
         AnalysisInput input = LogOf.Rows([]);
         IReadOnlyList<CardOption> options = Tuner.Analyse(
-            input with { Paddler = input.Paddler
-                with { Goal = new() { HullId = input.Hull.Id, Distance = Distance.FromMetres(10_000) } } }).CardOptions;
+            input with
+            {
+                Paddler = input.Paddler
+                with
+                { Goal = new() { HullId = input.Hull.Id, Distance = Distance.FromMetres(10_000) } }
+            }).CardOptions;
         Assert.Equal((4, 3000), (options[1].Pieces, options[1].Distance.Metres));
         Assert.InRange(options[1].Minutes, options[0].Minutes, 120);
         Assert.True(options[1].OutingsToGo.Median < options[0].OutingsToGo.Median / 2, $"{options[0]}, {options[1]}");
