@@ -89,6 +89,17 @@ public class PieceFindingTests
         Assert.StartsWith("cool-down", outing.Proposals[^1].LeftOutBecause);
     }
 
+    // Nine tenths of the speed is a brisk warm-up and no piece; a piece at nineteen twentieths is a slow piece.
+    [Theory]
+    [InlineData(0.89, true)]
+    [InlineData(0.96, false)]
+    public void What_is_slower_than_the_pieces_by_more_than_8_percent_is_none(double share, bool slower)
+    {
+        RecordedOuting outing = Recorded.Read(
+            new OutingPlan { Speeds = [3, 3.02, 3.01, 3], EasyShare = share, Watch = WatchFaults.None });
+        Assert.Equal(slower, outing.Proposals[0].LeftOutBecause?.Contains("slower", StringComparison.Ordinal) == true);
+    }
+
     [Fact]
     public void A_pressed_lap_decides_the_edge_where_the_speed_alone_would_not_show_one()
     {
@@ -119,11 +130,13 @@ public class PieceFindingTests
             double speed = piece ? 3.1 - 0.2 * (i - 50) / 600.0 : 0;
             (double latitude, double longitude) = Water.Moved(12.3, -150.6, 0, way);
             way += speed;
-            points.Add(new RecordedPoint(1_777_000_000 + i, latitude, longitude, i < 250 ? 100 : 160, piece ? i % 2 == 0 ? 58 : 62 : 0));
+            // One third at 100, then a sixth at 130, so that neither the whole nor the last half has the same mean.
+            double heart = i < 250 ? 100 : i < 350 ? 130 : 160;
+            points.Add(new RecordedPoint(1_777_000_000 + i, latitude, longitude, heart, piece ? i % 2 == 0 ? 58 : 62 : 0));
         }
 
         PieceProposal found = Assert.Single(Recorded.Read(points).Kept);
-        Assert.InRange(found.HeartRate!.Value.BeatsPerMinute, 159, 160);
+        Assert.InRange(found.HeartRate!.Value.BeatsPerMinute, 152, 153);
         Assert.Equal(60, found.StrokeRate!.Value.StrokesPerMinute, 0.2);
         // The halves' means are 3.05 and 2.95 m/s.
         Assert.Equal(-100 * 0.1 / 3, found.FadePercent!.Value, 0.1);

@@ -70,6 +70,18 @@ public class StandingTests
         Assert.NotEqual(Standing.CannotTell, Tuner.Analyse(input with { Paddler = input.Paddler with { SwapsOnWater = false } }).Standing);
     }
 
+    // Three outings of one length each can still be a beginning; from the fourth on it is the way of the log.
+    [Theory]
+    [InlineData(3, false)]
+    [InlineData(4, true)]
+    public void One_length_an_outing_is_said_from_the_fourth_outing_on(int outings, bool said)
+    {
+        AnalysisInput input = LogOf.Rows(
+            [.. from outing in Enumerable.Range(0, outings) from one in (int[])[0, 1] select new Row(
+                outing, 49 + outing % 3, Math.Sin(3 * outing))]);
+        Assert.Equal(said, Tuner.Analyse(input).Why.Contains(StandingReason.OneLengthAnOuting));
+    }
+
     [Fact]
     public void A_log_of_six_seat_crews_alone_cannot_tell_in_any_hull()
     {
