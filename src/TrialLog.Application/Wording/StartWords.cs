@@ -38,7 +38,7 @@ internal static class StartWords
                 $"A stature of {Say.Tenth(body.Stature!.Value, unit)} goes with a seated reach of about {length} (ANSUR II, 6,068 " +
                     $"adults), but people of one height differ by up to {Say.Amount(9, unit)}.",
             StartLengthBasis.SomeMeasures =>
-                $"{Listed(body)} suggest a seated reach of about {length} (ANSUR II, 6,068 adults).",
+                $"{Listed(body)} a seated reach of about {length} (ANSUR II, 6,068 adults).",
             _ => $"Nothing is known of the body, so this is the average adult's seated reach, {length} (ANSUR II, 6,068 adults).",
         };
     }
@@ -62,7 +62,6 @@ internal static class StartWords
     private static string Listed(BodyMeasures body)
     {
         string[] names = [.. BodySurvey.BestLine(body)!.Terms.Select(term => BodyChecks.Name(term.Measure).Split(' ', 2)[1])];
-        string list = names.Length == 1 ? names[0] : string.Join(", ", names[..^1]) + " and " + names[^1];
-        return "Your " + list;
+        return names.Length == 1 ? $"Your {names[0]} suggests" : $"Your {string.Join(", ", names[..^1])} and {names[^1]} suggest";
     }
 }

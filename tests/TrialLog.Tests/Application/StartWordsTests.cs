@@ -41,7 +41,9 @@ public class StartWordsTests
 
     [Fact]
     public void Where_no_body_measure_helps_an_outing_is_asked_for() =>
-        Assert.Contains("an outing", StartWords.WhatNext(new() { SeatedReach = Length.Parse("50") }, null, LengthUnit.Inches));
+        Assert.Contains(
+            "an outing", StartWords.WhatNext(new() { SeatedReach = Length.Parse("50") }, null, LengthUnit.Inches),
+            StringComparison.OrdinalIgnoreCase);
 
     [Fact]
     public void Every_basis_is_explained_with_its_length() =>
@@ -51,4 +53,13 @@ public class StartWordsTests
             string said = StartWords.Explain(body, known, LengthUnit.Inches);
             Assert.Contains(Say.Tenth(StartLength.From(body, known).Length, LengthUnit.Inches), said);
         });
+
+    [Fact]
+    public void Measures_are_listed_as_one_says_them()
+    {
+        Assert.StartsWith("Your arm span suggests a seated reach of about ",
+            StartWords.Explain(new() { ArmSpan = Length.Parse("70") }, null, LengthUnit.Inches));
+        Assert.StartsWith("Your sitting eye height and arm span suggest a seated reach of about ",
+            StartWords.Explain(new() { ArmSpan = Length.Parse("70"), EyeHeight = Length.Parse("31") }, null, LengthUnit.Inches));
+    }
 }
