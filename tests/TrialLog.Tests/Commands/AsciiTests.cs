@@ -1,6 +1,7 @@
 using System.Text.Json;
 using TrialLog.Commands;
 using TrialLog.Plots;
+using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;
 
