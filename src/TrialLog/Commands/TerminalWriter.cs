@@ -19,10 +19,7 @@ internal sealed class TerminalWriter(TextWriter to, Func<Strokes> strokes) : Tex
     public TextWriter Raw => to;
 
     /// <inheritdoc/>
-    public override Encoding Encoding => to.Encoding;
-
-    /// <summary>Whether only ASCII may be written.</summary>
-    public bool IsAscii => strokes() == Strokes.Ascii;
+    public override Encoding Encoding => strokes() == Strokes.Ascii ? Encoding.ASCII : to.Encoding;
 
     /// <inheritdoc/>
     public override void Write(char value) => Write(value.ToString());

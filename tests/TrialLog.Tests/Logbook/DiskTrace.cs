@@ -8,9 +8,9 @@ using TrialLog.Tests.Tuning.References;
 namespace TrialLog.Tests.Logbook;
 
 /// <summary>
-/// What a program wrote to a folder, system call by system call, as <c>strace</c> saw it; and the folder as it would be had the program been
-/// killed, or the power failed, at any of them. A failing disk is thought of as one that keeps names in their order (as a journal does) and
-/// of what was written to a file since its last <c>fsync</c> any part, in sectors.
+/// What a program wrote to a folder, system call by system call, as <c>strace</c> saw it; and the folder as it would be had the program
+/// been killed, or the power failed, at any of them. A failing disk is thought of as one that keeps names in their order (as a journal
+/// does) and of what was written to a file since its last <c>fsync</c> any part, in sectors.
 /// </summary>
 internal sealed partial class DiskTrace
 {

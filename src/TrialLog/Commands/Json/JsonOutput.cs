@@ -22,7 +22,7 @@ internal static class JsonOutput
     /// <summary>Writes one value and a line end.</summary>
     public static void Write<T>(TextWriter to, T facts) =>
         to.WriteLine(
-            Escaped(to is TerminalWriter { IsAscii: true }, JsonSerializer.Serialize(
+            Escaped(to.Encoding is System.Text.ASCIIEncoding, JsonSerializer.Serialize(
             facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
 
     /// <summary>One value as a node, to which more can be added.</summary>
