@@ -230,4 +230,10 @@ public sealed record TuningSettings
     /// <see cref="StopBelow"/> a price of 0.01 would decide nothing.
     /// </summary>
     public double PricePercent { get; init; } = 0.005;
+
+    /// <summary>
+    /// An outing that takes longer than so many minutes costs more in proportion, where the paddler has not said what it costs; 50. Chosen,
+    /// no source: between what four and six pieces of a kilometre take.
+    /// </summary>
+    public double PriceMinutes { get; init; } = 50;
 }

@@ -9,6 +9,7 @@ using TrialLog.Study.Speed;
 RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
 {
     SeasonsCommand.Create(),
+    SeasonTablesCommand.Create(),
     BenchCommand.Create(),
     SensitivityCommand.Create(),
     TrialLog.Study.Squads.SquadWeeksCommand.Create(),

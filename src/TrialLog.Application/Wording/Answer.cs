@@ -1,3 +1,4 @@
+using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Assessments;
@@ -21,8 +22,12 @@ internal static class Answer
             yield break;
         }
 
+        // A fixed paddle's only length need not be the best one.
+        if (analysis.Paddle.IsFixed)
+            yield return ("This paddle", $"{Say.Length(best.Length, unit)}, fixed");
         yield return (BestLabel(analysis),
-            $"{Say.Length(best.Length, unit)}, likely {Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
+            $"{Say.Length(analysis.Paddle.IsFixed ? analysis.Ideal.Length : best.Length, unit)}, likely " +
+                $"{Say.Range(best.LikelyLow, best.LikelyHigh, unit)} (9 times in 10)");
         if (Usual(analysis, voice) is { } usual)
             yield return ("Usual length", usual);
         yield return ("Gain left", GainLeft(analysis, voice));
@@ -33,10 +38,10 @@ internal static class Answer
     /// <summary>What the proposed length is called: never "best" while soreness holds it down.</summary>
     public static string BestLabel(Analysis analysis) => analysis.Standing == Standing.Sore ? "Length for now" : "Best length";
 
-    /// <summary>The usual length and what the best one should gain; null where none is usual, or while it hurts.</summary>
+    /// <summary>The usual length and what the best one should gain; null where none is usual or can be chosen, or while it hurts.</summary>
     public static string? Usual(Analysis analysis, Voice voice = default)
     {
-        if (!analysis.CurrentIsUsual || analysis.Standing == Standing.Sore)
+        if (!analysis.CurrentIsUsual || analysis.Standing == Standing.Sore || analysis.Paddle.IsFixed)
             return null;
         LengthUnit unit = analysis.Paddler.Unit;
         string usual = Say.Length(analysis.Current, unit);

@@ -31,6 +31,7 @@ internal static class Warnings
         ["habituated"] = "used to one length",
         ["many-excluded"] = "many pieces left out",
         ["effort-missing"] = "effort not noted",
+        ["heart-rate-unused"] = "heart rates that do not count",
     };
 
     /// <summary>Where no check found anything.</summary>
@@ -107,6 +108,10 @@ internal static class Warnings
             "effort-missing" =>
                 $"{(check.Count == check.Of ? "No piece has an effort" : $"{check.Count} of {check.Of} pieces have no effort")}. Note it " +
                 $"each time: pushing a little harder changes {voice.Your} pace more than an inch of paddle.",
+            "heart-rate-unused" =>
+                $"{(check.Count == check.Of ? "No heart rate counts" : $"{check.Count} of {check.Of} heart rates do not count")}: " +
+                    $"below 60 " +
+                $"or above 220, in a piece under three minutes, the same in a whole outing, or alone in one. Look at the strap.",
             _ => $"The check {PlainText.Line(check.Name)} found something.",
         };
     }

@@ -26,7 +26,8 @@ public sealed record TrialHabits
     public TimedBy? TimedBy { get; init; }
 
     /// <summary>
-    /// What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005 (chosen, no source).
+    /// What an outing of testing is worth to the paddler, percent of speed, 0.0005 to 1; null for 0.005, more where outings are long
+    /// (chosen, no source).
     /// </summary>
     public double? PricePercent { get; init; }
 

@@ -2,6 +2,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Tuning.Information;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tuning.Assessments;
@@ -67,7 +68,7 @@ internal sealed record AssessedFit(
             OnToldEffort = fit.Table.Count > 0 && fit.Effort?.HeartRate is null
                 && fit.Table.Outings.Count(static outing => outing.Blind) < EnoughBlind,
             TooShort = ShortPieces.Of(input, fit, worthwhile),
-            PricePercent = input.Trials.PricePercent ?? input.Settings.PricePercent,
+            PricePercent = input.Trials.PricePercent ?? UsualPrice(input, fit.Table),
             Standing = Standing.Testing,
             Why = [],
             Flat = flat,
@@ -80,6 +81,13 @@ internal sealed record AssessedFit(
 
         double Align(Length length) => fit.Alignment.Align(length, input.Hull, input.Paddle.Blade);
         bool IsFlat(Posterior one) => one.LogCurvature.Mean(log => one.Share * Math.Exp(log) < worthwhile ? 1 : 0) > FlatAbove;
+    }
+
+    /// <summary>Where the paddler has not said: longer outings cost more, in proportion to their time.</summary>
+    private static double UsualPrice(AnalysisInput input, PieceTable table)
+    {
+        TrialForm form = TrialForm.Of(input, table, Comparisons.Of(table).Count);
+        return input.Settings.PricePercent * Math.Max(1, form.Minutes(form.Pieces / 2) / input.Settings.PriceMinutes);
     }
 
     /// <summary>An odd outing in another hull must not flatten the curve of one that has spoken for itself.</summary>

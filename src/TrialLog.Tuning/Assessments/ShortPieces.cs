@@ -10,13 +10,15 @@ namespace TrialLog.Tuning.Assessments;
 /// </summary>
 /// <param name="Distance">Of a piece as the log has them.</param>
 /// <param name="ChanceBeyond">Chance of a worthwhile gain that no number of them takes away.</param>
-/// <param name="LongEnough">The shortest round distance that could settle it; null where none up to the race's own could.</param>
+/// <param name="LongEnough">The round distance that should settle it in the least time; null where none up to the race's own could.</param>
 /// <param name="Minutes">What an outing of four such pieces takes, minutes; null where there is no such distance.</param>
 public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distance? LongEnough, int? Minutes)
 {
+    /// <summary>Half of what two lengths of such an outing lie apart, inches. Chosen: about what cards of that stage have.</summary>
+    private const double HalfWidthInches = 1;
+
     /// <summary>
-    /// Pieces that leave nearly all of the chance a search may end on would take no end of outings, so longer ones leave at most this
-    /// share. Chosen.
+    /// From this share on of the chance a search may end on, what pieces leave open is worth naming longer ones for. Chosen.
     /// </summary>
     private const double Room = 0.25;
 
@@ -37,9 +39,23 @@ public sealed record ShortPieces(Distance Distance, double ChanceBeyond, Distanc
         TrialForm? longer = TrialForm.RoundDistances.Where(metres => metres > form.Distance.Metres)
             .Select(metres => form.Over(Domain.Values.Distance.FromMetres(metres)).With(Domain.Log.TrialHabits.FewestPieces))
             .TakeWhile(longer => longer.PieceSeconds <= goal)
-            .FirstOrDefault(longer => Beyond(longer) < Room * input.Settings.StopBelow);
+            .Select(longer => (Form: longer, Minutes: longer.Minutes(FewestChanges) * Outings(longer)))
+            .Where(static longer => double.IsFinite(longer.Minutes)).OrderBy(static longer => longer.Minutes)
+            .Select(static longer => longer.Form).FirstOrDefault();
         return new(form.Distance, beyond, longer?.Distance,
             longer is null ? null : (int)Math.Ceiling(longer.Minutes(FewestChanges) / WholeMinutes) * WholeMinutes);
+
+        // Two lengths a width 2w apart differ by 4 s c w for each inch that the best length is off their middle.
+        double Outings(TrialForm pieces)
+        {
+            double perOuting = 4 * fit.Posterior.Share * fit.Posterior.Share * HalfWidthInches * HalfWidthInches * pieces.Pieces
+                / TrialValue.PieceVariance(fit.Posterior, input.Settings, pieces);
+            for (int outings = 1; outings <= OutingsToGo.Most; outings++)
+                if (fit.Posterior.ChanceBeyond(pieces.LogDuration(input.Settings), worthwhile, outings * perOuting)
+                    < input.Settings.StopBelow)
+                    return outings;
+            return double.PositiveInfinity;
+        }
 
         double Beyond(TrialForm pieces) => fit.Posterior.ChanceBeyond(pieces.LogDuration(input.Settings), worthwhile);
     }

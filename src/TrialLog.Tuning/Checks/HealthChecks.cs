@@ -16,7 +16,7 @@ public static class HealthChecks
         new CurveUpsideDown(), new HullsDisagree(),
         Confounding.Order, Confounding.Direction, Confounding.Effort, Confounding.HeartRate, Confounding.Hull, Confounding.Blade,
             Confounding.Calendar,
-        new Habituated(), new ManyExcluded(), new EffortMissing(),
+        new Habituated(), new ManyExcluded(), new EffortMissing(), new HeartRateUnused(),
     ];
 
     private static readonly IReadOnlyList<ILogCheck> Misleading = [

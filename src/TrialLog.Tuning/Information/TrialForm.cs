@@ -33,6 +33,9 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// <summary>A kilometre where no piece tells the pace, seconds. Chosen: a solo outrigger canoe at an easy pace.</summary>
     private const double SecondsPerKilometre = 330;
 
+    /// <summary>No piece is proposed shorter than this, metres. Chosen.</summary>
+    private const double ShortestPiece = 500;
+
     /// <summary>Goals up to so many seconds are short.</summary>
     private const double ShortGoal = 360;
 
@@ -60,13 +63,14 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
         TrialHabits told = input.Trials;
         TimedBy timedBy = told.TimedBy ?? (table.Count > 0 ? table.Pieces[^1].TimedBy : null) ?? TimedBy.Hand;
         double pace = Pace(table);
+        double ownError = OwnErrorOf(table, timedBy, input.Settings);
         int? pieces = told.Pieces is { } asked ? Math.Clamp(asked / 2 * 2, TrialHabits.FewestPieces, TrialHabits.MostPieces) : null;
         if (told.Minutes is { } minutes && pieces is null)
         {
-            double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, GoalSeconds(input, table), input.Settings);
+            double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, ownError, GoalSeconds(input, table), input.Settings);
             return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime),
                 told.Distance ?? Distance.FromMetres(metres),
-                timedBy, Seconds(metres, pace), false) { OwnError = OwnErrorOf(table, timedBy, input.Settings) };
+                timedBy, Seconds(metres, pace), false) { OwnError = ownError };
         }
 
         Distance distance = told.Distance
@@ -75,7 +79,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
             : input.Settings.CardPieces;
         return new(pieces ?? open, distance, timedBy, Seconds(distance.Metres, pace), pieces is null)
         {
-            OwnError = OwnErrorOf(table, timedBy, input.Settings),
+            OwnError = ownError,
         };
     }
 
@@ -123,9 +127,12 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// The distance that tells most in that time: the mean of what it tells if the noise of a piece is the same at every distance and if it
     /// falls with the fourth root of the duration, since nobody knows which is true.
     /// </summary>
-    private static double BestFor(double minutes, double pace, TimedBy timedBy, double? goalSeconds, TuningSettings settings)
+    private static double BestFor(
+        double minutes, double pace, TimedBy timedBy, double ownError, double? goalSeconds, TuningSettings settings)
     {
         (double shortest, bool longestThatFits) = ForGoal(goalSeconds);
+        if (Fitting(minutes, shortest, pace) < TrialHabits.FewestPieces)
+            (shortest, longestThatFits) = (ShortestPiece, false);
         double best = shortest, most = -1;
         foreach (double metres in Round)
         {
@@ -135,7 +142,7 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
             if (longestThatFits && pieces >= ThreeLengths)
                 (best, most) = (metres, double.MaxValue);
             double seconds = Seconds(metres, pace);
-            double known = KnownError.Variance(timedBy, metres, seconds, settings);
+            double known = ownError * KnownError.Variance(timedBy, metres, seconds, settings);
             double tells = pieces / 4.0 * (0.5 / (1 + known) + 0.5 / (Math.Sqrt(SecondsPerKilometre / seconds) + known));
             if (tells > most)
                 (best, most) = (metres, tells);
@@ -150,8 +157,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
     /// </summary>
     private static (double Shortest, bool LongestThatFits) ForGoal(double? seconds) => seconds switch
     {
-        null => (500, false),
-        <= ShortGoal => (500, false),
+        null => (ShortestPiece, false),
+        <= ShortGoal => (ShortestPiece, false),
         <= 20 * 60 => (1000, false),
         _ => (1000, true),
     };

@@ -17,6 +17,13 @@ internal sealed record CurveAxes(
     /// <summary>How far from zero κ is worth looking at, in its spreads.</summary>
     private const double DurationReach = 3.5;
 
+    /// <summary>
+    /// Gauss and Hermite's three places for a normal and their log weights but for a constant: they give its moments up to the fifth.
+    /// Where each hull has pieces of one duration the log says next to nothing of κ by itself, and these three stand for it.
+    /// </summary>
+    private static readonly (double Place, double LogWeight)[] Three = [
+        (-Math.Sqrt(3), -Math.Log(4)), (0, 0), (Math.Sqrt(3), -Math.Log(4))];
+
     /// <summary>More weight at an end than this share of the most calls for a wider range.</summary>
     private const double Considerable = 0.01;
 
@@ -24,7 +31,7 @@ internal sealed record CurveAxes(
     public static CurveAxes Before(TuningSettings settings)
     {
         (double low, double high, double lowKappa, double highKappa) = Range(settings);
-        return Between(settings, low, high, lowKappa, highKappa);
+        return At(settings, Evenly(low, high, CurvatureNodes), Evenly(lowKappa, highKappa, DurationNodes));
     }
 
     /// <summary>Places them where the posterior has its mass, for these spreads: zooms in until the range stays.</summary>
@@ -32,15 +39,17 @@ internal sealed record CurveAxes(
         PieceTable table, BestLengthPrior prior, TuningSettings settings, ReducedGram? gram, double logBase, double credit)
     {
         (double low, double high, double lowKappa, double highKappa) = Range(settings);
+        double[]? durations = table.OneDurationAHull ? [.. Three.Select(one => one.Place * settings.DurationSpreadInches)] : null;
         for (int round = 0; ; round++)
         {
-            CurveAxes axes = Between(settings, low, high, lowKappa, highKappa);
+            CurveAxes axes = At(settings, Evenly(low, high, CurvatureNodes), durations ?? Evenly(lowKappa, highKappa, DurationNodes));
             if (round == MostRounds)
                 return axes;
             (double[] curvature, double[] duration) = Marginals(new(table, prior, settings, axes, gram, logBase, credit, moments: false));
             (double newLow, double newHigh) = Range(axes.LogCurvatures, curvature, 1e-6);
             (double newLowKappa, double newHighKappa) = Range(axes.DurationEffects, duration, 1e-3);
-            bool settled = Settled(low, high, newLow, newHigh) && Settled(lowKappa, highKappa, newLowKappa, newHighKappa);
+            bool settled = Settled(low, high, newLow, newHigh)
+                && (durations is not null || Settled(lowKappa, highKappa, newLowKappa, newHighKappa));
             if (settled)
                 return axes;
             (low, high, lowKappa, highKappa) = (newLow, newHigh, newLowKappa, newHighKappa);
@@ -57,13 +66,11 @@ internal sealed record CurveAxes(
         return (low, high, -reach, reach);
     }
 
-    private static CurveAxes Between(TuningSettings settings, double low, double high, double lowKappa, double highKappa) =>
-        At(settings, Evenly(low, high, CurvatureNodes), Evenly(lowKappa, highKappa, DurationNodes));
-
     /// <summary>Axes of those evenly spaced values.</summary>
     public static CurveAxes At(TuningSettings settings, double[] curvatures, double[] durations) =>
         new(curvatures, durations, [.. curvatures.Select(at => CurvaturePrior.LogDensity(settings, at))],
-            [.. durations.Select(at => -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))]);
+            [.. durations.Select((at, k) => durations.Length == Three.Length ? Three[k].LogWeight
+                : -0.5 * at * at / (settings.DurationSpreadInches * settings.DurationSpreadInches))]);
 
     private static double[] Evenly(double low, double high, int count)
     {

@@ -1,4 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
@@ -82,26 +83,25 @@ internal sealed record HeartRateFit(
         }
     }
 
+    /// <summary>The readings that count, by piece; not a number where there is none.</summary>
+    private static double[] ReadingsOf(PieceTable table) =>
+    [
+        .. Enumerable.Range(0, table.Outings.Count).SelectMany(j => ReadingsOf([
+            .. Enumerable.Range(table.OutingStart[j], table.OutingStart[j + 1] - table.OutingStart[j]).Select(i => table.Pieces[i])])),
+    ];
+
     /// <summary>
-    /// The readings that count: not out of range, not of a short piece, not alike in a whole outing, not the only one of an outing.
+    /// The readings of an outing that count, by piece: not those of nonsense, in short pieces, the same in all pieces, or alone.
     /// </summary>
-    private static double[] ReadingsOf(PieceTable table)
+    public static double[] ReadingsOf(IReadOnlyList<Piece> outing)
     {
         double[] readings = [
-            .. table.Pieces.Select(piece => piece.HeartRate is { } rate && rate.BeatsPerMinute is >= LeastRate and <= MostRate
+            .. outing.Select(piece => piece.HeartRate is { } rate && rate.BeatsPerMinute is >= LeastRate and <= MostRate
             && piece.Time.Seconds >= ShortestSeconds
             ? (double)rate.BeatsPerMinute : double.NaN)];
-        for (int j = 0; j < table.Outings.Count; j++)
-        {
-            Span<double> here = readings.AsSpan(table.OutingStart[j]..table.OutingStart[j + 1]);
-            double least = double.PositiveInfinity, most = double.NegativeInfinity;
-            foreach (double rate in here)
-                if (!double.IsNaN(rate))
-                    (least, most) = (Math.Min(least, rate), Math.Max(most, rate));
-            if (!(most > least))
-                here.Fill(double.NaN);
-        }
-
+        double[] told = [.. readings.Where(static rate => !double.IsNaN(rate))];
+        if (told.Length == 0 || told.Max() == told.Min())
+            Array.Fill(readings, double.NaN);
         return readings;
     }
 

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Interpolation;
 using TrialLog.Domain.Values;
 
@@ -26,8 +27,13 @@ internal sealed record Marginal(double[] Values, double[] Probabilities)
     /// </summary>
     public double Quantile(double share)
     {
+        // A few values stand for a normal.
         if (Values.Length < 5)
-            return Values[Values.Length / 2];
+        {
+            double mean = Mean(static value => value), square = Mean(static value => value * value);
+            return mean + Math.Sqrt(Math.Max(0, square - mean * mean)) * Normal.InvCDF(0, 1, share);
+        }
+
         double[] below = _below.Value;
         double step = (Values[1] - Values[0]) / Finer, sought = share * below[^1];
         int cell = Array.FindIndex(below, upTo => upTo >= sought);

@@ -54,6 +54,23 @@ internal sealed record PieceTable
     /// <summary>Logarithm of duration over the reference duration: the mean of the hull's pieces that are about as far.</summary>
     public required double[] LogDuration { get; init; }
 
+    /// <summary>Whether no hull has pieces of clearly different duration.</summary>
+    public bool OneDurationAHull
+    {
+        get
+        {
+            double[] of = new double[HullsWithPieces];
+            Array.Fill(of, double.NaN);
+            for (int j = 0; j < OutingHull.Length; j++)
+                for (int i = OutingStart[j]; i < OutingStart[j + 1]; i++)
+                    if (double.IsNaN(of[OutingHull[j]]))
+                        of[OutingHull[j]] = LogDuration[i];
+                    else if (Math.Abs(LogDuration[i] - of[OutingHull[j]]) > 1e-9)
+                        return false;
+            return true;
+        }
+    }
+
     /// <summary>Variance of each piece that is known beforehand: timing, distance, effort not told; percent squared.</summary>
     public required double[] KnownVariance { get; init; }
 

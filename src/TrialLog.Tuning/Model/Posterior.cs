@@ -130,16 +130,25 @@ internal sealed class Posterior
     }
 
     /// <summary>
-    /// Probability that some length beats the best known by a worthwhile change once any number of pieces of one duration has been paddled:
-    /// what is left when the best length at that duration is known and only how it moves with duration is not. Lopsidedness left out.
+    /// Probability that some length beats the best known by a worthwhile change once so much more is known of the best length at the
+    /// pieces' duration: what is left with any number of them is how it moves with duration. Lopsidedness left out.
     /// </summary>
     /// <param name="cardLogDuration">Logarithm of the pieces' duration over the reference duration.</param>
     /// <param name="worthwhile">The smallest change of speed that matters, percent.</param>
-    public double ChanceBeyond(double cardLogDuration, double worthwhile)
+    /// <param name="information">
+    /// Precision that further pieces add at a curvature of 1, per inch squared; infinite for any number of them.
+    /// </param>
+    public double ChanceBeyond(double cardLogDuration, double worthwhile, double information = double.PositiveInfinity)
     {
         double sum = 0;
         foreach (PosteriorComponent part in ByCurvature(cardLogDuration))
-            sum += part.Weight * 2 * StandardNormal.Below(-Math.Sqrt(worthwhile / (Share * part.Curvature) / part.GoalGivenCard));
+        {
+            double toGoal = part.Covariance / part.CardVariance,
+                card = 1 / (1 / part.CardVariance + information * part.Curvature * part.Curvature),
+                variance = part.GoalGivenCard + toGoal * toGoal * card;
+            sum += part.Weight * 2 * StandardNormal.Below(-Math.Sqrt(worthwhile / (Share * part.Curvature) / variance));
+        }
+
         return sum;
     }
 

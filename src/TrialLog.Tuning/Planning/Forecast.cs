@@ -26,14 +26,14 @@ internal sealed class Forecast
     /// </summary>
     private static readonly (double Times, double Held, double Strays)[] Slowness =
     [
-        (0.6, 0.15, 0.05), (1, 0.645, 0.3), (1.6, 0.13, 0.27), (2.6, 0.05, 0.2), (5, 0.02, 0.12), (8, 0.005, 0.06),
+        (0.4, 0.2, 0.06), (0.65, 0.5, 0.22), (1, 0.2, 0.27), (1.7, 0.07, 0.22), (3.3, 0.025, 0.15), (6, 0.005, 0.08),
     ];
 
     /// <summary>Effort strays wholly from the second of these spreads on, not at all up to the first, CR10 points. Chosen.</summary>
     private const double HeldBelow = 0.2, StraysAbove = 0.5;
 
-    /// <summary>Forecasts of one search that follow each other are mistaken together, so each counts for half. Chosen.</summary>
-    private const double EarlierCountsFor = 0.5;
+    /// <summary>Forecasts of one search that follow each other are mistaken together, so each counts for a fifth. Chosen.</summary>
+    private const double EarlierCountsFor = 0.2;
 
     /// <summary>
     /// By what the simulated value of an outing is multiplied before it is weighed against its price: a season knows its own noise, the
@@ -92,9 +92,13 @@ internal sealed class Forecast
         List<(int Outings, double Weight)> all = [];
         foreach (int simulated in outings)
             foreach ((double times, double belief) in slowness)
-                all.Add((Math.Clamp((int)Math.Ceiling(simulated * times - 1e-9), forecast._least, OutingsToGo.Most), belief / Seasons));
+                all.Add((Taking(simulated, times), belief / Seasons));
         all.Sort(static (a, b) => a.Outings.CompareTo(b.Outings));
         return new(Quantile(all, 0.5), Quantile(all, 0.1), Quantile(all, 0.9));
+
+        // A season that had not ended is that long or longer, however fast real ones are.
+        int Taking(int simulated, double times) => simulated >= OutingsToGo.Most ? simulated
+            : Math.Clamp((int)Math.Ceiling(simulated * times - 1e-9), forecast._least, OutingsToGo.Most);
     }
 
     private static int Quantile(List<(int Outings, double Weight)> sorted, double share)

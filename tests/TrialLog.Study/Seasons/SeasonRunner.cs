@@ -26,13 +26,14 @@ internal static class SeasonRunner
 
     /// <summary>Results by paddler for one method in one world.</summary>
     public static SeasonResult[] Run(
-        World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads, Action<int> progress)
+        World world, Func<World, SimulatedPaddler, ISearchMethod> begin, int first, int paddlers, ulong seed, int threads,
+        Action<int> progress)
     {
         SeasonResult[] results = new SeasonResult[paddlers];
         int done = 0;
         Parallel.For(0, paddlers, new ParallelOptions { MaxDegreeOfParallelism = threads }, number =>
         {
-            results[number] = Season(world, begin, new SimulatedPaddler(world, seed, number));
+            results[number] = Season(world, begin, new SimulatedPaddler(world, seed, first + number));
             progress(Interlocked.Increment(ref done));
         });
         return results;

@@ -15,11 +15,11 @@ namespace TrialLog.Study.Seasons;
 /// <summary><c>seasons</c>: simulated seasons in one world or all, every method side by side.</summary>
 internal static class SeasonsCommand
 {
-    private const double WrongAbove = 0.3;
+    internal const double WrongAbove = 0.3;
     private static readonly int[] Shown = [0, 1, 2, 3, 5, 8, 14];
-    private static readonly double[] ChanceBins = [0, 0.02, 0.05, 0.1, 0.2, 0.35, 0.6, 1.001],
+    internal static readonly double[] ChanceBins = [0, 0.02, 0.05, 0.1, 0.2, 0.35, 0.6, 1.001],
         NearBins = [0, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 1.001];
-    private static readonly int[] ForecastAfter = [1, 2, 3, 5, 8];
+    internal static readonly int[] ForecastAfter = [1, 2, 3, 5, 8];
 
     public static Command Create()
     {
@@ -54,6 +54,13 @@ internal static class SeasonsCommand
         Option<int?> pieces = new(
             "--pieces")
         { Description = "Pieces an outing as told to the tool, an even number from 4 to 16; without it the tool chooses." };
+        Option<string?> rows = new("--rows")
+        {
+            Description = "Also add what was said and what was true to this file, one row a paddler and outing; see season-tables. " +
+                "Only with "
+                + "--brief.",
+        };
+        Option<int> first = new("--first") { Description = "Number of the first paddler.", DefaultValueFactory = _ => 0 };
         Option<bool> brief = new(
             "--brief")
         { Description = "One row a world for the tool's own figures, without reliability and forecasts." };
@@ -61,7 +68,7 @@ internal static class SeasonsCommand
             "seasons", "Simulated seasons: mean true loss of speed (%) at the recommended length, every method side by side.")
         {
             world, paddlers, seed, threads, own, startSpread, curvature, outing, piece, fade, trend, spoiled, effort, pieces,
-                setting, brief,
+                setting, brief, rows, first,
         };
         command.SetAction(parsed =>
         {
@@ -101,9 +108,13 @@ internal static class SeasonsCommand
                     PiecesTold = parsed.GetValue(pieces) ?? one.PiecesTold,
                 };
                 if (parsed.GetValue(brief))
-                    Brief(tried,
-                        Timed(tried, SearchMethods.Own, (world, _) => new ThisModel(world, settings), parsed.GetValue(paddlers),
-                        parsed.GetValue(seed), parsed.GetValue(threads)));
+                {
+                    SeasonResult[] results = Timed(tried, SearchMethods.Own, (world, _) => new ThisModel(world, settings),
+                        parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(first));
+                    Brief(tried, results);
+                    if (parsed.GetValue(rows) is { } file)
+                        SeasonRows.Append(file, tried, parsed.GetValue(seed), parsed.GetValue(first), results);
+                }
                 else
                     Report(tried, parsed.GetValue(paddlers), parsed.GetValue(seed), parsed.GetValue(threads),
                         parsed.GetValue(own), settings);
@@ -172,7 +183,7 @@ internal static class SeasonsCommand
     /// For each who was told to go on: whether as many outings followed as the range said. Who never stopped within the season counts as
     /// held if the range reaches beyond it.
     /// </summary>
-    private static List<bool> Held(SeasonResult[] results, int outings)
+    internal static List<bool> Held(SeasonResult[] results, int outings)
     {
         List<bool> held = [];
         foreach (SeasonResult one in results)
@@ -201,7 +212,7 @@ internal static class SeasonsCommand
             results.Where(one => !one.Claims[outings].Stop).Select(one => one.Claims[outings].ToGo.Median);
     })) + ".";
 
-    private static string Carried(SeasonResult[] results)
+    internal static string Carried(SeasonResult[] results)
     {
         string Of(string where, Func<SeasonResult, IReadOnlyDictionary<int, bool>> held) =>
             results[0] is { } first && held(first).Count == 0 ? "" :
@@ -237,12 +248,15 @@ internal static class SeasonsCommand
     }
 
     private static SeasonResult[] Timed(
-        World world, string name, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads)
+        World world, string name, Func<World, SimulatedPaddler, ISearchMethod> begin, int paddlers, ulong seed, int threads,
+        int first = 0)
     {
         Stopwatch watch = Stopwatch.StartNew();
         long shown = -1000;
-        SeasonResult[] results = SeasonRunner.Run(world, begin, paddlers, seed, threads, done =>
+        SeasonResult[] results = SeasonRunner.Run(world, begin, first, paddlers, seed, threads, done =>
         {
+            if (Console.IsErrorRedirected)
+                return;
             long now = watch.ElapsedMilliseconds;
             long last = Interlocked.Read(ref shown);
             if (now - last >= 1000 && Interlocked.CompareExchange(ref shown, now, last) == last)
@@ -275,7 +289,7 @@ internal static class SeasonsCommand
         + $"; {Text(Estimate.Of([.. results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0))]), "0.0")} "
         + $"% over all outings.";
 
-    private static string Outings(int after) =>
+    internal static string Outings(int after) =>
         after == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : after.ToString(CultureInfo.InvariantCulture);
 
     private static string Text(Estimate estimate, string digits) =>

@@ -21,7 +21,8 @@ internal static class SensitivityCommand
         "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches",
             "HullSpreadInches",
         "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent", "PricePercent",
+        "StopBelow", "WorthwhilePercent", "PricePercent", "PriceMinutes", "StartOutlierFactor", "SkewLimit", "UntoldEffortMedian",
+            "UntoldEffortLogSpread",
     ];
 
     /// <summary>Constant, and the values tried in its place.</summary>
@@ -90,7 +91,7 @@ internal static class SensitivityCommand
             }
 
         SeasonResult[] Run(TuningSettings settings) =>
-            SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), paddlers, seed, threads, _ => { });
+            SeasonRunner.Run(world, (tried, _) => new ThisModel(tried, settings), 0, paddlers, seed, threads, _ => { });
 
         static double More(SeasonResult now, SeasonResult then) => now.Loss[LossAfter] - then.Loss[LossAfter];
 

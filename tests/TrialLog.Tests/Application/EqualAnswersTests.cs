@@ -208,7 +208,8 @@ public class EqualAnswersTests
         Assert.Equal(
             said.Verdict,
             string.Join(' ', [home.Headline, .. home.Beside.Where(line => !line.StartsWith("Warning: ", StringComparison.Ordinal))]));
-        Assert.Equal(said.BestFigure, $"{home.Figures[0].Label} {home.Figures[0].Value}");
+        Assert.Equal(said.BestFigure,
+            string.Join(' ', home.Figures.Take(said.BestFigures).Select(static figure => $"{figure.Label} {figure.Value}")));
         Assert.Equal(
             said.Standing switch { "sore" => Tone.Caution, "cannot-tell" => Tone.Now, "testing" => Tone.Strong, _ => Tone.Best },
             home.Look);
@@ -248,8 +249,8 @@ public class EqualAnswersTests
         Document page = ReportDocument.Of(contents);
         Section answer = page.Sections[0];
         Assert.Equal(PlainText.Line(said.Verdict), answer.Blocks.OfType<Paragraph>().Single(paragraph => paragraph.Answers).Text);
-        Fact best = answer.Blocks.OfType<Facts>().Single().Items[0];
-        Assert.Equal(said.BestFigure, $"{best.Label} {best.Value}");
+        IEnumerable<Fact> best = answer.Blocks.OfType<Facts>().Single().Items.Take(said.BestFigures);
+        Assert.Equal(said.BestFigure, string.Join(' ', best.Select(static fact => $"{fact.Label} {fact.Value}")));
         Assert.Contains(Line(said.Verdict), Line(PaddlerReport.ToMarkdown(contents).Replace("\\", "", StringComparison.Ordinal)));
         Assessment carried = contents.Carried.Single(
             one => one.Hull.Id == contents.Analysis.Hull.Id && one.Paddle.Id == contents.Analysis.Paddle.Id);
@@ -289,8 +290,16 @@ public class EqualAnswersTests
             && !Verdict.Contains("is the shortest", StringComparison.Ordinal);
 
         public string BestFigure => Standing == "sore" ? $"Length for now {Say.Length(Length.FromInches(Best), Unit)}"
-            : $"Best length {Say.Length(Length.FromInches(Best), Unit)}, likely " +
-                $"{Say.Range(Length.FromInches(Low), Length.FromInches(High), Unit)} (9 times in 10)";
+            : (Fixed ? $"This paddle {Say.Length(Length.FromInches(Best), Unit)}, fixed " : "")
+                + $"Best length {Say.Length(Length.FromInches(BestToHave), Unit)}, likely " +
+                $"{Say.Range(Told(Low), Told(High), Unit)} (9 times in 10)";
+
+        /// <summary>How many figures that is: a fixed paddle's own length comes first.</summary>
+        public int BestFigures => Fixed && Standing != "sore" ? 2 : 1;
+
+        // Told in inches with four digits, a range of whole millimetres would lie beside the half centimetre that it is rounded at.
+        private Length Told(double inches) =>
+            Unit == LengthUnit.Centimetres ? Length.FromMillimetres(Math.Round(inches * 25.4)) : Length.FromInches(inches);
     }
 
     private static AnalysisInput Drawn(int outings, int shape, Random random, double best, double curvature, double noise, int odd)

@@ -203,6 +203,7 @@ public partial class WordingTests(ITestOutputHelper output)
         new("blade-tangled") { Hull = "OC1" }, new("habituated") { Count = 30, Of = 36, Inches = 50 },
             new("many-excluded") { Count = 9, Of = 36 },
         new("effort-missing") { Count = 9, Of = 36 }, new("effort-missing") { Count = 36, Of = 36 },
+            new("heart-rate-unused") { Count = 9, Of = 12 }, new("heart-rate-unused") { Count = 12, Of = 12 },
             new("heart-rate-tangled") { Longer = true },
     ];
 

@@ -38,3 +38,5 @@ season("logbooks/two-hulls.csv", "Bram Okello", 12, c("OC1", "OC2"), start = 51,
        delta = -0.3, efforts = c(6, 6, 5.5), outings = 10)
 season("logbooks/spoiled.csv", "Tova Lind", 13, "OC1", start = 48, theta = 47.5, c = 0.4, tau = 2, sigma = 0.8, spoiled = 0.15,
        efforts = 6, outings = 9)
+# one-sided.csv is a log whose curve, without bounds on its lopsidedness, could not be told from a cliff on one side; one-sided-again.csv
+# is the same four times over. Both are what the tests' LogOf.Healthy(outings: 4, seed: 92) makes, written out.

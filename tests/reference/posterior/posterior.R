@@ -1,6 +1,6 @@
 # The posterior of the sample logbooks by sampling: long chains in JAGS, fixed seeds, with the Monte Carlo standard error of
 # every mean and quantile (by batches).
-#   Rscript posterior/posterior.R [iterations]       (from tests/reference; some five minutes)
+#   Rscript posterior/posterior.R [iterations]       (from tests/reference; some ten minutes)
 suppressMessages({library(rjags); library(jsonlite)})
 iterations <- as.integer(c(commandArgs(TRUE), "100000")[1])
 load.module("glm", quiet = TRUE)
@@ -10,7 +10,7 @@ levels <- c(0.05, 0.25, 0.5, 0.75, 0.95)
 
 prepare <- function(name) {
   log <- read.csv(file.path("logbooks", paste0(name, ".csv")))
-  hulls <- unique(log$hull); hull <- match(log$hull, hulls); outing <- match(log$date, unique(log$date))
+  hulls <- unique(log$hull); hull <- match(log$hull, hulls); outing <- with(log, match(paste(date, outing), unique(paste(date, outing))))
   days <- as.numeric(as.Date(log$date) - as.Date(log$date[1]))
   columns <- list(order = log$piece - 1, effort = log$effort, distance = log(log$distance_m / 1000), trend = days / 7)
   prior <- list(order = c(-0.3, 0.5), effort = c(3, 1.5), distance = c(-6, 3), trend = c(0, 0.3))

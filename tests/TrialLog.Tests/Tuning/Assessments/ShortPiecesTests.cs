@@ -55,14 +55,36 @@ public class ShortPiecesTests
         Assert.Null(Tuner.Analyse(Racing(16_000, 14, pieces: 4000)).TooShort);
     }
 
-    private static AnalysisInput Racing(double metres, int outings, double pieces)
+    /// <summary>
+    /// The shortest pieces that could settle a race of hours would take a whole season; longer ones take a fraction of its time.
+    /// </summary>
+    [Fact]
+    public void For_a_race_of_hours_the_card_has_the_distance_that_settles_it_soonest()
+    {
+        AnalysisInput input = Racing(30_000, 14, pieces: 1000, noise: 1);
+        TimeSpent proposed = With(null), shorter = With(3000);
+        Assert.True(proposed.Metres > 3000);
+        Assert.True(proposed.Minutes < shorter.Minutes, $"{proposed} {shorter}");
+
+        TimeSpent With(double? told)
+        {
+            Distance? distance = told is { } metres ? Distance.FromMetres(metres) : null;
+            Analysis analysis = Tuner.Analyse(input with { ThisOuting = new() { Distance = distance } });
+            double piece = analysis.Card.Distance.Metres;
+            return new(piece, analysis.OutingsToGo.Median * (20 + 4 * piece / 180));
+        }
+    }
+
+    private sealed record TimeSpent(double Metres, double Minutes);
+
+    private static AnalysisInput Racing(double metres, int outings, double pieces, double noise = 0.02)
     {
         AnalysisInput input = LogOf.Rows(
             from outing in Enumerable.Range(0, outings)
             from at in Enumerable.Range(0, 4)
             let away = Card[at] - 50
             select new Row(outing, Card[at],
-                Math.Sin(outing) - 0.8 * away * away + 0.02 * Math.Sin(5 * outing + 2 * at))
+                Math.Sin(outing) - 0.8 * away * away + noise * Math.Sin(5 * outing + 2 * at))
             { Metres = pieces });
         var race = new GoalEvent { HullId = input.Hull.Id, Distance = Distance.FromMetres(metres) };
         return input with { Paddler = input.Paddler with { Goal = race } };

@@ -124,6 +124,20 @@ public class StandingTests
     }
 
     [Fact]
+    public void A_long_outing_costs_more_unless_the_paddler_has_said_what_it_costs()
+    {
+        AnalysisInput input = LogOf.Rows(LogOf.Healthy());
+        double four = Price(input), eight = Price(Asking(input, new() { Pieces = 8 }));
+        Assert.Equal(0.005, four, 12);
+        Assert.InRange(eight, 0.007, 0.009);
+        Assert.Equal(0.02, Price(Asking(input, new() { Pieces = 8, PricePercent = 0.02 })), 12);
+
+        static double Price(AnalysisInput input) => AssessedFit.Of(input).Says.PricePercent;
+        static AnalysisInput Asking(AnalysisInput input, TrialHabits trials) =>
+            input with { Paddler = input.Paddler with { Trials = trials } };
+    }
+
+    [Fact]
     public void Time_to_stop_is_said_where_it_is_settled_or_flat_and_only_there() =>
         Gen.Select(Gen.Int[1, 8], Gen.Double[0, 1.2]).Sample((outings, curvature) =>
         {

@@ -121,6 +121,30 @@ public class HealthChecksTests
             Assert.Equal(beats > 0, check.Longer);
     }
 
+    [Theory]
+    [InlineData(40, 1, true)]
+    [InlineData(230, 1, true)]
+    [InlineData(150, 0, true)]
+    [InlineData(150, 1, false)]
+    public void Heart_rates_that_do_not_count_are_named(int beats, int more, bool found)
+    {
+        AnalysisInput log = LogOf.Rows(LogOf.Healthy());
+        AnalysisInput question = log with
+        {
+            Outings = [.. log.Outings.Select(outing => outing with
+            {
+                Pieces = [.. outing.Pieces.Select(piece => piece with
+                {
+                    HeartRate = HeartRate.FromBeatsPerMinute(beats + more * piece.Order),
+                })],
+            })],
+        };
+        HealthCheck? check = HealthChecks.Of(question, Adjusted(question), 50).SingleOrDefault(check => check.Name == "heart-rate-unused");
+        Assert.Equal(found, check is not null);
+        if (check is not null)
+            Assert.Equal((24, 24), (check.Count, check.Of));
+    }
+
     private static IEnumerable<string> Names(IEnumerable<Row> rows) => Look(rows).Select(check => check.Name);
 
     private static IReadOnlyList<HealthCheck> Look(IEnumerable<Row> rows)

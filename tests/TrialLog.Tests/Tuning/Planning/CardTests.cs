@@ -153,6 +153,21 @@ public class CardTests
         Assert.True(options[1].OutingsToGo.Median < options[0].OutingsToGo.Median / 2, $"{options[0]}, {options[1]}");
     }
 
+    /// <summary>A race of an hour asks for a kilometre, but half an hour has no room for four of them.</summary>
+    [Theory]
+    [InlineData(30, 500)]
+    [InlineData(45, 1000)]
+    public void Little_time_is_kept_to_whatever_the_race_asks_for(int minutes, double metres)
+    {
+        AnalysisInput input = LogOf.Rows([]);
+        Analysis analysis = Tuner.Analyse(input with
+        {
+            Paddler = input.Paddler with { Goal = new() { HullId = input.Hull.Id, Distance = Distance.FromMetres(10_000) } },
+            ThisOuting = new() { Minutes = minutes },
+        });
+        Assert.Equal((4, metres), (analysis.Card.Lengths.Count, analysis.Card.Distance.Metres));
+    }
+
     [Fact]
     public void The_bound_on_the_value_of_a_pair_is_below_the_value_and_two_lengths_have_one_contrast() =>
         Gen.Int[0, 6].Sample(outings =>

