@@ -81,6 +81,27 @@ click "back"
 click "race it"
 expect "Noted:"
 expect "Raced at"
+
+echo "the follow-up with the new paddle"
+click "6 Body and boats" 3
+click "add paddle"
+expect "Another paddle"
+click "Name" 24
+type_text "Heron fixed"
+click "Blade, to throat" 26
+type_text "18.5"
+click "Shortest length" 26
+type_text "49"
+click "Longest length" 26
+type_text "49"
+click "S save" 2
+expect "Added the paddle Heron fixed"
+click "1 Home" 3
+click "p paddle"
+expect "With which paddle?"
+# The message line names it, too, after a single blank.
+click "  Heron fixed" 3
+expect "fixed at 49 in"
 click "q quit"
 expect "ENDED WITH 0"
 

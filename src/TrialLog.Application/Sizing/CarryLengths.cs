@@ -21,9 +21,13 @@ internal static class CarryLengths
     {
         (IReadOnlyList<Hull> hulls, IReadOnlyList<Paddle> paddles) = Asked(workspace, hullName, paddleName);
         IReadOnlyList<Outing> outings = workspace.Logbook.Outings(paddler.Id);
-        if (paddleName is null && OwnGear.Paddles(workspace, paddler, outings).Where(paddle => !paddle.Steering)
-            .ToList() is { Count: > 0 } own)
-            paddles = own;
+        if (paddleName is null)
+        {
+            paddles = [.. OwnGear.Paddles(workspace, paddler, outings).Where(paddle => !paddle.Steering)];
+            if (paddles.Count == 0)
+                throw workspace.NoPaddleFor(paddler);
+        }
+
         AnalysisInput question = workspace.Question(new Chosen(paddler, hulls[0], paddles[0]), outings);
         return Rows(workspace, paddler, outings, Tuner.Carry(question, hulls, paddles));
     }

@@ -7,8 +7,8 @@ namespace TrialLog.Application.Workspaces;
 internal static class OwnGear
 {
     /// <summary>
-    /// The paddles that are theirs or the club's, and those they paddled with. Whoever is alone in the logbook, or has none of these in one
-    /// from before paddles had owners, also has those that are nobody's and that nobody else paddled with.
+    /// The paddles that are theirs or the club's, and those of nobody's that they paddled with. Whoever is alone in the logbook, or has
+    /// none of these in one from before paddles had owners, also has those that are nobody's and that nobody else paddled with.
     /// </summary>
     /// <param name="workspace">The open logbook.</param>
     /// <param name="paddler">Whose gear.</param>
@@ -17,7 +17,7 @@ internal static class OwnGear
     {
         IReadOnlyList<Paddle> all = workspace.Logbook.Paddles();
         HashSet<Guid> used = UsedIn(outings);
-        List<Paddle> own = [.. all.Where(paddle => paddle.IsFor(paddler.Id) || used.Contains(paddle.Id))];
+        List<Paddle> own = [.. all.Where(paddle => paddle.IsFor(paddler.Id) || (paddle.OwnerId is null && used.Contains(paddle.Id)))];
         bool alone = workspace.Logbook.Paddlers().Count == 1;
         if (own.Count > 0 && !alone)
             return own;

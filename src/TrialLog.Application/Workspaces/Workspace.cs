@@ -115,14 +115,21 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         IReadOnlyList<Paddle> usual = UsualChoice.Paddles(this, paddler, hull, outings);
         if (usual is [var one])
             return one;
-        IReadOnlyList<Paddle> all = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
-        throw new RequestException(
-            all.Count == 0 ? "The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"
-            : usual.Count == 0 ? $"No paddle here is {Quoted.Visible(paddler.Name)}'s or the club's; say which with --paddle NAME " +
-                $"({Names(all, paddle => paddle.Name)}), or whose it is: triallog paddle set NAME --owner " +
-                $"\"{Quoted.Visible(paddler.Name)}\", or --club."
-            : $"{Quoted.Visible(paddler.Name)} has {usual.Count} paddles; say which with --paddle NAME " +
+        throw usual.Count == 0 ? NoPaddleFor(paddler)
+            : new RequestException($"{Quoted.Visible(paddler.Name)} has {usual.Count} paddles; say which with --paddle NAME " +
                 $"({Names(usual, paddle => paddle.Name)}).");
+    }
+
+    /// <summary>What is said where no paddle is a paddler's or the club's; another's is not named.</summary>
+    public RequestException NoPaddleFor(Paddler paddler)
+    {
+        IReadOnlyList<Paddle> all = [.. logbook.Paddles().Where(paddle => !paddle.Steering)];
+        IReadOnlyList<Paddle> nobodys = [.. all.Where(paddle => paddle.OwnerId is null)];
+        return new(all.Count == 0
+            ? "The logbook has no paddle yet; add one with: triallog paddle add NAME --blade 18.5in --range 48in..54in"
+            : $"No paddle here is {Quoted.Visible(paddler.Name)}'s or the club's; say which with --paddle NAME" +
+                $"{(nobodys.Count == 0 ? "" : $" ({Names(nobodys, paddle => paddle.Name)})")}, or whose it is: triallog paddle set NAME " +
+                $"--owner \"{Quoted.Visible(paddler.Name)}\", or --club.");
     }
 
     private static T Named<T>(IReadOnlyList<T> all, string name, Func<T, string> nameOf, string kind, string toAdd) where T : class =>

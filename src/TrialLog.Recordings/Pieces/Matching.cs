@@ -8,8 +8,8 @@ public sealed partial record RecordedOuting
     // Without a card's distance, pieces further than this from the middle one are asked about. No source: chosen.
     private const double MostUneven = 0.25;
 
-    // How much likelier one reading must make what was seen than the next, natural logarithm: some six times. No source: chosen.
-    private const double Decisive = 1.8;
+    // How much likelier one reading must make what was seen than the next, natural logarithm: seven times. No source: chosen.
+    private const double Decisive = 2;
 
     // How much more a reading is believed whose pieces are mostly of the card's distance, or of its number, likewise. No source: chosen.
     private const double ForDistance = 2, ForNumber = 1;

@@ -132,8 +132,11 @@ internal sealed class ImportRecordingCommand(CommandFrame frame, ParseResult par
         }
         else if (recording.Questions is [var question, ..])
         {
-            throw Unsettled(recording, lengths, chosen, question.CanBeConfirmed ? $"{question.Says} If it is right as shown: --as-shown"
-                : question.Says);
+            throw Unsettled(recording, lengths, chosen, !question.CanBeConfirmed ? question.Says
+                : question.Kind == QuestionKind.Clock
+                    ? $"{question.Says} Type it with --start \"2026-05-09 10:00\", or if the clock is right: " +
+                    "--as-shown"
+                : $"{question.Says} If it is right as shown: --as-shown");
         }
 
         return Done(recording, answers, ImportRecording.Save(workspace, recording, answers));

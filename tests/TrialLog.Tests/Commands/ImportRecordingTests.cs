@@ -214,6 +214,17 @@ public sealed class ImportRecordingTests : IDisposable
             KnownError.Variance(piece with { SpeedErrorPercent = null, TimedBy = TimedBy.Hand }, new TuningSettings())));
     }
 
+    [Fact]
+    public void An_outing_in_the_dark_is_saved_once_its_start_was_typed()
+    {
+        string file = Bytes("utc.gpx", XmlWriting.Gpx([.. Morning.Recorded.Select(p => p with { Time = p.Time - 36000 })], "utc"));
+        string asked = _program.Run("import", file, "--lengths", "49,51,51,49").Error;
+        Assert.Contains("it was 2026-05-09 09:00", asked);
+        Assert.Contains("--start", asked);
+        _program.Must("import", file, "--lengths", "49,51,51,49", "--start", "2026-05-09 09:00");
+        Assert.Equal((new DateOnly(2026, 5, 9), new TimeOnly(9, 0)), (Assert.Single(Outings()).Date, Outings()[0].Time!.Value));
+    }
+
     [Theory]
     [InlineData("tcx", "gpx")]
     [InlineData("gpx", "fit")]

@@ -145,6 +145,23 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void Who_has_no_paddle_is_shown_and_sold_nobody_elses()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        program.Must("paddle", "set", "Reed", "--owner", "Ilse Maro");
+        program.Must("paddler", "add", "Bram Okello", "--reach", "50in");
+        // Borrowed for a morning, it is still hers.
+        program.Must("log", "--paddler", "Bram Okello", "--paddle", "Reed", "49in,1km,5:30", "50in,1km,5:31");
+        foreach (string command in new[] { "transfer", "order-sheet" })
+        {
+            TestProgram.Outcome refused = program.Run(command, "--paddler", "Bram Okello");
+            Assert.Equal(1, refused.Code);
+            Assert.Contains("No paddle here is Bram Okello's or the club's", refused.Error);
+            Assert.DoesNotContain("Reed", refused.Output + refused.Error);
+        }
+    }
+
+    [Fact]
     public void While_sore_nothing_longer_than_what_did_not_hurt_is_proposed()
     {
         using TestProgram program = TestProgram.WithIlse();

@@ -134,7 +134,11 @@ public sealed class OutingTests : IDisposable
         foreach (string time in new[] { "5:35", "5:33", "5:36" })
             terminal.Type(time).Press(Key.Enter, Key.Enter);
         terminal.Type("5").Press(Key.S.WithCtrl).Shows("Rest first: you logged soreness of 5").ShowsNot("4 pieces of").ShowsNot("┠");
-        terminal.Type("c").Shows("When it no longer hurts").Press(Key.Esc).Type("z").Shows("Who says that the soreness is gone?")
+        // Nor does any other screen tell of lengths.
+        terminal.Type("4").Shows("Rest first").ShowsNot("likely").ShowsNot("best");
+        terminal.Type("5").Shows("Rest first").ShowsNot("gain left").ShowsNot("best");
+        terminal.Type("6").Shows("Rest first").ShowsNot("likely").ShowsNot("pieces");
+        terminal.Type("1").Type("c").Shows("When it no longer hurts").Press(Key.Esc).Type("z").Shows("Who says that the soreness is gone?")
             .Type("Dr Vale").Press(Key.Enter);
         terminal.Shows("Next outing").ShowsNot("Rest first");
         terminal.Type("3").Type("u").Type("1").Shows("Rest first");

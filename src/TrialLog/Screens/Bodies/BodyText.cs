@@ -19,6 +19,14 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
     public IEnumerable<(string Text, Tone Tone)> StartLength()
     {
+        if (RestFirst.Page(session.State.Sore) is { } rest)
+        {
+            foreach (string line in rest.SelectMany(paragraph => WordWrap.Lines(paragraph, width)))
+                yield return (line, Tone.Caution);
+            yield return ("", Tone.Plain);
+            yield break;
+        }
+
         yield return ("Start length", Tone.Title);
         StartLengthAnswer answer;
         string? wrong = null;
@@ -41,8 +49,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}",
             Tone.Strong);
-        string next = session.State.Sore is null ? " " + answer.WhatNext : "";
-        foreach (string line in WordWrap.Lines(answer.Explanation + next, width))
+        foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
             yield return (line, Tone.Plain);
         foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
             yield return (line, Tone.Caution);
@@ -72,18 +79,13 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
     public IEnumerable<(string Text, Tone Tone)> Everywhere(IReadOnlyList<Assessment>? carried)
     {
+        // While it hurts only what was measured is shown below.
+        if (session.State.Sore is not null)
+            yield break;
         yield return ("In every hull, for every blade", Tone.Title);
         if (carried is null)
         {
             yield return (session.Found.Stopped ? "Stopped before there was an answer." : "Working it out …", Tone.Dim);
-            yield return ("", Tone.Plain);
-            yield break;
-        }
-
-        if (RestFirst.Page(session.State.Sore) is { } rest)
-        {
-            foreach (string line in rest.SelectMany(paragraph => WordWrap.Lines(paragraph, width)))
-                yield return (line, Tone.Caution);
             yield return ("", Tone.Plain);
             yield break;
         }
@@ -124,7 +126,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
     public IEnumerable<(string Text, Tone Tone)> Blades()
     {
         yield return ("Exposed-shaft rule: an inch more blade, an inch more paddle", Tone.Title);
-        foreach (Paddle paddle in session.State.Paddles)
+        // Nobody is shown another's paddle.
+        foreach (Paddle paddle in session.State.Paddles.Where(paddle => paddle.OwnerId is null || paddle.IsFor(chosen.Paddler.Id)))
             yield return ($"  {Name(paddle.Name, 24),-24} blade {Say.Quarter(paddle.Blade, Unit),-9} " +
                 $"{(paddle.Steering ? "steering, sized apart" : Difference(ExposedShaftRule.OffsetInches(paddle.Blade)))}", Tone.Plain);
         yield return ("", Tone.Plain);
@@ -144,7 +147,8 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         {
             yield return (
                 $"  {answer.Check.Date:yyyy-MM-dd}  {Name(answer.Hull.Name, 8)} at {Say.Length(answer.Check.Length, Unit)}: hand " +
-                $"{HandHeight.InWords(answer.Check.HandAboveEyeInches, Unit)}; points to {Say.Quarter(answer.PointsTo, Unit)}", Tone.Plain);
+                $"{HandHeight.InWords(answer.Check.HandAboveEyeInches, Unit)}"
+                + (session.State.Sore is null ? $"; points to {Say.Quarter(answer.PointsTo, Unit)}" : ""), Tone.Plain);
             if (answer.Implied.Overhead)
                 yield return ("  ! " + TechniqueRule.ShoulderCaution, Tone.Caution);
         }
