@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using TrialLog.Domain.Values;
+using TrialLog.Reports.Documents;
 using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Supply;
