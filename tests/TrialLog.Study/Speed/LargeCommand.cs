@@ -82,7 +82,8 @@ internal static class LargeCommand
             RunFacts run = program.Run(asked);
             string words = string.Join(' ', arguments.Select(word => Path.IsPathRooted(word) ? Path.GetFileName(word) : word));
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"| `{words}` | {run.Seconds:0.00} s | {run.ProcessorSeconds:0.00} s | {run.Bytes / 1e6:0} MB |{(run.ExitCode == 0 ? "" : $" {run.Error.Trim()}")}"));
+                $"| `{words}` | {run.Seconds:0.00} s | {run.ProcessorSeconds:0.00} s | {run.Bytes / 1e6:0} MB |"
+                + $"{(run.ExitCode == 0 ? "" : $" {run.Error.Trim()}")}"));
         }
     }
 }
