@@ -209,7 +209,8 @@ public static class Tuner
                 if (paddle.Steering)
                     continue;
                 AnalysisInput asked = input
-                    with { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
+                    with
+                { Hull = hull, Paddle = paddle, Hulls = [.. input.Hulls, .. hulls], Paddles = [.. input.Paddles, .. paddles] };
                 fit = fit?.For(paddle, input.Settings) ?? Fit.Of(asked);
                 carried.Add(AssessedFit.Of(asked, fit).Says);
             }
