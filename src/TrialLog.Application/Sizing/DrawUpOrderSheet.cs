@@ -45,7 +45,8 @@ internal static class DrawUpOrderSheet
             where paddle.Steering
                 && (paddleName is null || string.Equals(paddle.Name, paddleName.Trim(), StringComparison.OrdinalIgnoreCase))
             select new OrderSheetSteering(hull.Name, paddle.Name, ProposeSteering.For(workspace, paddler, hull, paddle)))
-            with { RestFirst = RestFirst.Page(ClearSoreness.Standing(workspace, paddler)) };
+            with
+        { RestFirst = RestFirst.Page(ClearSoreness.Standing(workspace, paddler)) };
     }
 
     private static OrderLine Line(CarriedRow row, Paddler paddler, double? goalSeconds) => new()

@@ -334,7 +334,8 @@ public class EqualAnswersTests
             7 => input with { Paddler = input.Paddler with { Unit = LengthUnit.Centimetres } },
             8 => With(
                 input, input.Paddle
-                with { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
+                with
+                { Shortest = Length.FromInches(48), Longest = Length.FromInches(52), Step = Length.FromInches(0.5) }),
             _ => input,
         };
     }

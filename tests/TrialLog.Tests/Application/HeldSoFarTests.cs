@@ -57,7 +57,7 @@ public class HeldSoFarTests
     public void A_forecast_comes_true_where_it_was_time_to_stop_within_its_range(int? stopped, int judged, int held, int open)
     {
         // After one outing: two to four more. Four outings are logged where it never was time to stop.
-        List<SaidThen> said = [Said(1, 48, 51, toGo: (3, 2, 4)), .. stopped is { } end ? [Said(end, 48, 51, stop: true)] : new SaidThen[0]];
+        List<SaidThen> said = [Said(1, 48, 51, toGo: (3, 2, 4)), .. stopped is { } end ? (SaidThen[])[Said(end, 48, 51, stop: true)] : []];
         HeldSoFar all = Nothing.With(said, Now(stopped is null ? 4 : 9));
         Assert.Equal((judged, held, open), (all.Forecasts, all.ForecastsHeld, all.ForecastsOpen));
     }

@@ -31,7 +31,8 @@ public partial class WordingTests(ITestOutputHelper output)
         foreach (LengthUnit unit in Enum.GetValues<LengthUnit>())
         {
             Analysis settled = Sample(unit)
-                with { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
+                with
+            { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft], OutingsToGo = new(0, 0, 0) };
             Analysis testing = settled
                 with
             {
@@ -44,7 +45,8 @@ public partial class WordingTests(ITestOutputHelper output)
             GoalEvent goal = new() { HullId = settled.Hull.Id, Distance = Distance.FromMetres(16_000) };
             yield return ("settled", settled);
             yield return ("settled for a race, wide", settled
-                with { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
+                with
+            { Paddler = settled.Paddler with { Goal = goal }, Best = settled.Best with { LikelyHigh = Length.FromInches(51.3) } });
             yield return ("settled for a time", settled
                 with
             { Paddler = settled.Paddler with { Goal = new() { HullId = settled.Hull.Id, Time = PieceTime.FromSeconds(5400) } } });
@@ -62,7 +64,8 @@ public partial class WordingTests(ITestOutputHelper output)
             yield return ("beyond the paddle", testing with { Ideal = new(testing.Paddle.Longest.PlusInches(1), 0.2, 0.3) });
             yield return ("short of the paddle", testing with { Ideal = new(testing.Paddle.Shortest.PlusInches(-1), 0.2, 0.3) });
             yield return ("never paddled here", settled
-                with { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
+                with
+            { PiecesInHull = 0, Why = [StandingReason.NotPaddledHere], Standing = Standing.Testing, CurrentIsUsual = false });
             yield return ("nothing logged",
                 testing with { Pieces = 0, Outings = 0, PiecesInHull = 0, CurrentIsUsual = false, Why = [StandingReason.NothingLogged] });
             yield return ("crews only", testing with { Standing = Standing.CannotTell, Why = [StandingReason.LargeCrewsOnly] });

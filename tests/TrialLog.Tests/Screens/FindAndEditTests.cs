@@ -89,6 +89,7 @@ public sealed class FindAndEditTests : IDisposable
         terminal.Shows("Short blade  blade 17½ in").Shows("Reed 44  blade");
         Assert.Equal("Ilse Maro", terminal.Workspace.Logbook.Paddlers().Single(
             paddler => paddler.Id == terminal.Workspace.Logbook.Paddles().Single(paddle => paddle.Name == "Short blade").OwnerId).Name);
+        terminal.Shows("Added the paddle Short blade").Click("4 Curve").Click("6 Body").ShowsNot("Added the paddle");
         terminal.Type("l").Type("bram").Press(Key.Enter).Shows("Bram Okello").Shows("Reed 44  blade")
             .ShowsNot("Short blade  blade 17½ in");
     }

@@ -63,7 +63,8 @@ internal static class TechniqueCommand
             StandingSoreness? sore = ClearSoreness.Standing(workspace, chosen.Paddler);
             if (json)
                 JsonOutput.Write(frame.Out, TechniqueFacts.Of(answer, RestFirst.Of(sore), parsed.GetValue(save))
-                    with { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
+                    with
+                { BestWithoutIn = JsonOutput.Inches(without), BestWithIn = JsonOutput.Inches(with) });
             else if (!RestText.Instead(frame.Out, TechniqueText.Title(answer), RestFirst.Page(sore), frame.ConsoleHost.Width))
                 TechniqueText.Write(frame.Out, answer, without, with, parsed.GetValue(save), frame.ConsoleHost.Width);
             else

@@ -320,9 +320,11 @@ internal sealed class ShellWindow : Runnable, IShell
         if (App is not { } app)
             return;
         app.Keyboard.KeyDown -= ForgetMessage;
+        app.Mouse.MouseEvent -= ForgetMessage;
         if (!newIsRunning)
             return;
         app.Keyboard.KeyDown += ForgetMessage;
+        app.Mouse.MouseEvent += ForgetMessage;
         app.AddTimeout(TimeSpan.FromMilliseconds(200), () =>
         {
             if (_session.Found.IsWorking || _session.Queue.IsAwaited)
@@ -343,8 +345,16 @@ internal sealed class ShellWindow : Runnable, IShell
         base.Dispose(disposing);
     }
 
-    // A message stays until the key after it.
-    private void ForgetMessage(object? sender, Key key)
+    // A message stays until the key or the click after it.
+    private void ForgetMessage(object? sender, Key key) => ForgetMessage();
+
+    private void ForgetMessage(object? sender, Mouse mouse)
+    {
+        if (mouse.Flags.HasFlag(MouseFlags.LeftButtonPressed))
+            ForgetMessage();
+    }
+
+    private void ForgetMessage()
     {
         if (_message.Text.Length == 0)
             return;
