@@ -30,7 +30,8 @@ public static class ClassicalAnalysis
         if (WhyNot(design) is { } why)
         {
             return Nothing(why, pieces.Count, design.OutingCount, design.CentreInches)
-                with { Lengths = DifferentLengths(design), Effects = design.Names.Count };
+                with
+            { Lengths = DifferentLengths(design), Effects = design.Names.Count };
         }
 
         RandomInterceptReml fit = RandomInterceptReml.Fit(design.Columns, Vector<double>.Build.Dense(design.Speeds), design.Groups);
@@ -40,7 +41,8 @@ public static class ClassicalAnalysis
             -linear, 2 * bend, fit.Covariance[1, 1], 4 * fit.Covariance[2, 2], -2 * fit.Covariance[1, 2],
             StudentT.InvCDF(0, 1, degrees, 0.5 + Level / 2), Level);
         FiellerInterval interval = fromCentre
-            with { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
+            with
+        { Low = design.CentreInches + fromCentre.Low, High = design.CentreInches + fromCentre.High };
         double? vertex = bend < 0 && double.IsFinite(linear / bend) ? design.CentreInches - linear / (2 * bend) : null;
         return new(
             pieces.Count, design.OutingCount,

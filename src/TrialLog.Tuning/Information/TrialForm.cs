@@ -70,7 +70,8 @@ internal sealed record TrialForm(int Pieces, Distance Distance, TimedBy TimedBy,
             double metres = told.Distance?.Metres ?? BestFor(minutes, pace, timedBy, ownError, GoalSeconds(input, table), input.Settings);
             return new(Math.Clamp(Fitting(minutes, metres, pace), TrialHabits.FewestPieces, MostByTime),
                 told.Distance ?? Distance.FromMetres(metres),
-                timedBy, Seconds(metres, pace), false) { OwnError = ownError };
+                timedBy, Seconds(metres, pace), false)
+            { OwnError = ownError };
         }
 
         Distance distance = told.Distance

@@ -78,7 +78,8 @@ internal sealed class ThisModel : ISearchMethod
                 with
                 {
                     Paddler = _paddler
-                with { Goal = new() { HullId = Canoe.Id, Time = PieceTime.FromSeconds(SimulatedPaddler.GoalSeconds) } }
+                with
+                    { Goal = new() { HullId = Canoe.Id, Time = PieceTime.FromSeconds(SimulatedPaddler.GoalSeconds) } }
                 }) : null));
     }
 
