@@ -109,21 +109,7 @@ internal static class Opening
     private static (SqliteConnection, bool) OpenToWrite(string path, IReadOnlyList<string> laterScripts)
     {
         if (!File.Exists(path))
-        {
-            try
-            {
-                OutputFile.Create(path).Dispose();
-            }
-            catch (IOException) when (File.Exists(path))
-            {
-                // Another process has made it just now.
-            }
-            catch (UnauthorizedAccessException)
-            {
-                // The database says so in its own words.
-            }
-        }
-
+            Begin(path, laterScripts);
         MakeLeftoversWritable(path);
         SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
         try
@@ -137,6 +123,35 @@ internal static class Opening
         {
             connection.Dispose();
             throw;
+        }
+    }
+
+    // Whole under another name and on the disk before it has its own: a power cut while it is made must not leave half a logbook, which
+    // could neither be opened nor begun again.
+    private static void Begin(string path, IReadOnlyList<string> laterScripts)
+    {
+        string beside = $"{path}.{Guid.NewGuid():N}.part";
+        try
+        {
+            OutputFile.Create(beside).Dispose();
+            using (SqliteConnection connection = Connect(beside, SqliteOpenMode.ReadWriteCreate))
+                Prepare(connection, beside, laterScripts);
+            using (var file = new FileStream(beside, FileMode.Open, FileAccess.ReadWrite))
+                file.Flush(flushToDisk: true);
+            File.Move(beside, path, overwrite: false);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            // Another process has made it just now.
+        }
+        catch (UnauthorizedAccessException)
+        {
+            // The database says so in its own words.
+        }
+        finally
+        {
+            foreach (string part in new[] { "", "-journal", "-wal", "-shm" })
+                OutputFile.Discard(beside + part);
         }
     }
 

@@ -21,6 +21,7 @@ RootCommand root = new("TrialLog's studies: simulated seasons and speed.")
     CsvSpeedCommand.Create(),
     ProcessSpeedCommand.Create(),
     LargeCommand.Create(),
+    TrialLog.Study.Fuzzing.FuzzCommand.Create(),
     ScreensSpeedCommand.Create(),
     ScreenPicturesCommand.Create(),
 };

@@ -19,16 +19,22 @@ internal static class CommandLineProgram
     {
         var frame = new CommandFrame(surroundings);
         // A word that begins with @ is a word: nobody's note reads a file.
-        ParseResult parsed = Root(frame).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        ParseResult parsed;
+        try
+        {
+            parsed = Root(frame).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        }
+        catch (InvalidOperationException wrong)
+        {
+            // The library's own sentence about a value that is missing or of the wrong kind, where a check of several options asked for it.
+            return Wrong(arguments, surroundings, wrong.Message, "triallog --help");
+        }
+
         if (parsed.Errors.Count > 0)
         {
-            string command = string.Join(' ', CommandPath(parsed)), see = $"See: triallog {command}{(command.Length > 0 ? " " : "")}--help";
-            string wrong = string.Join(Environment.NewLine, parsed.Errors.Select(error => error.Message));
-            if (arguments.Contains("--json"))
-                JsonOutput.Write(surroundings.Error, new ErrorFacts(wrong, see));
-            else
-                surroundings.Error.WriteLine(wrong + Environment.NewLine + see);
-            return WrongUsage;
+            string command = string.Join(' ', CommandPath(parsed));
+            return Wrong(arguments, surroundings, string.Join(Environment.NewLine, parsed.Errors.Select(error => error.Message)),
+                $"triallog {command}{(command.Length > 0 ? " " : "")}--help");
         }
 
         return parsed.Invoke(new InvocationConfiguration
@@ -37,6 +43,15 @@ internal static class CommandLineProgram
             Error = surroundings.Error,
             EnableDefaultExceptionHandler = false,
         });
+    }
+
+    private static int Wrong(string[] arguments, ConsoleHost surroundings, string wrong, string help)
+    {
+        if (arguments.Contains("--json"))
+            JsonOutput.Write(surroundings.Error, new ErrorFacts(wrong, $"See: {help}"));
+        else
+            surroundings.Error.WriteLine($"{wrong}{Environment.NewLine}See: {help}");
+        return WrongUsage;
     }
 
     private static RootCommand Root(CommandFrame frame)

@@ -1,3 +1,5 @@
+using TrialLog.Plots;
+
 namespace TrialLog.Commands;
 
 /// <summary>What the program runs in: its streams, terminal, environment and clock. Tests give their own.</summary>
@@ -11,14 +13,14 @@ internal sealed class ConsoleHost
     public required TextWriter Out
     {
         get;
-        init => field = new TerminalWriter(value);
+        init => field = new TerminalWriter(value, () => Sentences);
     }
 
     /// <summary>Where errors go, made safe for a terminal.</summary>
     public required TextWriter Error
     {
         get;
-        init => field = new TerminalWriter(value);
+        init => field = new TerminalWriter(value, () => Sentences);
     }
 
     /// <summary>The standard output as it is, for a file that is written there.</summary>
@@ -26,6 +28,9 @@ internal sealed class ConsoleHost
 
     /// <summary>Whether a person sits at both ends, so that questions may be asked.</summary>
     public required bool Interactive { get; init; }
+
+    /// <summary>Which glyphs sentences may hold.</summary>
+    public Strokes Sentences { get; init; }
 
     /// <summary>Columns to write into, at least 40.</summary>
     public int Width { get; init; } = 80;
@@ -47,6 +52,7 @@ internal sealed class ConsoleHost
             Interactive = interactive,
             Width = interactive ? Math.Max(40, Console.WindowWidth) : 80,
             Environment = System.Environment.GetEnvironmentVariable,
+            Sentences = StrokesOf.Sentences(System.Environment.GetEnvironmentVariable, !Console.IsOutputRedirected),
         };
     }
 }

@@ -7,9 +7,11 @@ namespace TrialLog.Commands;
 
 /// <summary>
 /// What goes to a terminal: whatever a name, a note or a file holds, no control character (and so no escape) and no change of direction
-/// gets through, only line ends and tabs.
+/// gets through, only line ends and tabs; and where the terminal knows no more than ASCII, nothing else.
 /// </summary>
-internal sealed class TerminalWriter(TextWriter to) : TextWriter
+/// <param name="to">The stream.</param>
+/// <param name="strokes">Which glyphs the terminal can show.</param>
+internal sealed class TerminalWriter(TextWriter to, Func<Strokes> strokes) : TextWriter
 {
     private const char Replacement = '\uFFFD';
 
@@ -17,15 +19,15 @@ internal sealed class TerminalWriter(TextWriter to) : TextWriter
     public TextWriter Raw => to;
 
     /// <inheritdoc/>
-    public override Encoding Encoding => to.Encoding;
+    public override Encoding Encoding => strokes() == Strokes.Ascii ? Encoding.ASCII : to.Encoding;
 
     /// <inheritdoc/>
-    public override void Write(char value) => to.Write(PlainText.DrivesATerminal(value) ? Replacement : value);
+    public override void Write(char value) => Write(value.ToString());
 
     /// <inheritdoc/>
     public override void Write(string? value) =>
-        to.Write(value is null || !value.Any(PlainText.DrivesATerminal) ? value
-            : string.Concat(value.Select(c => PlainText.DrivesATerminal(c) ? Replacement : c)));
+        to.Write(value is null ? null : strokes().Write(!value.Any(PlainText.DrivesATerminal) ? value
+            : string.Concat(value.Select(c => PlainText.DrivesATerminal(c) ? Replacement : c))));
 
     /// <inheritdoc/>
     public override void WriteLine(string? value)

@@ -26,13 +26,22 @@ internal static class StrokesOf
             return Strokes.Ascii;
         if (variable("TERM") is "linux" or "dumb" or "vt100" or "vt220")
             return Strokes.Ascii;
-        if (OperatingSystem.IsWindows())
-            return Strokes.Fine;
-        string? locale = new[] { "LC_ALL", "LC_CTYPE", "LANG" }.Select(variable).FirstOrDefault(value => !string.IsNullOrEmpty(value));
-        return locale is not null && locale.Replace("-", "", StringComparison.Ordinal).Contains("utf8", StringComparison.OrdinalIgnoreCase)
-            ? Strokes.Fine
-            : Strokes.Ascii;
+        return OperatingSystem.IsWindows() || SpeaksUtf8(Locale(variable)) ? Strokes.Fine : Strokes.Ascii;
     }
+
+    /// <summary>
+    /// As <see cref="Environment"/>, for sentences: what goes to a file or a pipe is UTF-8 unless the locale or <c>TRIALLOG_ASCII</c> says
+    /// otherwise.
+    /// </summary>
+    public static Strokes Sentences(Func<string, string?> variable, bool isTerminal) =>
+        isTerminal || variable("TRIALLOG_ASCII") is { Length: > 0 } ? Environment(variable)
+            : OperatingSystem.IsWindows() || Locale(variable) is not { } locale || SpeaksUtf8(locale) ? Strokes.Fine : Strokes.Ascii;
+
+    private static string? Locale(Func<string, string?> variable) =>
+        new[] { "LC_ALL", "LC_CTYPE", "LANG" }.Select(variable).FirstOrDefault(value => !string.IsNullOrEmpty(value));
+
+    private static bool SpeaksUtf8(string? locale) =>
+        locale?.Replace("-", "", StringComparison.Ordinal).Contains("utf8", StringComparison.OrdinalIgnoreCase) == true;
 
     /// <summary>The text with every glyph that this terminal may lack written in others.</summary>
     public static string Write(this Strokes strokes, string text)
@@ -40,7 +49,8 @@ internal static class StrokesOf
         if (strokes == Strokes.Fine || text.All(char.IsAscii))
             return text;
         var plain = new StringBuilder(text.Length);
-        foreach (char glyph in text)
+        // A letter that is lost keeps at least its letter without the accent.
+        foreach (char glyph in Accents.Decompose(text))
         {
             // 49¾ would become 493/4.
             if (glyph is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' && plain.Length > 0 && char.IsAsciiDigit(plain[^1]))
@@ -92,6 +102,7 @@ internal static class StrokesOf
         '◖' => "(",
         '┠' => "T",
         '\u00A0' => " ",
+        '\u2068' or '\u2069' or (>= '\u0300' and <= '\u036F') => "",
         _ => "?",
     };
 }

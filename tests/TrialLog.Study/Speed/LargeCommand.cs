@@ -51,8 +51,8 @@ internal static class LargeCommand
             pieces = logbook.Paddlers().Sum(paddler => logbook.Outings(paddler.Id).Sum(outing => outing.Pieces.Count));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{pieces:N0} pieces, {new FileInfo(store).Length / 1e6:0} MB"));
         Console.WriteLine();
-        Console.WriteLine("| whole process | time | most memory |");
-        Console.WriteLine("|---|---|---|");
+        Console.WriteLine("| whole process | time | processor time | most memory |");
+        Console.WriteLine("|---|---|---|---|");
         Row("history", "--paddler", "Paddler 7", "--last", "10");
         Row("log", "--paddler", "Paddler 7", "--date", "today", "50in,1km,5:32,6", "51in,1km,5:33,6");
         Row("next", "--paddler", "Paddler 7");
@@ -82,13 +82,14 @@ internal static class LargeCommand
             RunFacts run = program.Run(asked);
             string words = string.Join(' ', arguments.Select(word => Path.IsPathRooted(word) ? Path.GetFileName(word) : word));
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"| `{words}` | {run.Seconds:0.00} s | {run.Bytes / 1e6:0} MB |{(run.ExitCode == 0 ? "" : $" {run.Error.Trim()}")}"));
+                $"| `{words}` | {run.Seconds:0.00} s | {run.ProcessorSeconds:0.00} s | {run.Bytes / 1e6:0} MB |"
+                + $"{(run.ExitCode == 0 ? "" : $" {run.Error.Trim()}")}"));
         }
     }
 }
 
 /// <summary>What one run of the program took.</summary>
-internal sealed record RunFacts(double Seconds, long Bytes, int ExitCode, string Error);
+internal sealed record RunFacts(double Seconds, double ProcessorSeconds, long Bytes, int ExitCode, string Error);
 
 /// <summary>Runs the program as a user does and looks how long it takes and how much memory it holds.</summary>
 internal sealed class ProgramRun(string? program = null)
@@ -107,13 +108,14 @@ internal sealed class ProgramRun(string? program = null)
         using Process process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
         process.OutputDataReceived += static (_, _) => { };
         process.BeginOutputReadLine();
-        long most = 0;
+        (long most, TimeSpan processor) = (0, TimeSpan.Zero);
         while (!process.WaitForExit(5))
         {
             try
             {
                 process.Refresh();
                 most = Math.Max(most, process.PeakWorkingSet64);
+                processor = process.TotalProcessorTime;
             }
             catch (InvalidOperationException)
             {
@@ -121,6 +123,6 @@ internal sealed class ProgramRun(string? program = null)
             }
         }
 
-        return new(watch.Elapsed.TotalSeconds, most, process.ExitCode, process.StandardError.ReadToEnd());
+        return new(watch.Elapsed.TotalSeconds, processor.TotalSeconds, most, process.ExitCode, process.StandardError.ReadToEnd());
     }
 }

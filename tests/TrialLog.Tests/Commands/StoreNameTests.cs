@@ -64,6 +64,19 @@ public class StoreNameTests
         Assert.DoesNotContain('\u0007', outcome.Error + outcome.Output);
     }
 
+    /// <summary>Found by odd inputs: a check of several options asked for one that was itself wrong.</summary>
+    [Theory]
+    [InlineData("next", "--by")]
+    [InlineData("next", "--json", "--because")]
+    [InlineData("plan", "--weeks", "many")]
+    public void A_value_that_is_missing_is_wrong_usage(params string[] words)
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        TestProgram.Outcome outcome = program.Run(words);
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains("--help", outcome.Error);
+    }
+
     [Fact]
     public void A_note_that_begins_with_an_at_sign_is_a_note()
     {

@@ -22,17 +22,19 @@ internal static class JsonOutput
     /// <summary>Writes one value and a line end.</summary>
     public static void Write<T>(TextWriter to, T facts) =>
         to.WriteLine(
-            Escaped(
-            JsonSerializer.Serialize(
+            Escaped(to.Encoding is System.Text.ASCIIEncoding, JsonSerializer.Serialize(
             facts, (JsonTypeInfo<T>)(Context.GetTypeInfo(typeof(T)) ?? throw new NotSupportedException(typeof(T).Name)))));
 
     /// <summary>One value as a node, to which more can be added.</summary>
     public static JsonObject Node<T>(T facts) =>
         JsonSerializer.SerializeToNode(facts, (JsonTypeInfo<T>)Context.GetTypeInfo(typeof(T))!)!.AsObject();
 
-    // What could drive a terminal stands in strings alone, and there it can be escaped without loss.
-    private static string Escaped(string json) => !json.Any(PlainText.DrivesATerminal) ? json
-        : string.Concat(json.Select(c => PlainText.DrivesATerminal(c) ? $"\\u{(int)c:x4}" : c.ToString()));
+    // What could drive a terminal, or is no ASCII, stands in strings alone, and there it can be escaped without loss.
+    private static string Escaped(bool ascii, string json)
+    {
+        bool Escapes(char c) => PlainText.DrivesATerminal(c) || (ascii && !char.IsAscii(c));
+        return !json.Any(Escapes) ? json : string.Concat(json.Select(c => Escapes(c) ? $"\\u{(int)c:x4}" : c.ToString()));
+    }
 
     /// <summary>An enumeration's name as programs see it: <c>seated-reach</c>.</summary>
     public static string Kebab<T>(T value)
