@@ -96,6 +96,9 @@ internal sealed class Fit
         if (effort.HeartRate is null)
             return [middle];
         Search[] first = [.. effort.Variants.Select((variant, at) => at == effort.Variants.Count / 2 ? middle : middle.With(variant))];
+        // Heart rates that the place in the outing explains to the last digit leave no column of their own, and nothing to do again.
+        if (!Array.TrueForAll(first, static way => way.Has(EffortModel.HeartRateColumn)))
+            return first;
         return [.. effort.Again([.. first.Select(way => way.MeanSquare(EffortModel.HeartRateColumn))])
             .Select((variant, at) => first[at].With(variant))];
     }

@@ -50,6 +50,9 @@ internal sealed record Search(
         return state;
     }
 
+    /// <summary>Whether the pieces have that column.</summary>
+    public bool Has(string covariate) => Table.Covariates.Names.Contains(covariate);
+
     /// <summary>Mean of the square of a covariate's coefficient, at the most probable spreads.</summary>
     public double MeanSquare(string covariate)
     {
