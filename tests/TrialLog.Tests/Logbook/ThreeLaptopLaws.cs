@@ -134,7 +134,8 @@ public class ThreeLaptopLaws
             // One record joined into two people, and a further join to or from one of the three elsewhere: who they all are then hangs on
             // who tells it first. All agree all the same.
             ILookup<Guid, Guid> became = Became(laptops);
-            bool tangled = became.Any(gone => gone.Count() > 1 && (gone.Any(became.Contains) || became.Any(more => more.Contains(gone.Key))));
+            bool tangled = became.Any(
+                gone => gone.Count() > 1 && (gone.Any(became.Contains) || became.Any(more => more.Contains(gone.Key))));
             Dictionary<Guid, Guid> persons = Persons(became);
             int round = 0;
             for (bool quiet = false; !quiet; round++)
