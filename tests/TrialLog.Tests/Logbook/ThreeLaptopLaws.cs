@@ -5,6 +5,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
+using TrialLog.Logbook.Shared;
 using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
@@ -49,23 +50,39 @@ public class ThreeLaptopLaws
     {
         // Bram became Ilse on the first laptop and Tova on the second; the third goes on logging under Bram.
         Deed[] intoIlse = [new(Kind.Join, 0, 1)], intoTova = [new(Kind.Join, 0, 3)], logs = [new(Kind.Log, 0, 0), new(Kind.Log, 0, 0)];
-        InEveryOrder(intoIlse, intoTova, logs);
+        AskedOnceInEveryOrder(intoIlse, intoTova, logs, SampleLog.Outing(50).Id);
+    }
+
+    [Fact]
+    public void An_outing_moved_to_one_who_became_another_elsewhere_is_asked_under_either_name_and_comes_out_alike_in_every_order()
+    {
+        // Juno's outing: the first laptop gave it to Tova and took that back, the third moved it to Ilse, whom the second joined into Tova.
+        // By the order it is asked whether it is Juno's or Ilse's, or Juno's or Tova's; it is the same question.
+        Deed[] thereAndBack = [new(Kind.Join, 2, 3), new(Kind.TakeBack, 0, 0)];
+        Deed[] joins = [new(Kind.Join, 1, 3)], moves = [new(Kind.Move, 33, 0)];
+        AskedOnceInEveryOrder(thereAndBack, joins, moves, SampleLog.Outing(3).Id);
+    }
+
+    private static void AskedOnceInEveryOrder(Deed[] first, Deed[] second, Deed[] third, Guid about)
+    {
+        InEveryOrder(first, second, third);
         foreach (int[] order in Orders)
         {
             using var folder = new ScratchFolder();
             LogbookFile[] laptops = Began(folder);
-            Do(laptops[0], intoIlse[0], 10);
-            Do(laptops[1], intoTova[0], 30);
-            Do(laptops[2], logs[0], 50);
-            Guid logged = SampleLog.Outing(50).Id;
+            foreach ((int at, Deed[] deeds) in ((Deed[][])[first, second, third]).Index())
+                for (int step = 0; step < deeds.Length; step++)
+                    Do(laptops[at], deeds[step], 10 + 20 * at + step);
+            Dictionary<Guid, Guid> persons = Persons(Became(laptops));
             int asked = 0;
             foreach (int to in (int[])[.. order, .. order])
                 foreach (int from in order.Where(from => from != to))
-                    Merge.Plan(laptops[to], Share(laptops[from])).Apply(laptops[to], question =>
-                    {
-                        asked += question.Id == logged ? 1 : 0;
-                        return Evenly(question);
-                    });
+                {
+                    MergePlan plan = Merge.Plan(laptops[to], Share(laptops[from]));
+                    asked += plan.Questions.Count(question => question.Id == about);
+                    plan.Apply(laptops[to], Evenly(plan, laptops[to], persons));
+                }
+
             Assert.Equal(1, asked);
             foreach (LogbookFile laptop in laptops)
                 laptop.Dispose();
@@ -93,11 +110,11 @@ public class ThreeLaptopLaws
             var logged = new HashSet<Guid>(beginning.Keys);
             var removed = new List<HashSet<Guid>>();
             var touched = new List<HashSet<Guid>>();
-            var joins = new List<(Guid, Guid)>();
+            HashSet<Guid> changedFirst = [];
             for (int at = 0; at < 3; at++)
             {
                 // Taken away and back again is touched, too: somebody wanted it here.
-                HashSet<Guid> here = [];
+                HashSet<Guid> here = [], changed = [];
                 Dictionary<Guid, string> now = beginning;
                 for (int step = 0; step < deeds[at].Length; step++)
                 {
@@ -105,18 +122,21 @@ public class ThreeLaptopLaws
                     now = laptops[at].Outings().ToDictionary(outing => outing.Id, Of);
                     logged.UnionWith(now.Keys);
                     here.UnionWith(beginning.Keys.Where(id => now.GetValueOrDefault(id) != beginning[id]));
+                    changed.UnionWith(here.Intersect(now.Keys));
                 }
 
                 logged.ExceptWith(logged.Where(id => Own(id, at) && !now.ContainsKey(id)).ToList());
                 removed.Add([.. beginning.Keys.Except(now.Keys)]);
+                changedFirst.UnionWith(changed.Except(now.Keys));
                 touched.Add([.. here.Intersect(now.Keys)]);
             }
 
-            // One record joined into two people, one of whom was joined into a third elsewhere: who they all are then hangs on who tells it
-            // first. All agree all the same.
-            ILookup<Guid, Guid> became = laptops.SelectMany(laptop => RecordSet.Of(laptop).Removed).Where(gone => gone.Value is not null)
-                .Distinct().ToLookup(gone => gone.Key, gone => gone.Value!.Value);
-            bool tangled = became.Any(gone => gone.Count() > 1 && gone.Any(became.Contains));
+            // One record joined into two people, and a further join to or from one of the three elsewhere: who they all are then hangs on
+            // who tells it first. All agree all the same.
+            ILookup<Guid, Guid> became = Became(laptops);
+            bool tangled = became.Any(
+                gone => gone.Count() > 1 && (gone.Any(became.Contains) || became.Any(more => more.Contains(gone.Key))));
+            Dictionary<Guid, Guid> persons = Persons(became);
             int round = 0;
             for (bool quiet = false; !quiet; round++)
             {
@@ -128,7 +148,7 @@ public class ThreeLaptopLaws
                     {
                         MergePlan plan = Merge.Plan(laptops[to], Share(laptops[from]));
                         quiet &= plan.ChangesNothing && plan.Questions.Count == 0;
-                        plan.Apply(laptops[to], Evenly);
+                        plan.Apply(laptops[to], Evenly(plan, laptops[to], persons));
                     }
                 }
             }
@@ -146,7 +166,8 @@ public class ThreeLaptopLaws
                     Assert.DoesNotContain(id, kept);
             }
 
-            return tangled ? string.Join(' ', kept.Order()) : all;
+            // An outing that comes back where it was changed before it was removed is as the first record says that brings it.
+            return tangled ? string.Join(' ', kept.Order()) : Text(laptops[0], changedFirst);
         }
         finally
         {
@@ -192,7 +213,7 @@ public class ThreeLaptopLaws
                 log.Change("Told the wind", writer => writer.Put(some with { Wind = Beaufort.FromNumber(deed.Other % 5) }));
                 break;
             case Kind.RenameThereAndBack:
-                log.Change("Renamed", writer => writer.Put(one with { Name = "Somebody else" }));
+                log.Change("Renamed", writer => writer.Put(one with { Name = $"Somebody else {number}" }));
                 log.Change("Renamed back", writer => writer.Put(one));
                 break;
             case Kind.Rename:
@@ -222,13 +243,15 @@ public class ThreeLaptopLaws
     private static string Of(Outing outing) => $"{outing.PaddlerId} {outing.Notes} {outing.Wind} {outing.Pieces.Count}";
 
     // Which of the records of one person stays may hang on the order; who paddled what may not.
-    private static string Text(LogbookFile log)
+    private static string Text(LogbookFile log, HashSet<Guid>? onlyThat = null)
     {
-        Dictionary<Guid, string> whose = log.Outings().GroupBy(outing => outing.PaddlerId)
+        ILookup<bool, Outing> told = log.Outings().OrderBy(outing => outing.Id).ToLookup(outing => onlyThat?.Contains(outing.Id) != true);
+        Dictionary<Guid, string> whose = told[true].GroupBy(outing => outing.PaddlerId)
             .ToDictionary(theirs => theirs.Key,
                 theirs => string.Join(' ', theirs.Select(outing => outing.Label).Order(StringComparer.Ordinal)));
-        return $"{log.Paddlers().Count} paddlers\n" + string.Join('\n', log.Outings().OrderBy(outing => outing.Id)
-            .Select(outing => $"{outing.Label}: {outing.Notes} {outing.Wind} {outing.Pieces.Count}, with {whose[outing.PaddlerId]}"));
+        return $"{log.Paddlers().Count} paddlers\n" + string.Join('\n', told[true]
+            .Select(outing => $"{outing.Label}: {outing.Notes} {outing.Wind} {outing.Pieces.Count}, with {whose[outing.PaddlerId]}")
+            .Concat(told[false].Select(outing => $"{outing.Label} is there")));
     }
 
     private static SharedRecord Share(LogbookFile log)
@@ -241,12 +264,42 @@ public class ThreeLaptopLaws
 
     private static MergeChoice Never(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
 
-    // Decides alike on whichever laptop it is asked.
-    private static MergeChoice Evenly(MergeQuestion question) => question.Kind switch
+    /// <summary>
+    /// Who each paddler's record is of, by all that was joined on any laptop: the record that stays, or the lowest id where there are
+    /// several. The user knows it, also while the two logbooks before them do not.
+    /// </summary>
+    private static Dictionary<Guid, Guid> Persons(ILookup<Guid, Guid> became) => People.ToDictionary(one => one.Id, one =>
     {
-        MergeQuestionKind.SameName => MergeChoice.KeepHere,
-        MergeQuestionKind.RemovedHere => MergeChoice.TakeFromFile,
-        MergeQuestionKind.RemovedInFile => MergeChoice.KeepHere,
-        _ => string.CompareOrdinal(question.Here, question.InFile) < 0 ? MergeChoice.TakeFromFile : MergeChoice.KeepHere,
+        HashSet<Guid> all = [one.Id];
+        while (all.SelectMany(id => became[id]).Except(all).ToList() is [_, ..] more)
+            all.UnionWith(more);
+        return all.Where(id => !became.Contains(id)).DefaultIfEmpty(all.Min()).Min();
+    });
+
+    /// <summary>What each record that is gone was joined into on any laptop.</summary>
+    private static ILookup<Guid, Guid> Became(IEnumerable<LogbookFile> laptops) =>
+        laptops.SelectMany(laptop => RecordSet.Of(laptop).Removed).Where(gone => gone.Value is not null)
+            .Distinct().ToLookup(gone => gone.Key, gone => gone.Value!.Value);
+
+    /// <summary>
+    /// Decides alike on whichever laptop it is asked: whose an outing is by who the two are, whatever their records are called there; all
+    /// else by what is said.
+    /// </summary>
+    private static Func<MergeQuestion, MergeChoice> Evenly(MergePlan plan, LogbookFile here, Dictionary<Guid, Guid> persons) => question =>
+    {
+        MergeStep step = plan.Steps.Single(step => step.Question == question);
+        return question.Kind switch
+        {
+            MergeQuestionKind.SameName => MergeChoice.KeepHere,
+            MergeQuestionKind.RemovedHere => MergeChoice.TakeFromFile,
+            MergeQuestionKind.RemovedInFile => MergeChoice.KeepHere,
+            _ => (Whose(step.IfTaken), Whose(step.IfKept) ?? Who(here.Outings().FirstOrDefault(one => one.Id == question.Id)?.PaddlerId)) is
+                (Guid there, Guid mine) && there != mine ? there.CompareTo(mine) < 0 ? MergeChoice.TakeFromFile : MergeChoice.KeepHere
+                : string.CompareOrdinal(question.Here, question.InFile) < 0 ? MergeChoice.TakeFromFile : MergeChoice.KeepHere,
+        };
+
+        Guid? Whose(List<MergeWrite> writes) =>
+            Who((writes.OfType<PutRecord>().FirstOrDefault(put => put.Id == question.Id)?.Item as SharedOuting)?.Paddler);
+        Guid? Who(Guid? paddler) => paddler is Guid id ? persons[id] : null;
     };
 }
