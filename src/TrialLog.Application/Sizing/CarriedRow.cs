@@ -52,11 +52,11 @@ internal sealed record CarriedRow
     /// <summary>Whether the paddle can be set to the best length.</summary>
     public bool InRange => Paddle.Reaches(Best);
 
-    /// <summary>What the length rests on, in a few words: tuned and rule told apart.</summary>
+    /// <summary>What the length rests on, in a few words: pieces and rule told apart.</summary>
     public string RestsOn(LengthUnit unit) => Evidence switch
     {
-        CarriedEvidence.Tuned => $"tuned, {Count}",
-        CarriedEvidence.OtherBlades => $"tuned, {Count}; blade by rule",
+        CarriedEvidence.Tuned => $"from {Count}",
+        CarriedEvidence.OtherBlades => $"from {Count}; blade by rule",
         CarriedEvidence.OtherHulls => "by rule from other hulls",
         CarriedEvidence.StartLength => "by rule from the start length",
         _ => $"by rule: seat {Signed(SeatHeightOffsetInches, unit)}, blade {Signed(BladeOffsetInches, unit)}",

@@ -85,6 +85,6 @@ public sealed record OrderLine
         }
     }
 
-    /// <summary>What the length rests on, in a few words: <c>tuned, 24 pieces</c>, <c>by rule from the start length</c>.</summary>
+    /// <summary>What the length rests on, in a few words: <c>from 24 pieces</c>, <c>by rule from the start length</c>.</summary>
     public required string RestsOn { get; init; }
 }

@@ -125,7 +125,7 @@ public class OrderSheetTests
         LikelyHigh = Length.Parse(best).PlusInches(1),
         WithinQuarterInch = 0.31,
         Pieces = 4,
-        RestsOn = "tuned, 4 pieces",
+        RestsOn = "from 4 pieces",
         GainLeftPercent = 0.2,
         DiminishingReturns = false,
     };
