@@ -66,6 +66,19 @@ public class EffortTests
         Assert.Null(Fit.Of(odd).Effort!.HeartRate);
     }
 
+    /// <summary>Then nothing of a rate is left to say how hard a piece was pulled, which an analysis has to bear.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void Rates_that_the_place_in_the_outing_explains_say_nothing(int outings)
+    {
+        AnalysisInput log = WithHeart(seed: 5);
+        AnalysisInput odd = Each(log with { Outings = [.. log.Outings.Take(outings)] }, static (_, _, piece) => 130 + 2 * piece);
+        Posterior posterior = Fit.Of(odd).Posterior;
+        Assert.InRange(posterior.Quantile(0.05), -10, posterior.Mean);
+        Assert.InRange(posterior.Quantile(0.95), posterior.Mean, 10);
+    }
+
     [Fact]
     public void Untold_effort_has_the_spread_that_the_design_was_tried_with()
     {
