@@ -27,7 +27,7 @@ public class CoachCommandTests
     public void What_others_logs_teach_can_be_switched_off_for_every_surface()
     {
         using TestProgram program = new();
-        program.Must("import", Repository.PathOf("sample-sessions/squad-year.csv"));
+        program.Must("import", Repository.File("sample-sessions/squad-year.csv"));
         JsonElement Taught() => JsonDocument.Parse(program.Must("next", "--paddler", "Mila Orne", "--json")).RootElement;
         Assert.InRange(Taught().GetProperty("learnt_from_squad").GetProperty("paddlers").GetInt32(), 2, 19);
         const string Helped = "of 4 others helped";
