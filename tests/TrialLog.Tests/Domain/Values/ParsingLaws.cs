@@ -42,6 +42,7 @@ public class ParsingLaws
     [Theory]
     [InlineData(10_000_000_000, "393.700787402")]
     [InlineData(1, "0.000000039")]
+    [InlineData(16, "0.00000063")]
     [InlineData(1_250_950_000, "49.25")]
     public void Decimal_inches_have_nine_decimals_at_most(long nanometres, string inches)
     {
