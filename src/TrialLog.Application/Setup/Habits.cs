@@ -10,8 +10,8 @@ internal static class Habits
     public const int LeastMinutes = 30, MostMinutes = 300;
 
     /// <summary>
-    /// The shortest and the longest piece, metres. Over less than the shortest half a second of a stopwatch is more than an inch of paddle is
-    /// worth; four of the longest are a whole day. Chosen.
+    /// The shortest and the longest piece, metres. Over less than the shortest half a second of a stopwatch is more than an inch of
+    /// paddle is worth; four of the longest are a whole day. Chosen.
     /// </summary>
     public const int ShortestMetres = 200, LongestMetres = 20_000;
 
@@ -26,8 +26,8 @@ internal static class Habits
                 $"paddled early and late.")
         : habits.Distance?.Metres is < ShortestMetres or > LongestMetres
             ? throw new InvalidValueException(
-                $"A piece is {ShortestMetres} m to {LongestMetres / 1000} km long: over less, half a second of timing is worth more than an " +
-                    "inch of paddle; 1 km suits most races.")
+                $"A piece is {ShortestMetres} m to {LongestMetres / 1000} km long: over less, half a second of timing is worth more than " +
+                    "an inch of paddle; 1 km suits most races.")
         : habits.Minutes is < LeastMinutes or > MostMinutes
             ? throw new InvalidValueException(
                 $"Time on the water lies between {LeastMinutes} and {MostMinutes} minutes, warm-up and rests included: " +
