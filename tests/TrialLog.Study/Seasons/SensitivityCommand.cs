@@ -7,8 +7,8 @@ using TrialLog.Tuning;
 namespace TrialLog.Study.Seasons;
 
 /// <summary>
-/// <c>sensitivity</c>: what happens if a chosen constant of the model is wrong. Each is halved and doubled in turn (or set as
-/// told), the same simulated paddlers search again, and what they lose by it is told.
+/// <c>sensitivity</c>: what happens if a chosen constant of the model is wrong. Each that can matter in that world is halved and doubled
+/// in turn (or set as told), the same simulated paddlers search again, and what they lose by it is told.
 /// </summary>
 internal static class SensitivityCommand
 {
@@ -18,25 +18,35 @@ internal static class SensitivityCommand
     /// <summary>Constants that are halved and doubled in turn.</summary>
     private static readonly string[] HalvedAndDoubled =
     [
-        "StartOutlierShare", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "DurationSpreadInches",
-            "HullSpreadInches",
-        "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
-        "StopBelow", "WorthwhilePercent", "PricePercent", "PriceMinutes", "StartOutlierFactor", "SkewLimit", "UntoldEffortMedian",
-            "UntoldEffortLogSpread",
+        "StartOutlierShare", "StartOutlierFactor", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "SkewLimit",
+        "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches", "StopBelow",
+        "WorthwhilePercent", "PricePercent", "PriceMinutes",
     ];
 
-    /// <summary>Constant, and the values tried in its place.</summary>
-    private static readonly (string Name, double[] Values)[] Tried =
+    /// <summary>The same in worlds where effort strays or leans.</summary>
+    private static readonly string[] OfEffort =
     [
-        ("StartSpreadInches", [0.4, 1.6]),
-        ("DegreesOfFreedom", [3, double.PositiveInfinity]),
-        ("OrderMean", [0, -0.6]),
-        .. HalvedAndDoubled.Select(name =>
-        {
-            double chosen = (double)typeof(TuningSettings).GetProperty(name)!.GetValue(TuningSettings.Default)!;
-            return (name, new[] { chosen / 2, chosen * 2 });
-        }),
+        "UntoldEffortMedian", "UntoldEffortLogSpread", "LeanShare", "LeanSpread", "HeartRateMedian", "HeartRatePerPointMean",
+        "HeartRatePerPointSpread", "HeartRateDriftSpread", "HeartRateBendSpread", "HeartRatePerInchSpread",
     ];
+
+    /// <summary>The same in worlds of several hulls and durations.</summary>
+    private static readonly string[] OfCarrying = ["DurationSpreadInches", "HullSpreadInches"];
+
+    /// <summary>Constant, and the values tried in its place: those that can matter in such a world.</summary>
+    private static IEnumerable<(string Name, double[] Values)> Tried(World world) =>
+        world.DurationSpread > 0 ? OfCarrying.Select(HalfAndTwice)
+        : !world.EffortIsTold ? OfEffort.Select(HalfAndTwice)
+        : [
+            ("StartSpreadInches", [0.4, 1.6]), ("DegreesOfFreedom", [3, double.PositiveInfinity]), ("OrderMean", [0, -0.6]),
+            .. HalvedAndDoubled.Select(HalfAndTwice),
+        ];
+
+    private static (string Name, double[] Values) HalfAndTwice(string name)
+    {
+        double chosen = (double)typeof(TuningSettings).GetProperty(name)!.GetValue(TuningSettings.Default)!;
+        return (name, [chosen / 2, chosen * 2]);
+    }
 
     public static Command Create()
     {
@@ -81,7 +91,7 @@ internal static class SensitivityCommand
         Console.WriteLine("|---|---|---|---|---|---|---|");
         SeasonResult[] usual = Run(TuningSettings.Default);
         Row("all as chosen", "", usual);
-        foreach ((string name, double[] values) in Tried)
+        foreach ((string name, double[] values) in Tried(world))
             foreach (double value in values)
             {
                 string text = value.ToString("R", CultureInfo.InvariantCulture);
