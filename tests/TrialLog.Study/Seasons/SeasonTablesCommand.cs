@@ -20,7 +20,7 @@ internal static class SeasonTablesCommand
     public static Command Create()
     {
         Argument<string[]> files = new("files") { Description = "Files of rows.", Arity = ArgumentArity.OneOrMore };
-        Command command = new("season-tables", "The tables of docs/study.md, from the rows that seasons --rows has written.") { files };
+        Command command = new("season-tables", "The tables of docs/evidence.md, from the rows that seasons --rows has written.") { files };
         command.SetAction(parsed =>
         {
             IReadOnlyList<(World World, SeasonResult[] Results)> worlds = SeasonRows.Read(parsed.GetValue(files)!);
@@ -29,8 +29,8 @@ internal static class SeasonTablesCommand
                 if (results[0].OtherHullHeld.Count + results[0].GoalHeld.Count > 0)
                     Console.WriteLine($"`{world.Name}`: {SeasonsCommand.Carried(results)}");
             Reliability(worlds, "chance of a worthwhile gain", SeasonsCommand.ChanceBins, static claim => claim.WorthwhileLeft,
-                static (one, outings) => one.Loss[outings] > SeasonsCommand.WrongAbove, static over => over > 0.05,
-                "too hopeful by more than 5 points");
+                static (one, outings) => one.Loss[outings] > SeasonsCommand.WrongAbove, static over => over is < -0.05 or > 0.08,
+                "less is said to be left than is by more than 5 points, or more by over 8,");
             Reliability(worlds, "within a quarter inch", SeasonsCommand.NearBins, static claim => claim.WithinQuarterInch,
                 static (one, outings) => one.Near[outings], static over => Math.Abs(over) > 0.08, "off by more than 8 points");
             return 0;
