@@ -156,6 +156,18 @@ public sealed class LogbookFile : IDisposable
         return LogbookReader.Everything(connection);
     });
 
+    /// <summary>Passes over all outings by day without holding them, as often as asked, at one moment; the pages are looked over
+    /// first.</summary>
+    /// <param name="look">Is given the names of all things, but no outings in them, and the outings.</param>
+    /// <exception cref="LogbookException">It is damaged.</exception>
+    public T OverOutings<T>(Func<LogbookSnapshot, IEnumerable<Outing>, T> look) => AskAtOneMoment(connection => look(
+        new LogbookSnapshot
+        {
+            Paddlers = LogbookReader.Paddlers(connection),
+            Hulls = LogbookReader.Hulls(connection),
+            Paddles = LogbookReader.Paddles(connection),
+        }, LogbookReader.OutingsByDay(connection)));
+
     /// <summary>
     /// Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.
     /// </summary>

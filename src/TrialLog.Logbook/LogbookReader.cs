@@ -32,6 +32,21 @@ internal static class LogbookReader
             """, whose, buffered: false).Select(row => row.ToRecord(InOrder(pieces[row.Id])))];
     }
 
+    /// <summary>All outings by day, a few hundred held at a time; the connection is to stand at one moment while they are passed
+    /// over.</summary>
+    public static IEnumerable<Outing> OutingsByDay(SqliteConnection connection)
+    {
+        foreach (OutingRow[] some in connection.Query<OutingRow>("SELECT * FROM outings ORDER BY date", buffered: false).Chunk(500))
+        {
+            ILookup<string, Piece> pieces = connection.Query<PieceRow>(
+                "SELECT pieces.* FROM json_each(@outings) JOIN pieces ON pieces.outing_id = json_each.value",
+                new { outings = $"[\"{string.Join("\",\"", some.Select(row => row.Id))}\"]" },
+                buffered: false).ToLookup(row => row.OutingId, row => row.ToRecord());
+            foreach (OutingRow row in some)
+                yield return row.ToRecord(InOrder(pieces[row.Id]));
+        }
+    }
+
     public static IReadOnlyDictionary<Guid, int> OutingCounts(SqliteConnection connection) =>
         connection.Query<(string Paddler, int Outings)>("SELECT paddler_id, count(*) FROM outings GROUP BY paddler_id")
             .ToDictionary(row => Guid.Parse(row.Paddler), row => row.Outings);
