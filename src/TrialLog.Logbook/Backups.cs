@@ -57,7 +57,7 @@ public static class Backups
             string place = Free($"{path}.replaced");
             string? kept = null;
             if (File.Exists(path) && new FileInfo(path).Length > 0)
-                File.Copy(path, kept = place);
+                Keep(path, kept = place);
             // Even where the logbook is lost its write-ahead log may be there: all that is left of the last changes, and never the
             // backup's.
             foreach (string part in new[] { "-wal", "-shm" }.Where(part => File.Exists(path + part)))
@@ -74,6 +74,15 @@ public static class Backups
         {
             OutputFile.Discard(incoming);
         }
+    }
+
+    // On the disk before another takes its place: a power cut must not leave an empty copy.
+    private static void Keep(string path, string copy)
+    {
+        using var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using FileStream to = OutputFile.Create(copy, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path));
+        from.CopyTo(to);
+        to.Flush(flushToDisk: true);
     }
 
     /// <summary>Copies the logbook beside itself before it is brought to a version: <c>NAME.before-v3.bak</c>.</summary>

@@ -89,6 +89,12 @@ public sealed class LogbookFile : IDisposable
     /// <summary>Outings with their pieces, by date, time (unknown first) and label: one paddler's, or all.</summary>
     public IReadOnlyList<Outing> Outings(Guid? paddlerId = null) => Ask(connection => LogbookReader.Outings(connection, paddlerId));
 
+    /// <summary>The outings of some days, and those that have a piece of some origin, by date, time and label.</summary>
+    /// <param name="days">The days.</param>
+    /// <param name="isOrigin">Whether it is one of the origins.</param>
+    public IReadOnlyList<Outing> Outings(IEnumerable<DateOnly> days, Func<string, bool> isOrigin) =>
+        Ask(connection => LogbookReader.Outings(connection, days, isOrigin));
+
     /// <summary>How many outings each paddler has; those who have none are left out.</summary>
     public IReadOnlyDictionary<Guid, int> OutingCounts() => Ask(LogbookReader.OutingCounts);
 

@@ -25,7 +25,9 @@ internal static class ImportCsv
                 $"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"]
             };
         LogbookFile logbook = workspace.Logbook;
-        var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
+        var reach = CsvReach.Of(contents);
+        var known = new KnownLog(
+            logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings(reach.Days, reach.HasOrigin));
         CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(workspace.Now));
         if (additions.RefusedRows > 0 && !options.SkipBad)
             throw new RequestException(Refusal(fileName, additions));
@@ -48,7 +50,7 @@ internal static class ImportCsv
             additions = additions with
             {
                 Warnings = [.. additions.Warnings,
-                    .. OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings])],
+                    .. OutingDoubts.OfImport(logbook, known.Outings, [.. additions.NewOutings, .. additions.GrownOutings])],
             };
         }
 

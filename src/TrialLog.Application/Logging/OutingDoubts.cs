@@ -2,6 +2,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 
 namespace TrialLog.Application.Logging;
 
@@ -43,14 +44,15 @@ internal static class OutingDoubts
         && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch);
 
     /// <summary>What may be a slip in an import: clocks that mix within an outing, pieces far off the paddler's others.</summary>
-    /// <param name="before">The outings that were in the logbook.</param>
+    /// <param name="logbook">The logbook, in which they are.</param>
+    /// <param name="before">The outings that have grown, as they were; others beside them do not matter.</param>
     /// <param name="put">The outings that are new or have grown.</param>
-    public static IReadOnlyList<string> OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    public static IReadOnlyList<string> OfImport(LogbookFile logbook, IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
     {
         Outing[] mixed = [.. put.Where(MixesClocks)];
         return
         [
-            .. FarOff(before, put) is { } odd ? [odd] : Array.Empty<string>(),
+            .. FarOff(logbook, before, put) is { } odd ? [odd] : Array.Empty<string>(),
             .. mixed.Length == 0 ? Array.Empty<string>()
                 : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the " +
                     $"watch and " +
@@ -59,25 +61,29 @@ internal static class OutingDoubts
     }
 
     /// <summary>How many pieces of an import are far off the paddler's others, in a sentence; null if none is.</summary>
-    /// <param name="before">The outings that were in the logbook.</param>
-    /// <param name="put">The outings that are new or have grown.</param>
-    private static string? FarOff(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    private static string? FarOff(LogbookFile logbook, IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
     {
-        HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)],
-            known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
-        ILookup<Guid, Outing> now = before.Where(outing => !replaced.Contains(outing.Id)).Concat(put).ToLookup(outing => outing.PaddlerId);
-        var usual = new Dictionary<(Guid, Guid), UsualSpeed>();
-        (int odd, string first) = (0, "");
-        foreach (Outing outing in put)
+        HashSet<Guid> known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
+        (int odd, int at, string first) = (0, int.MaxValue, "");
+
+        // A paddler's whole log at a time, and no more of the logbook.
+        foreach (var paddlers in put.Select((outing, i) => (Outing: outing, At: i)).GroupBy(one => one.Outing.PaddlerId))
         {
-            (Guid, Guid) key = (outing.PaddlerId, outing.HullId);
-            if (!usual.TryGetValue(key, out UsualSpeed? speed))
-                usual[key] = speed = UsualSpeed.Of(now[outing.PaddlerId], outing.HullId);
-            foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
+            IReadOnlyList<Outing> all = logbook.Outings(paddlers.Key);
+            var usual = new Dictionary<Guid, UsualSpeed>();
+            foreach ((Outing outing, int i) in paddlers)
             {
-                if (speed.Doubt(piece.Distance, piece.Time) is { } doubt && odd++ == 0)
-                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in " +
-                        $"{Say.Time(piece.Time)}, {doubt}";
+                if (!usual.TryGetValue(outing.HullId, out UsualSpeed? speed))
+                    usual[outing.HullId] = speed = UsualSpeed.Of(all, outing.HullId);
+                foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
+                {
+                    if (speed.Doubt(piece.Distance, piece.Time) is not { } doubt)
+                        continue;
+                    odd++;
+                    if (i < at)
+                        (at, first) = (i, $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in " +
+                            $"{Say.Time(piece.Time)}, {doubt}");
+                }
             }
         }
 

@@ -32,13 +32,13 @@ internal sealed class CsvOutings
 
     public void Add(IReadOnlyList<NamedRow> rows)
     {
-        var lineOf = new Dictionary<string, int>();
+        var lineOf = new Dictionary<UInt128, int>();
         var groups = new Dictionary<OutingKey, List<NamedRow>>();
         foreach (NamedRow row in rows)
         {
-            if (row.Row.Piece is not null && !lineOf.TryAdd(row.Row.Fingerprint, row.Row.Line))
+            if (row.Row.Piece is not null && !lineOf.TryAdd(row.Row.Print, row.Row.Line))
             {
-                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Fingerprint]}; remove one, or number them in the column " +
+                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Print]}; remove one, or number them in the column " +
                     $"piece if they are two pieces.");
                 continue;
             }
