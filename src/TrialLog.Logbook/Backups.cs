@@ -76,13 +76,25 @@ public static class Backups
         }
     }
 
-    // On the disk before another takes its place: a power cut must not leave an empty copy.
+    // On the disk before it has its name, and before another takes its place: a power cut must not leave half a copy.
     private static void Keep(string path, string copy)
     {
-        using var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using FileStream to = OutputFile.Create(copy, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path));
-        from.CopyTo(to);
-        to.Flush(flushToDisk: true);
+        string beside = $"{copy}.{Guid.NewGuid():N}.part";
+        try
+        {
+            using (var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
+            using (FileStream to = OutputFile.Create(beside, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path)))
+            {
+                from.CopyTo(to);
+                to.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, copy);
+        }
+        finally
+        {
+            OutputFile.Discard(beside);
+        }
     }
 
     /// <summary>Copies the logbook beside itself before it is brought to a version: <c>NAME.before-v3.bak</c>.</summary>

@@ -21,10 +21,10 @@ internal static class Nobody
 #pragma warning restore SYSLIB1054, CA5392
 
     /// <summary>Runs an action as that user, and fails as it fails. Skips the test where there are no Unix file permissions.</summary>
-    public static void Does(Action action) => OnThread(action, asNobody: true);
+    public static void Does(Action action) => OnThread(action, user: 65534);
 
     /// <summary>Within such an action: does something as oneself again, who may take rights and give them back.</summary>
-    public static void Aside(Action action) => OnThread(action, asNobody: false);
+    public static void Aside(Action action) => OnThread(action, user: 0);
 
     /// <summary>Sets the mode of a folder and of all files in it.</summary>
     public static void Set(string folder, UnixFileMode ofFolder, UnixFileMode ofFiles)
@@ -37,7 +37,8 @@ internal static class Nobody
         File.SetUnixFileMode(folder, ofFolder);
     }
 
-    private static void OnThread(Action action, bool asNobody)
+    // A thread begins as the user of the one that starts it.
+    private static void OnThread(Action action, uint user)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Needs Unix file permissions.");
         Exception? failure = null;
@@ -45,8 +46,8 @@ internal static class Nobody
         {
             try
             {
-                if (asNobody && Environment.IsPrivilegedProcess && OperatingSystem.IsLinux())
-                    _ = SetFileSystemUser(65534);
+                if (Environment.IsPrivilegedProcess && OperatingSystem.IsLinux())
+                    _ = SetFileSystemUser(user);
                 action();
             }
             catch (Exception e)
