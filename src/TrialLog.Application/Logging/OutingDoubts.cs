@@ -46,53 +46,59 @@ internal static class OutingDoubts
     /// <summary>What may be a slip in an import: clocks that mix within an outing, pieces far off the paddler's others.</summary>
     /// <param name="logbook">The logbook, in which they are.</param>
     /// <param name="before">The outings that have grown, as they were; others beside them do not matter.</param>
-    /// <param name="put">The outings that are new or have grown.</param>
-    public static IReadOnlyList<string> OfImport(LogbookFile logbook, IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
-    {
-        Outing[] mixed = [.. put.Where(MixesClocks)];
-        return
-        [
-            .. FarOff(logbook, before, put) is { } odd ? [odd] : Array.Empty<string>(),
-            .. mixed.Length == 0 ? Array.Empty<string>()
-                : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the " +
-                    $"watch and " +
-                    $"some by hand: {Compare}"],
-        ];
-    }
-
-    /// <summary>How many pieces of an import are far off the paddler's others, in a sentence; null if none is.</summary>
-    private static string? FarOff(LogbookFile logbook, IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    /// <param name="paddlers">Whose outings are new or have grown.</param>
+    /// <param name="put">The outings that are new or have grown, in their order.</param>
+    public static IReadOnlyList<string> OfImport(
+        LogbookFile logbook, IReadOnlyList<Outing> before, IEnumerable<Guid> paddlers, IReadOnlyDictionary<Guid, int> put)
     {
         HashSet<Guid> known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
-        (int odd, int at, string first) = (0, int.MaxValue, "");
+        Found odd = new(), mixed = new();
 
         // A paddler's whole log at a time, and no more of the logbook.
-        foreach (var paddlers in put.Select((outing, i) => (Outing: outing, At: i)).GroupBy(one => one.Outing.PaddlerId))
+        foreach (Guid paddler in paddlers)
         {
-            IReadOnlyList<Outing> all = logbook.Outings(paddlers.Key);
+            IReadOnlyList<Outing> all = logbook.Outings(paddler);
             var usual = new Dictionary<Guid, UsualSpeed>();
-            foreach ((Outing outing, int i) in paddlers)
+            foreach (Outing outing in all.Where(outing => put.ContainsKey(outing.Id)))
             {
+                if (MixesClocks(outing))
+                    mixed.Add(put[outing.Id], () => FindOuting.NameOf(outing));
                 if (!usual.TryGetValue(outing.HullId, out UsualSpeed? speed))
                     usual[outing.HullId] = speed = UsualSpeed.Of(all, outing.HullId);
                 foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
                 {
-                    if (speed.Doubt(piece.Distance, piece.Time) is not { } doubt)
-                        continue;
-                    odd++;
-                    if (i < at)
-                        (at, first) = (i, $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in " +
-                            $"{Say.Time(piece.Time)}, {doubt}");
+                    if (speed.Doubt(piece.Distance, piece.Time) is { } doubt)
+                        odd.Add(put[outing.Id], () => $"{FindOuting.NameOf(outing)}, piece {piece.Order}, " +
+                            $"{Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, {doubt}");
                 }
             }
         }
 
-        return odd switch
+        List<string> doubts = [];
+        if (odd.Count > 0)
+            doubts.Add(odd.Count == 1 ? $"1 piece is far off the paddler's others: {odd.First}; is it right?"
+                : $"{Say.Count(odd.Count, "piece")} are far off their paddler's others, the first {odd.First}; are they right?");
+        if (mixed.Count > 0)
+            doubts.Add($"{Say.Count(mixed.Count, "outing")}, the first {mixed.First}, with some pieces timed by the watch and " +
+                $"some by hand: {Compare}");
+        return doubts;
+    }
+
+    // How many there are, and the first of them in the order of the file.
+    private sealed class Found
+    {
+        private int _at = int.MaxValue;
+
+        public int Count { get; private set; }
+
+        public string First { get; private set; } = "";
+
+        public void Add(int at, Func<string> name)
         {
-            0 => null,
-            1 => $"1 piece is far off the paddler's others: {first}; is it right?",
-            _ => $"{Say.Count(odd, "piece")} are far off their paddler's others, the first {first}; are they right?",
-        };
+            Count++;
+            if (at < _at)
+                (_at, First) = (at, name());
+        }
     }
 
     private static bool Same(Outing a, Outing b) => a.Date == b.Date && a.HullId == b.HullId
