@@ -47,6 +47,17 @@ public class BodySurveyTests
         Assert.InRange(Derived["nothing holds men"], 0.88, 0.92);
     }
 
+    // Independent errors add as squares: the line's own with the tape, and that of the arm raised a second time.
+    [Fact]
+    public void A_line_from_the_fingertip_allows_for_the_arm_raised_twice()
+    {
+        foreach (ReachLine line in BodySurvey.Lines)
+        {
+            double more = line.Terms.Any(term => term.Measure == BodyMeasure.OverheadReach) ? 0.25 : 0;
+            Assert.Equal(Math.Pow(line.SpreadWithReadingsInches, 2) + more, Math.Pow(line.SpreadAgainstReachInches, 2), 1e-9);
+        }
+    }
+
     [Fact]
     public void No_line_gives_a_longer_body_a_shorter_paddle() =>
         Assert.All(BodySurvey.Lines.SelectMany(line => line.Terms),
