@@ -39,7 +39,8 @@ internal static class LogbookReader
                 "SELECT outing_id, origin FROM pieces WHERE origin IS NOT NULL", buffered: false)
             .Where(piece => isOrigin(piece.Origin)).Select(piece => piece.Outing)];
         ids.UnionWith(connection.Query<string>(
-            "SELECT id FROM outings WHERE date IN (SELECT value FROM json_each(@days))", new { days = JsonList(days.Select(Stored.Date)) }));
+            "SELECT id FROM outings WHERE date IN (SELECT value FROM json_each(@days))",
+            new { days = JsonList(days.Select(Stored.Date)) }));
         return [.. Whole(connection, connection.Query<OutingRow>("""
             SELECT * FROM outings WHERE id IN (SELECT value FROM json_each(@ids)) ORDER BY date, coalesce(time, ''), label, id
             """, new { ids = JsonList(ids) }, buffered: false))];
@@ -109,8 +110,9 @@ internal static class LogbookReader
     // Not "@paddler IS NULL OR ...": that would read the whole table for one paddler.
     private static string Of(Guid? paddlerId) => paddlerId is null ? "" : "WHERE paddler_id = @paddler";
 
-    /// <summary>All that there is at one moment, or of one paddler's outings and what else is theirs: notes, and what has a name, are always
-    /// all there.</summary>
+    /// <summary>
+    /// All that there is at one moment; or of outings and what else is somebody's one paddler's, with all notes and all that has a name.
+    /// </summary>
     public static LogbookSnapshot Everything(SqliteConnection connection, Guid? paddlerId = null)
     {
         // Within a change the moment is fixed already, and transactions do not nest.

@@ -45,8 +45,8 @@ internal sealed class CsvOutings
     }
 
     /// <summary>
-    /// The outings of the rows that say something new, one after the other, so that they need not be held; with other ids each time. What is
-    /// warned of and refused is said the first time.
+    /// The outings of the rows that say something new, one after the other, so that they need not be held; with other ids each time.
+    /// What is warned of and refused is said the first time.
     /// </summary>
     public IEnumerable<(Outing Outing, bool IsNew)> All()
     {
