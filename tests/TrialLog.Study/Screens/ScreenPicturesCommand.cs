@@ -126,6 +126,7 @@ internal static class ScreenPicturesCommand
         var environment = new Dictionary<string, string> { ["LANG"] = "C.UTF-8" };
         using ShellWindow window = ScreensProgram.Window(
             app, new Workspace(logbook, clock), Analyses.OfTheTuning, environment.GetValueOrDefault);
+        window.SuitBackground(light: paper == Paper.Light);
         SessionToken session = app.Begin(window)!;
         foreach ((string name, string file) in pictures)
         {
@@ -199,11 +200,11 @@ internal static class ScreenPicturesCommand
     private static string N(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>What the cells are drawn on, and in which colours: darker than a terminal's own to be read on paper.</summary>
-    private sealed record Paper(string Back, string Text, string Cyan, string Green, string Magenta, string Yellow, string Red)
+    private sealed record Paper(string Back, string Text, string Cyan, string Green, string Magenta, string Yellow, string Red, string Blue)
     {
         public static readonly Paper
-            Light = new("#fdfcf8", "#1f2328", "#00707f", "#1a7f37", "#8250a8", "#8a6100", "#c0262d"),
-            Dark = new("#16191d", "#d5d9de", "#4fc3d4", "#5fce7d", "#d08cf0", "#d9b44a", "#ff7b72");
+            Light = new("#fdfcf8", "#1f2328", "#00707f", "#1a7f37", "#8250a8", "#8a6100", "#c0262d", "#0550ae"),
+            Dark = new("#16191d", "#d5d9de", "#4fc3d4", "#5fce7d", "#d08cf0", "#d9b44a", "#ff7b72", "#79b8ff");
 
         public string Fill(Color colour) => colour == Color.None ? Text : colour.GetClosestNamedColor16() switch
         {
@@ -212,6 +213,7 @@ internal static class ScreenPicturesCommand
             ColorName16.Magenta or ColorName16.BrightMagenta => Magenta,
             ColorName16.Yellow or ColorName16.BrightYellow => Yellow,
             ColorName16.Red or ColorName16.BrightRed => Red,
+            ColorName16.Blue or ColorName16.BrightBlue => Blue,
             _ => Text,
         };
     }

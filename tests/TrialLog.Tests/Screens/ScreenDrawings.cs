@@ -88,7 +88,7 @@ public sealed class ScreenDrawings : IDisposable
         StoredDrawing.Matches("Screens", "explanation-80x24", terminal.Shown);
     }
 
-    private static Analysis As(string standing, Analysis analysis) => standing switch
+    internal static Analysis As(string standing, Analysis analysis) => standing switch
     {
         "settled" =>
             analysis

@@ -36,7 +36,7 @@ internal sealed class QuestionSheet : Sheet
         (_shell, _title, _hint, _problem, _answered) = (shell, title, hint, problem, answered);
         _field = new AnswerField(key => (key == Key.Tab || key == Key.CursorUp || key == Key.CursorDown) && Heed(key))
         {
-            Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text,
+            X = 2, Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text,
         };
         _field.TextChanged += (_, _) => SetNeedsDraw();
         Add(_field);

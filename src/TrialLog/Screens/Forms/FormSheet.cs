@@ -17,6 +17,7 @@ internal sealed class FormSheet : Sheet
     private readonly Func<string> _about;
     private readonly Form _form;
     private readonly Action _done;
+    private bool _edited;
 
     /// <param name="look">The terminal's glyphs and looks.</param>
     /// <param name="shell">The window.</param>
@@ -35,6 +36,7 @@ internal sealed class FormSheet : Sheet
         form.KeyFirst = key => key.IsCtrl && Heed(key);
         form.Edited += () =>
         {
+            _edited = true;
             SetNeedsLayout();
             SetNeedsDraw();
         };
@@ -42,6 +44,8 @@ internal sealed class FormSheet : Sheet
     }
 
     public override bool Typing => _form.Typing;
+
+    public override string? Unsaved => _edited ? "What you typed here is not saved." : null;
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
@@ -51,7 +55,11 @@ internal sealed class FormSheet : Sheet
                 Finish();
         }) { Also = [Key.F9] },
         new(Key.Enter, "Enter", "next", () => { }),
-        new(Key.Esc, "Esc", "cancel", _shell.Lift),
+        new(Key.Esc, "Esc", "cancel", () =>
+        {
+            if (_shell.MayLeave(this))
+                _shell.Lift();
+        }),
     ];
 
     private IReadOnlyList<string> AboutLines => WordWrap.Lines(Look.Strokes.Write(_about()), Math.Min(90, Viewport.Width - 4));

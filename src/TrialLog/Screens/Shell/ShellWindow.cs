@@ -28,10 +28,13 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly MessageLine _messageLine;
     private readonly KeyLine _keyLine;
     private readonly Finder _finder;
+    private readonly Stack<Sheet> _covered = new();
     private Screen? _up;
     private Sheet? _sheet;
-    private Sheet? _explained;
     private (string Text, Tone Tone) _message = ("", Tone.Plain);
+
+    // What was asked about with the key before this one, and what with this one.
+    private Sheet? _askedBefore, _asked;
 
     public ShellWindow(Session session)
     {
@@ -77,10 +80,9 @@ internal sealed class ShellWindow : Runnable, IShell
     /// <inheritdoc/>
     public void Open(Place place)
     {
-        if (Welcoming)
+        if (Welcoming || !MayLeave(Sheets.Where(sheet => !sheet.IsTakenUpAgain)))
             return;
-        Lift();
-        Lift();
+        LiftAll();
         Show(_screens[(int)place]);
     }
 
@@ -109,7 +111,24 @@ internal sealed class ShellWindow : Runnable, IShell
     /// <inheritdoc/>
     public void Lay(Sheet sheet)
     {
-        Lift();
+        LiftAll();
+        Put(sheet);
+    }
+
+    /// <inheritdoc/>
+    public void LayOver(Sheet sheet)
+    {
+        if (_sheet is { } covered)
+        {
+            _covered.Push(covered);
+            covered.Visible = false;
+        }
+
+        Put(sheet);
+    }
+
+    private void Put(Sheet sheet)
+    {
         _sheet = sheet;
         sheet.Y = 2;
         sheet.Height = Dim.Fill(2);
@@ -120,18 +139,6 @@ internal sealed class ShellWindow : Runnable, IShell
     }
 
     /// <inheritdoc/>
-    public void LayOver(Sheet sheet)
-    {
-        if (_sheet is { Explanation: not null } covered)
-        {
-            (_explained, _sheet) = (covered, null);
-            covered.Visible = false;
-        }
-
-        Lay(sheet);
-    }
-
-    /// <inheritdoc/>
     public void Lift()
     {
         if (_sheet is not { } sheet)
@@ -139,11 +146,11 @@ internal sealed class ShellWindow : Runnable, IShell
         _sheet = null;
         Remove(sheet);
         sheet.Dispose();
-        if (_explained is { } explained)
+        if (_covered.TryPop(out Sheet? covered))
         {
-            (_sheet, _explained) = (explained, null);
-            explained.Visible = true;
-            explained.SetFocus();
+            _sheet = covered;
+            covered.Visible = true;
+            covered.SetFocus();
         }
         else
         {
@@ -152,6 +159,26 @@ internal sealed class ShellWindow : Runnable, IShell
         }
 
         Redraw();
+    }
+
+    private IEnumerable<Sheet> Sheets => _sheet is { } sheet ? _covered.Prepend(sheet) : [];
+
+    private void LiftAll()
+    {
+        while (_sheet is not null)
+            Lift();
+    }
+
+    /// <inheritdoc/>
+    public bool MayLeave(Sheet sheet) => MayLeave([sheet]);
+
+    private bool MayLeave(IEnumerable<Sheet> sheets)
+    {
+        if (sheets.FirstOrDefault(sheet => sheet.Unsaved is not null) is not { } holds || holds == _askedBefore)
+            return true;
+        _asked = holds;
+        Say($"{holds.Unsaved} Press the key again to leave it, Ctrl+S to save.", Tone.Caution);
+        return false;
     }
 
     /// <inheritdoc/>
@@ -181,7 +208,11 @@ internal sealed class ShellWindow : Runnable, IShell
     public void Redraw() => SetNeedsDraw();
 
     /// <inheritdoc/>
-    public void Quit() => RequestStop();
+    public void Quit()
+    {
+        if (MayLeave(Sheets))
+            RequestStop();
+    }
 
     protected override bool OnKeyDown(Key key)
     {
@@ -230,6 +261,12 @@ internal sealed class ShellWindow : Runnable, IShell
         int digit = key.NoAlt.AsRune.Value - '1';
         return digit >= 0 && digit < ScreenList.Count ? (Place)digit : null;
     }
+
+    /// <summary>The keys that work now, as the last line names them.</summary>
+    public IReadOnlyList<KeyHint> KeysNow => [.. ScreenKeys(), .. LastKeys()];
+
+    /// <summary>What lies over the screen; null if nothing does.</summary>
+    public Sheet? Sheet => _sheet;
 
     private List<KeyHint> ScreenKeys()
     {
@@ -319,6 +356,16 @@ internal sealed class ShellWindow : Runnable, IShell
         base.OnIsRunningChanged(newIsRunning);
         if (App is not { } app)
             return;
+        if (app.Driver is { } driver)
+        {
+            driver.DefaultAttributeChanged -= BackgroundTold;
+            if (newIsRunning)
+            {
+                SuitBackground(driver.DefaultAttribute);
+                driver.DefaultAttributeChanged += BackgroundTold;
+            }
+        }
+
         app.Keyboard.KeyDown -= ForgetMessage;
         app.Mouse.MouseEvent -= ForgetMessage;
         if (!newIsRunning)
@@ -336,6 +383,24 @@ internal sealed class ShellWindow : Runnable, IShell
             _session.LookForChanges();
             return IsRunning;
         });
+    }
+
+    /// <summary>Takes the colours that can be read on a light or on a dark background.</summary>
+    public void SuitBackground(bool light)
+    {
+        _session.Look.Palette.OnLight = light;
+        SetScheme(_session.Look.Palette.Scheme());
+        Redraw();
+    }
+
+    private void BackgroundTold(object? sender, ValueChangedEventArgs<Terminal.Gui.Drawing.Attribute?> told) => SuitBackground(told.NewValue);
+
+    // A terminal that does not say is taken as it was.
+    private void SuitBackground(Terminal.Gui.Drawing.Attribute? own)
+    {
+        if (own is { Background: var background } && background != Terminal.Gui.Drawing.Color.None
+            && background.IsDarkColor() == _session.Look.Palette.OnLight)
+            SuitBackground(!background.IsDarkColor());
     }
 
     protected override void Dispose(bool disposing)
@@ -356,6 +421,7 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private void ForgetMessage()
     {
+        (_askedBefore, _asked) = (_asked, null);
         if (_message.Text.Length == 0)
             return;
         _message = ("", Tone.Plain);
