@@ -55,18 +55,18 @@ internal sealed class RecordingSheet : Sheet
         :
         [
             new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
-            new(Key.Enter, "Enter", "lengths, effort …", TypeAnswers),
+            new(Key.Enter, "Enter", "lengths …", TypeAnswers),
+            new(Key.Esc, "Esc", "leave", Leave),
             .. _hand.Asks ? [new KeyHint('y', "yes", Confirm)] : Array.Empty<KeyHint>(),
-            new('x', _hand.Here is { Kept: false } ? "count" : "leave out", DropOrKeep),
+            new('x', _hand.Here is { Kept: false } ? "count" : "out", DropOrKeep),
             new('e', "edit", Edit),
-            new('+', "join next", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
+            new('+', "join", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
             new('-', "split", AskSplit),
             new('u', "undo", Undo),
             new('v', "in words", InWords),
             new(Key.CursorLeft, "← →", "start", () => Nudge(LegEdge.Start, -1)),
             new('[', "end", () => Nudge(LegEdge.End, -1)) { Label = "[ ]" },
             new('a', "add piece", AskAdd),
-            new(Key.Esc, "Esc", "leave", Leave),
         ];
 
     public override string? Unsaved => _hand.IsTouched ? "This recording is not saved." : null;

@@ -52,7 +52,7 @@ internal sealed class RecordingsSheet : Sheet, ISearched
         new(Key.Enter, "Enter", "look at it", () => _look(_outings[_at])),
         new(Key.CursorDown, "↓", "down", () => Point(_at + 1)) { Also = [Key.Tab] },
         new(Key.CursorUp, "↑", "up", () => Point(_at - 1)) { Also = [Key.Tab.WithShift] },
-        new('x', "leave out", LeaveOut),
+        new('x', "out", LeaveOut),
         .. _leftOut.Count > 0 ? [new KeyHint('u', "undo", BringBack)] : Array.Empty<KeyHint>(),
         new('v', "in words", () => _session.Shell.LayOver(new TextSheet(Look, _session.Shell, "Recorded outings in words",
             string.Join('\n', _outings.SelectMany((outing, index) => (string[])[$"# {Line(index).Trim()}",

@@ -47,7 +47,7 @@ internal sealed class LogbookScreen : Screen, ISearched
     [
         new(Key.Enter, "Enter", "open", OpenOrClose) { Also = [Key.Space] },
         new('e', "edit", Edit),
-        new('x', Here is { Piece.ExcludedBecause: not null } ? "count" : "leave out", LeaveOut),
+        new('x', Here is { Piece.ExcludedBecause: not null } ? "count" : "out", LeaveOut),
         new('d', "delete", Delete) { Also = [Key.Delete] },
         new('u', "undo", Undo) { Also = [Key.Z.WithCtrl] },
         new('i', "import", _importing.Begin),

@@ -281,7 +281,7 @@ internal sealed class ShellWindow : Runnable, IShell
     private List<KeyHint> LastKeys()
     {
         List<KeyHint> hints = [];
-        if (_sheet is null)
+        if (_sheet is null or { Explanation: not null })
             hints.Add(new KeyHint(Key.F2, "F2", "all keys", ListActions));
         if (_sheet is not TextSheet)
             hints.Add(new KeyHint(Key.F1, "F1", "help", Explain));
