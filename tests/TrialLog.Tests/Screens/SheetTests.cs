@@ -21,6 +21,14 @@ public sealed class SheetTests : IDisposable
     }
 
     [Fact]
+    public void Help_over_an_outing_that_is_typed_leaves_the_cursor_where_it_was()
+    {
+        using AtTheTerminal terminal = Terminal();
+        terminal.Press(Key.Enter).Type("5:3").Press(Key.F1).Press(Key.Esc).Type("2").Shows("5:32 ").Press(Key.CursorLeft)
+            .Press(Key.F2).Press(Key.Esc).Type("1").Shows("5:312");
+    }
+
+    [Fact]
     public void A_form_with_something_typed_is_left_by_the_same_key_twice_only()
     {
         using AtTheTerminal terminal = Terminal();
@@ -64,10 +72,8 @@ public sealed class SheetTests : IDisposable
     [Fact]
     public void An_empty_logbook_says_what_to_do()
     {
-        string path = Path.Combine(_folder, "logbook.db");
-        SampleLog.Write(path, outings: 0);
-        using var terminal = new AtTheTerminal(path, analyses: SampleLog.Known);
-        terminal.Type("3").Shows("No outing yet. n types the first one.");
+        using var terminal = new AtTheTerminal(Path.Combine(_folder, "empty.db"), analyses: SampleLog.Known);
+        terminal.Type("Ilse").Press(Key.F9).Press(Key.Enter).Type("50").Press(Key.F9, Key.F9, Key.F9).Type("3").Shows("No outing yet. n types the first one.");
     }
 
     [Fact]

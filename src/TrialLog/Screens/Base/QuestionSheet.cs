@@ -4,6 +4,7 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
+using TrialLog.Plots;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Base;
@@ -65,8 +66,12 @@ internal sealed class QuestionSheet : Sheet
     protected override void Paint(Brush brush)
     {
         Heading(brush, _title);
-        int row = brush.Words(2, 5, brush.Columns - 4, _hint, Tone.Dim);
-        if (_field.Text.Length > 0 && _problem(_field.Text) is { } problem)
+        string? problem = _field.Text.Length > 0 ? _problem(_field.Text) : null;
+        int row = 5;
+        // On a low terminal what is wrong matters more than what is meant.
+        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_hint), brush.Columns - 4, brush.Rows - row - (problem is null ? 0 : 3)))
+            brush.Text(2, row++, line, Tone.Dim);
+        if (problem is not null)
             row = brush.Words(2, row + 1, brush.Columns - 4, "✗ " + problem, Tone.Problem);
         (string heading, IReadOnlyList<string> listed) = _field.Text.Length == 0 && Recent.Count > 0 ? ("Imported before", Recent)
             : ("", _offered);

@@ -68,7 +68,7 @@ internal sealed class FormSheet : Sheet
     {
         Heading(brush, _title);
         int row = 3 + _form.Frame.Height;
-        foreach (string line in AboutLines)
+        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_about()), Math.Min(90, Viewport.Width - 4), brush.Rows - row))
             brush.Text(2, row++, line, Tone.Dim);
     }
 

@@ -29,6 +29,7 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly KeyLine _keyLine;
     private readonly Finder _finder;
     private readonly Stack<Sheet> _covered = new();
+    private readonly Stack<(TextField Field, int At)> _cursors = new();
     private Screen? _up;
     private Sheet? _sheet;
     private (string Text, Tone Tone) _message = ("", Tone.Plain);
@@ -47,8 +48,7 @@ internal sealed class ShellWindow : Runnable, IShell
             index => Open((Place)index))
         { Y = 0 };
         _messageLine = new MessageLine(
-            session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim))
-        { Y = Pos.AnchorEnd(2) };
+            session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim));
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         _finder = new Finder(session.Look) { Y = Pos.AnchorEnd(2) };
         _finder.Closed += () =>
@@ -105,19 +105,22 @@ internal sealed class ShellWindow : Runnable, IShell
     public void Say(string sentence, Tone tone = Tone.Plain)
     {
         _message = (sentence, tone);
-        _messageLine.SetNeedsDraw();
+        MessageChanged();
     }
 
     /// <inheritdoc/>
     public void Lay(Sheet sheet)
     {
         LiftAll();
+        _cursors.Clear();
+        RememberCursor();
         Put(sheet);
     }
 
     /// <inheritdoc/>
     public void LayOver(Sheet sheet)
     {
+        RememberCursor();
         if (_sheet is { } covered)
         {
             _covered.Push(covered);
@@ -125,6 +128,12 @@ internal sealed class ShellWindow : Runnable, IShell
         }
 
         Put(sheet);
+    }
+
+    private void RememberCursor()
+    {
+        if (MostFocused is TextField field)
+            _cursors.Push((field, field.InsertionPoint));
     }
 
     private void Put(Sheet sheet)
@@ -156,6 +165,13 @@ internal sealed class ShellWindow : Runnable, IShell
         {
             _up!.Visible = true;
             _up.SetFocus();
+        }
+
+        // The library would select all that a field holds, and the next letter would take its place.
+        if (MostFocused is TextField field && _cursors.TryPop(out (TextField Field, int At) was) && was.Field == field)
+        {
+            field.ClearAllSelection();
+            field.InsertionPoint = Math.Min(was.At, field.Text.Length);
         }
 
         Redraw();
@@ -425,6 +441,17 @@ internal sealed class ShellWindow : Runnable, IShell
         if (_message.Text.Length == 0)
             return;
         _message = ("", Tone.Plain);
+        MessageChanged();
+    }
+
+    // A long message lies over the last rows of the screen, which come back with the next key.
+    private void MessageChanged()
+    {
+        MoveSubViewToEnd(_messageLine);
+        int rows = _messageLine.Frame.Height;
+        SetNeedsLayout();
+        if (rows > 1)
+            Redraw();
         _messageLine.SetNeedsDraw();
     }
 }
