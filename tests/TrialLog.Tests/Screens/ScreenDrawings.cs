@@ -87,7 +87,7 @@ public sealed class ScreenDrawings : IDisposable
         SampleLog.Write(path);
         using (LogbookFile logbook = LogbookFile.Open(path))
         {
-            Analysis drawn = DrawnSample.Of(LengthUnit.Inches);
+            Analysis drawn = As(standing, DrawnSample.Of(LengthUnit.Inches));
             Paddler ilse = logbook.Paddlers().Single(paddler => paddler.Name == "Ilse Maro");
             logbook.Change("Named them at length", log =>
             {
@@ -98,7 +98,8 @@ public sealed class ScreenDrawings : IDisposable
                     Id = new Guid(0x77, 0, 0, new byte[8]), PaddlerId = ilse.Id, HullId = StandardHulls.All[0].Id,
                     PaddleId = SampleLog.Reed.Id, GivenAt = new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero), Blind = true,
                     Card = drawn.Card, Best = drawn.Best.Length, LikelyLow = drawn.Best.LikelyLow, LikelyHigh = drawn.Best.LikelyHigh,
-                    GainLeftPercent = 0.3, DiminishingReturns = false, Outings = 6, Pieces = 24, AsOfChange = 1,
+                    GainLeftPercent = 0.3, DiminishingReturns = false, Outings = drawn.Outings, Pieces = drawn.Pieces,
+                    AsOfChange = 1,
                 });
             });
         }
@@ -112,7 +113,8 @@ public sealed class ScreenDrawings : IDisposable
             Assert.Contains(Verdict.Headline(answer!), text);
             Assert.Contains(Cautions.Water, text);
             Assert.All(Cautions.Own(answer!), caution => Assert.Contains(caution, text));
-            Assert.Contains(" Ilse-Margarethe van der", terminal.Lines[1]);
+            // Whose log it is, in which hull and with which paddle, is told of each.
+            Assert.Matches(" Ilse-Mar.*… · OC1 · Reed 44.* ", terminal.Lines[1]);
             // What the partner holds is not told, be it only in what is drawn of the card.
             if (standing is "testing" or "nothing-yet")
                 terminal.Shows("  A ").ShowsNot("┠");

@@ -29,6 +29,19 @@ public sealed class SheetTests : IDisposable
     }
 
     [Fact]
+    public void Help_in_the_first_run_leaves_the_cursor_where_it_was_at_any_size_and_a_refusal_is_said_whole()
+    {
+        using var terminal = new AtTheTerminal(Path.Combine(_folder, "empty.db"), analyses: SampleLog.Known);
+        terminal.Type("Ilse").Press(Key.F9).Press(Key.Enter).Type("50").Press(Key.F9).Press(Key.F9)
+            .Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown).Type("4").Press(Key.F1).Resize(40, 10).Press(Key.Esc)
+            .Resize(120, 40).Resize(80, 12).Type("0").Press(Key.F9);
+        Assert.Contains("The longest length is below the shortest; give the longer one here.",
+            string.Join(' ', terminal.Lines.Select(line => line.Trim())));
+        terminal.Press(Key.Backspace, Key.Backspace).Type("54").Press(Key.F9).Shows("paddle the next card");
+        Assert.Equal("My paddle", Assert.Single(terminal.Workspace.Logbook.Paddles()).Name);
+    }
+
+    [Fact]
     public void A_form_with_something_typed_is_left_by_the_same_key_twice_only()
     {
         using AtTheTerminal terminal = Terminal();

@@ -43,6 +43,7 @@ internal sealed class FirstRunScreen : Screen
                 SetNeedsDraw();
             };
             form.Done += Next;
+            form.Refused += problem => Session.Shell.Say(problem, Tone.Problem);
             form.KeyFirst = key => key.IsCtrl && Heed(key);
             Add(form);
         }

@@ -32,6 +32,7 @@ internal sealed class FormSheet : Sheet
         form.Y = 3;
         form.Height = form.HeightIn(this, above: () => 3, below: () => AboutLines.Count);
         form.Done += Finish;
+        form.Refused += problem => shell.Say(problem, Tone.Problem);
         // A field would take these for itself.
         form.KeyFirst = key => key.IsCtrl && Heed(key);
         form.Edited += () =>

@@ -29,7 +29,9 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly KeyLine _keyLine;
     private readonly Finder _finder;
     private readonly Stack<Sheet> _covered = new();
-    private readonly Stack<(TextField Field, int At)> _cursors = new();
+
+    // Where the cursor was on what each sheet lies over.
+    private readonly Stack<(View? Input, int At)> _cursors = new();
     private Screen? _up;
     private Sheet? _sheet;
     private (string Text, Tone Tone) _message = ("", Tone.Plain);
@@ -130,10 +132,18 @@ internal sealed class ShellWindow : Runnable, IShell
         Put(sheet);
     }
 
-    private void RememberCursor()
+    private void RememberCursor() => _cursors.Push((MostFocused, (MostFocused as TextField)?.InsertionPoint ?? 0));
+
+    // The library would go to the first field, or select all that a field holds, and the next letter would take its place.
+    private void RecallCursor()
     {
-        if (MostFocused is TextField field)
-            _cursors.Push((field, field.InsertionPoint));
+        if (!_cursors.TryPop(out (View? Input, int At) was) || was.Input is not { SuperView: not null, Visible: true } input)
+            return;
+        input.SetFocus();
+        if (input is not TextField field)
+            return;
+        field.ClearAllSelection();
+        field.InsertionPoint = Math.Min(was.At, field.Text.Length);
     }
 
     private void Put(Sheet sheet)
@@ -167,13 +177,7 @@ internal sealed class ShellWindow : Runnable, IShell
             _up.SetFocus();
         }
 
-        // The library would select all that a field holds, and the next letter would take its place.
-        if (MostFocused is TextField field && _cursors.TryPop(out (TextField Field, int At) was) && was.Field == field)
-        {
-            field.ClearAllSelection();
-            field.InsertionPoint = Math.Min(was.At, field.Text.Length);
-        }
-
+        RecallCursor();
         Redraw();
     }
 
@@ -317,7 +321,11 @@ internal sealed class ShellWindow : Runnable, IShell
     private void Find()
     {
         if ((_sheet as ISearched ?? _up as ISearched) is { } searched)
+        {
+            // A message lies over what it needs; what is typed to find lies over a message.
+            MoveSubViewToEnd(_finder);
             _finder.Open(searched);
+        }
         else
             Say("There is no list to search here.");
     }
