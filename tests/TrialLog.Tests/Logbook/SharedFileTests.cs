@@ -20,23 +20,23 @@ namespace TrialLog.Tests.Logbook;
 /// <summary>Shared files: examples of what merging says, files of every version, files from strangers.</summary>
 public class SharedFileTests
 {
-    private static string Written(LogbookFile log, ShareOptions? options = null)
+    internal static string Written(LogbookFile log, ShareOptions? options = null)
     {
         using var file = new MemoryStream();
         Sharing.Write(log, options ?? new ShareOptions(), file);
         return Encoding.UTF8.GetString(file.ToArray());
     }
 
-    private static SharedRecord Read(string text) => Sharing.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)));
+    internal static SharedRecord Read(string text) => Sharing.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)));
 
-    private static string Example()
+    internal static string Example()
     {
         using Stream? file = typeof(SharedFileTests).Assembly.GetManifestResourceStream("TrialLog.Tests.Logbook.record-v1.json");
         using var reader = new StreamReader(file!);
         return reader.ReadToEnd();
     }
 
-    private static LogbookFile WithOneOuting(ScratchFolder folder, string name)
+    internal static LogbookFile WithOneOuting(ScratchFolder folder, string name)
     {
         LogbookFile log = folder.OpenHastily(name);
         SampleLog.Begin(log);
@@ -280,7 +280,7 @@ public class SharedFileTests
         static HashSet<string> Fields(string table) => [.. RecordFields.ByTable[table].Select(pair => pair.Field)];
     }
 
-    private static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
+    internal static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
 
     [Fact]
     public void Equal_names_of_different_things_are_kept_apart_once_and_said()
