@@ -37,8 +37,10 @@ public sealed class MergeExamples : IDisposable
     {
         _mine.Change("Joined", writer => writer.JoinPaddlers(Tova.Id, SampleLog.Ilse.Id));
         _theirs.Change("Joined", writer => writer.JoinPaddlers(SampleLog.Ilse.Id, Tova.Id));
-        FromThem.Apply(_mine, Unasked);
-        FromMe.Apply(_theirs, Unasked);
+        // Both files are written before either is read.
+        MergePlan fromThem = FromThem, fromMe = FromMe;
+        fromThem.Apply(_mine, Unasked);
+        fromMe.Apply(_theirs, Unasked);
         Guid lower = Tova.Id.CompareTo(SampleLog.Ilse.Id) < 0 ? Tova.Id : SampleLog.Ilse.Id;
         Assert.All([_mine, _theirs], log => Assert.Equal(lower, Assert.Single(log.Paddlers()).Id));
         Assert.All([_mine, _theirs], log => Assert.Equal(lower, Assert.Single(log.Outings()).PaddlerId));
