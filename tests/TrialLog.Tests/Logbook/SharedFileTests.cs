@@ -1,17 +1,14 @@
 using System.Text;
 using CsCheck;
-using TrialLog.Application.Setup;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Shared;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Forms;
 using TrialLog.Tests.Recordings.Csv;
 using TrialLog.Tests.Tuning.References;
 

@@ -1,11 +1,9 @@
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 using Terminal.Gui.Input;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Shell;
