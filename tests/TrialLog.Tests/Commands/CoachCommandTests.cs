@@ -22,6 +22,27 @@ public class CoachCommandTests
     }
 
     [Fact]
+    public void What_others_logs_teach_can_be_switched_off_for_every_surface()
+    {
+        using TestProgram program = new();
+        program.Must("import", Repository.File("sample-sessions/squad-year.csv"));
+        JsonElement Taught() => JsonDocument.Parse(program.Must("next", "--paddler", "Mila Orne", "--json")).RootElement;
+        Assert.InRange(Taught().GetProperty("learnt_from_squad").GetProperty("paddlers").GetInt32(), 2, 19);
+        const string Helped = "of 4 others helped";
+        Assert.Contains(Helped, program.Must("next", "--paddler", "Mila Orne"));
+        double with = Taught().GetProperty("gain_left_pct").GetDouble();
+        program.Must("squad-lessons", "off");
+        Assert.Equal(JsonValueKind.Null, Taught().GetProperty("learnt_from_squad").ValueKind);
+        Assert.DoesNotContain(Helped, program.Must("next", "--paddler", "Mila Orne"));
+        double without = Taught().GetProperty("gain_left_pct").GetDouble();
+        Assert.NotEqual(with, without);
+        Assert.Equal(without, JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()
+            .Single(one => one.GetProperty("paddler").GetString() == "Mila Orne").GetProperty("gain_left_pct").GetDouble());
+        program.Must("squad-lessons", "on");
+        Assert.Equal(with, Taught().GetProperty("gain_left_pct").GetDouble());
+    }
+
+    [Fact]
     public void A_report_is_written_in_each_format_and_the_file_s_name_says_which()
     {
         using TestProgram program = WithOutings(2);

@@ -44,6 +44,7 @@ public class ShortPiecesTests
         Analysis analysis = Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { Distance = told } } });
         Assert.Equal(StandingReason.PiecesTooShort, analysis.Why[0]);
         Assert.Equal(told, analysis.Card.Distance);
+        Assert.Equal(new OutingsToGo(OutingsToGo.Most, OutingsToGo.Most, OutingsToGo.Most), analysis.OutingsToGo);
     }
 
     [Fact]
