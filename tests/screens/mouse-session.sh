@@ -85,6 +85,7 @@ click "leave them all"
 expect "These recordings are not saved."
 click "leave them all"
 expect "nothing more was saved"
+click "1 Home" 3
 
 echo "weeks of outings, logged by another process and seen here"
 paddle_until_it_is_time_to_stop

@@ -109,7 +109,7 @@ public static class BodyChecks
                 $"A seated reach of {Spoken.ToTenth(body.SeatedReach!.Value, unit)} is {Spoken.Amount(Math.Abs(off), unit)} " +
                 $"{(off > 0 ? "more" : "less")} than your other measures suggest, so it is not taken. Is it to the middle of the palm, " +
                 $"not to the fingertip? In {(unit == LengthUnit.Inches ? "inches, not cm" : "cm, not inches")}? If it is right, tell the " +
-                $"overhead fingertip reach too, or mend the other measures.");
+                $"overhead fingertip reach too, or correct the other measures.");
         if (BodySurvey.IsBelow(body))
             questions.Add("The survey has no adult so small, so its lines do not reach here: go by a reach measured with the arm raised, " +
                 "and expect to end up further from it.");

@@ -7,7 +7,7 @@ namespace TrialLog.Domain.Sizing;
 public static class HullChecks
 {
     /// <summary>
-    /// From how far off the crew rule a measured hull is asked about, inches: the rule allows for two. Common practice, no source.
+    /// How far off the crew rule a measured hull may lie unasked, inches: the rule allows for two. Common practice, no source.
     /// </summary>
     private const double FarOffInches = 2.5;
 

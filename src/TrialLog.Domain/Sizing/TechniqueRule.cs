@@ -24,7 +24,7 @@ public static class TechniqueRule
     public const double AssumedLeanDegrees = 20;
 
     /// <summary>
-    /// From this height above the eye the hand is above the crown of the head, and the shoulder caution is shown: mean height
+    /// Beyond this height above the eye the hand is above the crown of the head, and the shoulder caution is shown: mean height
     /// of the crown above the eye, 4.4 in (ANSUR II; Gordon et al. 2014, NATICK/TR-15/007).
     /// </summary>
     public const double OverheadInches = BodySurvey.CrownAboveEyeInches;

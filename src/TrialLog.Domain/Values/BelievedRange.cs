@@ -32,7 +32,7 @@ public sealed record BelievedRange(string Name, Length Shortest, Length Longest)
 
     private bool Believes(double inches) => inches >= Shortest.Inches && inches <= Longest.Inches;
 
-    private static string Number(double value) => Math.Round(value, 3).ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Number(double value) => Math.Round(value, 3).ToString(CultureInfo.InvariantCulture);
 
     private static string Metres(Length length) => length.Centimetres < 100
         ? (length.Centimetres).ToString("0", CultureInfo.InvariantCulture) + " cm"

@@ -87,7 +87,7 @@ internal static partial class LengthText
     public static string Write(Length length, LengthUnit unit)
     {
         if (unit == LengthUnit.Centimetres)
-            return Decimals(length.Nanometres, Length.NanometresPerMillimetre * 10) + " cm";
+            return ((decimal)length.Nanometres / (Length.NanometresPerMillimetre * 10)).ToString(CultureInfo.InvariantCulture) + " cm";
 
         const long sixteenth = Length.NanometresPerInch / 16;
         if (length.Nanometres % sixteenth != 0)
@@ -103,7 +103,4 @@ internal static partial class LengthText
         string fraction = vulgar >= 0 ? Vulgar[vulgar].ToString() : $"{over}/{under}";
         return whole == 0 ? $"{fraction} in" : vulgar >= 0 ? $"{whole}{fraction} in" : $"{whole} {fraction} in";
     }
-
-    private static string Decimals(long nanometres, long perUnit) =>
-        ((decimal)nanometres / perUnit).ToString("0.#########", CultureInfo.InvariantCulture);
 }

@@ -39,5 +39,5 @@ public readonly record struct Soreness
         TryParse(text, out Soreness soreness, out string? problem) ? soreness : throw new InvalidValueException(problem);
 
     /// <summary><c>2</c> or <c>2.5</c>.</summary>
-    public override string ToString() => Points.ToString("0.#", CultureInfo.InvariantCulture);
+    public override string ToString() => Points.ToString(CultureInfo.InvariantCulture);
 }

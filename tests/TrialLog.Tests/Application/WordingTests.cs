@@ -1,13 +1,11 @@
 using System.Text.RegularExpressions;
 using TrialLog.Application.Wording;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
+using TrialLog.Screens.Paint;
 using TrialLog.Tests.Reports;
-using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 
@@ -20,7 +18,7 @@ public partial class WordingTests(ITestOutputHelper output)
 
     [GeneratedRegex(
         @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b"
-            + @"|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
+            + @"|\b(?<word>\w{2,}) \k<word>\b|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
     private static partial Regex Banned();
 
     private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) =>
@@ -300,7 +298,24 @@ public partial class WordingTests(ITestOutputHelper output)
         Assert.Equal("48¼ to 50¾ in", Say.Range(Length.FromInches(48.25), Length.FromInches(50.75), LengthUnit.Inches));
         Assert.Equal("122.5 to 129 cm", Say.Range(Length.FromInches(48.3), Length.FromInches(50.6), LengthUnit.Centimetres));
         Assert.Equal("49¼, 50¾, 50¾, 49¼ in", Say.Order(new[] { 49.25, 50.75, 50.75, 49.25 }.Select(Length.FromInches), LengthUnit.Inches));
+        Assert.Equal("125.1, 128.9 cm", Say.Order(new[] { 49.25, 50.75 }.Select(Length.FromInches), LengthUnit.Centimetres));
         Assert.Equal("5:33 /km", Say.Pace(Distance.FromMetres(1000), PieceTime.FromSeconds(332.5)));
+    }
+
+    /// <summary>The card, the page, the order sheet and the screen tell one gain in one way: 0.08%, not also 0.1%.</summary>
+    [Fact]
+    public void One_gain_reads_the_same_wherever_it_is_told()
+    {
+        Analysis analysis = Sample();
+        analysis = analysis with { GainLeftPercent = 0.0765, ProbabilityWorthwhileLeft = 0.04 };
+        string[] told =
+        [
+            Verdict.Of(analysis with { Standing = Standing.Settled, Why = [StandingReason.NothingWorthwhileLeft] }), Verdict.Of(analysis),
+            Answer.GainLeft(analysis), Answer.ShortGainLeft(analysis),
+            .. Answer.Figures(analysis).Select(figure => figure.Value),
+        ];
+        string[] percents = [.. told.SelectMany(text => Regex.Matches(text, @"0\.[0-9]+%").Select(match => match.Value)).Distinct()];
+        Assert.Equal(["0.08%", "0.3%"], percents.Order());
     }
 
     [Fact]
@@ -311,6 +326,7 @@ public partial class WordingTests(ITestOutputHelper output)
         {
             Assert.All(Lines.Of(text, width), line => Assert.DoesNotMatch(@"^(%|km|s\b|h\b|min|cm|1/16)", line));
             Assert.Equal(text, string.Join(' ', Lines.Of(text, width)));
+            Assert.Equal(Lines.Of(text, width), WordWrap.Lines(text, width));
         }
     }
 }

@@ -4,7 +4,9 @@ using TrialLog.Logbook;
 
 namespace TrialLog.Tests.Logbook;
 
-/// <summary>A change that rests on something is made only where that still stands, and nobody writes between the look and the change.</summary>
+/// <summary>
+/// A change that rests on something is made only where that still stands, and nobody writes between the look and the change.
+/// </summary>
 public class ProvidedTests
 {
     private static readonly Paddle Reed = new()

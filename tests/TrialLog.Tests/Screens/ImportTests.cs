@@ -1,17 +1,13 @@
 using System.IO.Compression;
 using Terminal.Gui.Input;
-using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Screens;
 
@@ -101,7 +97,8 @@ public sealed class ImportTests : IDisposable
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49¼ in");
         string before = Here(terminal);
-        terminal.Type("-").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("e").Type("typed").Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 20)])
+        terminal.Type("-").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("e").Type("typed").Press(Key.Enter)
+            .Press([.. Enumerable.Repeat(Key.Backspace, 20)])
             .Type("9:99").Shows("✗ ").Press(Key.Esc);
         Assert.Equal(before, Here(terminal));
         terminal.Press(Key.CursorRight).Type("[");

@@ -86,7 +86,8 @@ public sealed class SheetTests : IDisposable
     public void An_empty_logbook_says_what_to_do()
     {
         using var terminal = new AtTheTerminal(Path.Combine(_folder, "empty.db"), analyses: SampleLog.Known);
-        terminal.Type("Ilse").Press(Key.F9).Press(Key.Enter).Type("50").Press(Key.F9, Key.F9, Key.F9).Type("3").Shows("No outing yet. n types the first one.");
+        terminal.Type("Ilse").Press(Key.F9).Press(Key.Enter).Type("50").Press(Key.F9, Key.F9, Key.F9).Type("3")
+            .Shows("No outing yet. n types the first one.");
     }
 
     [Fact]
@@ -97,8 +98,8 @@ public sealed class SheetTests : IDisposable
         Assert.All(Enum.GetValues<Tone>(), tone =>
         {
             Color colour = light[tone].Foreground;
-            Assert.True(colour == Color.None || colour.GetClosestNamedColor16() is ColorName16.Blue or ColorName16.Magenta or ColorName16.Red,
-                $"{tone} is {colour}");
+            Assert.True(colour == Color.None
+                || colour.GetClosestNamedColor16() is ColorName16.Blue or ColorName16.Magenta or ColorName16.Red, $"{tone} is {colour}");
             Assert.Equal(Color.None, none[tone].Foreground);
         });
     }

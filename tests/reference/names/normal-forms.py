@@ -3,7 +3,7 @@
 #   python3 normal-forms.py > normal-forms.csv       (each text as hexadecimal UTF-16 code units: as typed, form C, form D)
 #
 # Texts are drawn with a fixed seed from all characters of the basic plane that are a letter and a mark in one, their letters, their
-# marks, and Hangul. Characters that only stand for another one (the unit A with ring, CJK compatibility) are left out.
+# marks, and Hangul; each of those characters follows by itself. Characters that only stand for another one (the unit A with ring, CJK compatibility) are left out.
 
 import random
 import unicodedata
@@ -25,6 +25,6 @@ def hexadecimal(text):
 
 
 print("typed,c,d")
-for _ in range(1500):
-    text = "".join(draw.choice(draw.choice([joined, marks, hangul, "aeouAEOU "])) for _ in range(draw.randint(1, 7)))
+drawn = ["".join(draw.choice(draw.choice([joined, marks, hangul, "aeouAEOU "])) for _ in range(draw.randint(1, 7))) for _ in range(1500)]
+for text in drawn + joined[0::3]:
     print(",".join(hexadecimal(form) for form in (text, unicodedata.normalize("NFC", text), unicodedata.normalize("NFD", text))))

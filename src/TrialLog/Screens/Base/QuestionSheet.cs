@@ -69,7 +69,8 @@ internal sealed class QuestionSheet : Sheet
         string? problem = _field.Text.Length > 0 ? _problem(_field.Text) : null;
         int row = 5;
         // On a low terminal what is wrong matters more than what is meant.
-        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_hint), brush.Columns - 4, brush.Rows - row - (problem is null ? 0 : 3)))
+        int room = brush.Rows - row - (problem is null ? 0 : 3);
+        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_hint), brush.Columns - 4, room))
             brush.Text(2, row++, line, Tone.Dim);
         if (problem is not null)
             row = brush.Words(2, row + 1, brush.Columns - 4, "✗ " + problem, Tone.Problem);

@@ -106,7 +106,8 @@ internal sealed class CurveScreen(Session session) : Screen(session)
 
         LengthUnit unit = Session.Unit;
         // The picture names the usual length itself.
-        IReadOnlyList<string> going = Answer.Going(analysis) is { } gain ? WordWrap.Lines(brush.Strokes.Write(gain), brush.Columns - 4) : [];
+        IReadOnlyList<string> going = Answer.Going(analysis) is { } gain
+            ? WordWrap.Lines(brush.Strokes.Write(gain), brush.Columns - 4) : [];
         IReadOnlyList<string> outing = Shown.Find(outing => outing.Id == _outing) is { } one
             ? WordWrap.Lines(brush.Strokes.Write(PictureWords.OneOuting(one, analysis)), brush.Columns - 2) : [];
         string verdict = Verdict.Of(analysis);

@@ -13,7 +13,8 @@ internal static class ImportExplanation
             "alike, which a stopwatch does not. v says it in words, with what else the recording knows. Nothing is saved until " +
                 "Ctrl+S.\n\n" +
         "# What counts\n" +
-        "Warm-up, easy paddling and cool-down are left out with the reason; x counts such a piece, or leaves out one that counts. + makes one " +
+        "Warm-up, easy paddling and cool-down are left out with the reason; x counts such a piece, or leaves out one that counts. " +
+            "+ makes one " +
             "piece of this and the next, - makes two of it, at its turn if you leave the time as it stands. " +
         "← and → move its start by a second, [ and ] its end; e types both; a adds a piece that was not found. u takes back what " +
             "you did last. What cannot be is said in a sentence and changes nothing.\n\n" +
@@ -21,7 +22,8 @@ internal static class ImportExplanation
         "The pieces that count take the lengths of your open card, in order. Where their numbers differ you are asked, and nothing can " +
             "be saved before: which piece is missing or too many is never guessed. " +
         "Enter types the lengths; an empty line takes the card's again. Of a blind card letters are shown, and will do, until " +
-            "the pieces are saved. Beside them stand effort, one for all pieces or one a piece, soreness, wind and place.\n\n" +
+            "the pieces are saved. " +
+            "Beside them stand effort, one for all pieces or one a piece, soreness, wind and place.\n\n" +
         "# An outing that is in the log already\n" +
         "e lays the recording over it: its lengths, distances and times stay as typed; heart rate, stroke rate and when it began " +
             "come in. " +

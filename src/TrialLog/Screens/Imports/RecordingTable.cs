@@ -30,7 +30,8 @@ internal static class RecordingTable
         PieceProposal proposal = hand.Recording.Proposals[piece];
         bool here = piece == hand.At;
         // Of a piece that is left out the reason matters more than how it lay.
-        string rest = proposal.LeftOutBecause is { } reason ? $"✗ {(reason.Length + 2 <= brush.Columns - RestFrom ? reason : reason.Split(':')[0])}"
+        string rest = proposal.LeftOutBecause is { } reason
+            ? "✗ " + (reason.Length + 2 <= brush.Columns - RestFrom ? reason : reason.Split(':')[0])
             : brush.Cell(string.Create(CultureInfo.InvariantCulture, $"{proposal.SpeedErrorPercent:0.0}%"), ErrorWidth)
                 + brush.Cell(TextForms.Course.Write(proposal.Course), CourseWidth) + (hand.LengthOf(piece) ?? "?");
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)

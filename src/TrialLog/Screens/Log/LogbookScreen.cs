@@ -31,7 +31,11 @@ internal sealed class LogbookScreen : Screen, ISearched
     {
         _importing = new Importing(session);
         // Letters are keys of this screen; the list must not take them for the beginning of a line.
-        _list = new ListView { Y = Pos.Func(_ => _rows is { Count: 0 } ? 5 : 2), Width = Dim.Fill(), Height = Dim.Fill(), KeystrokeNavigator = null };
+        _list = new ListView
+        {
+            // Where it is empty it leaves room for the sentence that says so.
+            Y = Pos.Func(_ => _rows is { Count: 0 } ? 5 : 2), Width = Dim.Fill(), Height = Dim.Fill(), KeystrokeNavigator = null,
+        };
         _list.VerticalScrollBar.VisibilityMode = ScrollBarVisibilityMode.None;
         // The screen answers these itself; the list's own answer would come on top of it.
         _list.KeyBindings.Remove(Key.Enter);

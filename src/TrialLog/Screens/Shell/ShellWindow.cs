@@ -417,7 +417,8 @@ internal sealed class ShellWindow : Runnable, IShell
         Redraw();
     }
 
-    private void BackgroundTold(object? sender, ValueChangedEventArgs<Terminal.Gui.Drawing.Attribute?> told) => SuitBackground(told.NewValue);
+    private void BackgroundTold(object? sender, ValueChangedEventArgs<Terminal.Gui.Drawing.Attribute?> told) =>
+        SuitBackground(told.NewValue);
 
     // A terminal that does not say is taken as it was.
     private void SuitBackground(Terminal.Gui.Drawing.Attribute? own)

@@ -39,6 +39,21 @@ internal static class Bodies
             OverheadReach = Length.FromInches(reach + stature * hand * (1 - palm / 2)),
         };
 
+    /// <summary>A measure in the middle of the shares above.</summary>
+    public static Length Usual(BodyMeasure measure, Length stature) => Length.FromInches(stature.Inches * measure switch
+    {
+        BodyMeasure.SittingShoulderHeight => 0.34,
+        BodyMeasure.ShoulderElbow => 0.205,
+        BodyMeasure.ElbowGrip => 0.2,
+        BodyMeasure.EyeHeight => 0.457,
+        BodyMeasure.ShoulderBreadth => 0.23,
+        BodyMeasure.ArmSpan => 1.03,
+        BodyMeasure.HandLength => 0.107,
+        BodyMeasure.PalmLength => 0.065,
+        BodyMeasure.OverheadReach => 0.81,
+        _ => throw new ArgumentOutOfRangeException(nameof(measure)),
+    });
+
     /// <summary>The same with any of the measures unknown.</summary>
     public static readonly Gen<BodyMeasures> Some =
         from all in All

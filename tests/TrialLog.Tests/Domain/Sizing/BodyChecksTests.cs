@@ -66,9 +66,11 @@ public class BodyChecksTests
         BodyMeasure part, string partText, BodyMeasure whole, string wholeText, string advice)
     {
         string problem = Assert.Single(BodyChecks.Problems(With(part, partText).With(whole, Length.Parse(wholeText))));
-        Assert.Contains($"of {partText} in is not below the ", problem);
+        Assert.StartsWith($"The {Bare(part)} of {partText} in is not below the {Bare(whole)} of", problem);
         Assert.EndsWith(advice + (advice.StartsWith("root", StringComparison.Ordinal) ? ", the hand to its tip." : "."), problem);
         Assert.Empty(BodyChecks.Problems(With(part, partText).With(whole, Length.Parse(wholeText).PlusInches(0.1))));
+
+        static string Bare(BodyMeasure measure) => BodyChecks.Name(measure).Split(' ', 2)[1];
     }
 
     [Fact]
@@ -117,5 +119,37 @@ public class BodyChecksTests
         Hull six = StandardHulls.All[2] with { SeatHeight = Length.Parse("13") };
         Assert.Contains("OC6 4 in above", Assert.Single(HullChecks.Questions([solo, six], LengthUnit.Inches)));
         Assert.Empty(HullChecks.Questions([solo, six with { SeatHeight = Length.Parse("10") }], LengthUnit.Inches));
+        Assert.Empty(HullChecks.Questions([solo, six with { SeatHeight = Length.Parse("11.5") }], LengthUnit.Inches));
+        Hull low = six with { Id = Guid.NewGuid(), Name = "A low one", SeatHeight = Length.Parse("5") };
+        Assert.Collection(
+            HullChecks.Questions([solo, six, low], LengthUnit.Inches),
+            first => Assert.Contains("A low one 4 in below", first), second => Assert.Contains("OC6 4 in above", second));
     }
+
+    // Every share of stature is asked about on both sides, by the measure's name.
+    [Theory]
+    [InlineData(BodyMeasure.EyeHeight, "sitting eye height")]
+    [InlineData(BodyMeasure.SittingShoulderHeight, "sitting shoulder height")]
+    [InlineData(BodyMeasure.ShoulderElbow, "shoulder-elbow length")]
+    [InlineData(BodyMeasure.ElbowGrip, "elbow-grip length")]
+    [InlineData(BodyMeasure.ShoulderBreadth, "shoulder breadth")]
+    [InlineData(BodyMeasure.ArmSpan, "arm span")]
+    [InlineData(BodyMeasure.OverheadReach, "overhead fingertip reach")]
+    [InlineData(BodyMeasure.HandLength, "hand length")]
+    [InlineData(BodyMeasure.PalmLength, "palm length")]
+    public void A_share_of_stature_far_beyond_the_surveys_is_asked_about_by_name(BodyMeasure measure, string name)
+    {
+        Length stature = Length.FromInches(66), usual = Bodies.Usual(measure, stature);
+        Assert.Empty(Asked(usual));
+        Assert.Contains($" {name} of", Assert.Single(Asked(Length.FromInches(0.7 * usual.Inches))));
+        Assert.Contains("unusually much", Assert.Single(Asked(Length.FromInches(1.4 * usual.Inches))));
+
+        IEnumerable<string> Asked(Length length) => BodyChecks.Questions(new BodyMeasures { Stature = stature }.With(measure, length), null)
+            .Where(question => question.Contains("unusually", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_reach_that_is_asked_about_hears_what_to_do_if_it_is_right() =>
+        Assert.Matches("If it is right, tell the overhead fingertip reach too, or .* the other measures.$", Assert.Single(
+            BodyChecks.Questions(With(BodyMeasure.SeatedReach, "55").With(BodyMeasure.Stature, Length.Parse("68")), null)));
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
@@ -45,6 +44,17 @@ public class BodySurveyTests
         Assert.Equal(Derived["nothing start spread"], StartLength.From(BodyMeasures.Unknown, null).SpreadInches, 0.005);
         Assert.InRange(Derived["nothing holds women"], 0.88, 0.92);
         Assert.InRange(Derived["nothing holds men"], 0.88, 0.92);
+    }
+
+    // Independent errors add as squares: the line's own with the tape, and that of the arm raised a second time.
+    [Fact]
+    public void A_line_from_the_fingertip_allows_for_the_arm_raised_twice()
+    {
+        foreach (ReachLine line in BodySurvey.Lines)
+        {
+            double more = line.Terms.Any(term => term.Measure == BodyMeasure.OverheadReach) ? 0.25 : 0;
+            Assert.Equal(Math.Pow(line.SpreadWithReadingsInches, 2) + more, Math.Pow(line.SpreadAgainstReachInches, 2), 1e-9);
+        }
     }
 
     [Fact]

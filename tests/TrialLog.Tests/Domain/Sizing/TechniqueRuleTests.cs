@@ -57,6 +57,17 @@ public class TechniqueRuleTests
     {
         Assert.True(TechniqueRule.Implied(Check(5, null)).Overhead);
         Assert.False(TechniqueRule.Implied(Check(2, null)).Overhead);
+        Assert.False(TechniqueRule.Implied(Check(TechniqueRule.OverheadInches, null)).Overhead);
+    }
+
+    // A photo errs by half of what the eye does, so it weighs four times as much: (4 · 0 + 1 · 5) / 5 = 1 in too high.
+    [Fact]
+    public void A_photo_weighs_four_times_what_the_eye_weighs()
+    {
+        (double aligned, double spread) = TechniqueRule.Together(
+            [(0, TechniqueRule.Implied(Check(0, 0, photo: true))), (0, TechniqueRule.Implied(Check(5, 0)))])!.Value;
+        Assert.Equal(-1, aligned, 1e-9);
+        Assert.Equal(Math.Sqrt(0.8 + 2.25), spread, 1e-9);
     }
 
     [Fact]

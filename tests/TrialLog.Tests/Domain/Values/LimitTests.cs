@@ -132,6 +132,7 @@ public class LimitTests
     {
         Length[] lengths = [Length.FromInches(49), Length.FromInches(49.5), Length.FromInches(50)];
         Distance[] distances = [Distance.FromMetres(250), Distance.FromMetres(500), Distance.FromMetres(1000)];
+        PieceTime[] times = [PieceTime.FromSeconds(331), PieceTime.FromSeconds(331.5), PieceTime.FromSeconds(332)];
         Effort[] efforts = [Effort.FromPoints(5.5), Effort.FromPoints(6), Effort.FromPoints(6.5)];
         for (int a = 0; a < 3; a++)
         {
@@ -142,6 +143,8 @@ public class LimitTests
                 Assert.Equal(right, Signs(l.a < l.b, l.a > l.b, l.a <= l.b, l.a >= l.b));
                 (Distance a, Distance b) d = (distances[a], distances[b]);
                 Assert.Equal(right, Signs(d.a < d.b, d.a > d.b, d.a <= d.b, d.a >= d.b));
+                (PieceTime a, PieceTime b) t = (times[a], times[b]);
+                Assert.Equal(right, Signs(t.a < t.b, t.a > t.b, t.a <= t.b, t.a >= t.b));
                 (Effort a, Effort b) e = (efforts[a], efforts[b]);
                 Assert.Equal(right, Signs(e.a < e.b, e.a > e.b, e.a <= e.b, e.a >= e.b));
                 Assert.All(
@@ -161,6 +164,9 @@ public class LimitTests
     [InlineData(null, 5, "")]
     public void What_is_quoted_is_cut_where_no_character_is_halved(string? text, int most, string quoted) =>
         Assert.Equal(quoted, Quoted.Brief(text, most));
+
+    [Fact]
+    public void Lines_that_are_quoted_in_one_line_are_told_apart() => Assert.Equal("one / two", Quoted.Visible("one\r\ntwo"));
 
     private static T? Takes<T>(bool taken, Func<T> make, params string[] says)
         where T : struct

@@ -1,7 +1,6 @@
 using CsCheck;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Domain.Values;
 
@@ -37,6 +36,18 @@ public class ParsingLaws
             Assert.Equal(length, Length.Parse(length.ToText()));
             Assert.Equal(length, Length.Parse(length.ToDecimalInches()));
         });
+
+    // Nine decimals of an inch are finer than a nanometre; more would only look exact.
+    [Theory]
+    [InlineData(10_000_000_000, "393.700787402")]
+    [InlineData(1, "0.000000039")]
+    [InlineData(16, "0.00000063")]
+    [InlineData(1_250_950_000, "49.25")]
+    public void Decimal_inches_have_nine_decimals_at_most(long nanometres, string inches)
+    {
+        Assert.Equal(inches, Length.FromNanometres(nanometres).ToDecimalInches());
+        Assert.Equal(inches, Length.FromNanometres(nanometres).ToText().Replace("49¼", "49.25", StringComparison.Ordinal)[..^3]);
+    }
 
     [Fact]
     public void A_distance_printed_reads_as_itself() =>
