@@ -134,6 +134,8 @@ expect "With which paddle?"
 # The message line names it, too, after a single blank.
 click "  Heron fixed" 3
 expect "fixed at 49 in"
+# The line of keys is another one while something is worked out.
+expect_gone "stop working it out"
 click "q quit"
 expect "ENDED WITH 0"
 

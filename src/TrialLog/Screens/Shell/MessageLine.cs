@@ -27,7 +27,7 @@ internal sealed class MessageLine : Canvas
         get
         {
             (string text, Tone tone) = _message();
-            return WordWrap.Lines(Look.Strokes.Write(tone == Tone.Problem ? "✗ " + text : text), (SuperView?.Viewport.Width ?? 80) - 2);
+            return WordWrap.Lines(Look.Strokes.Write(tone == Tone.Problem ? "✗ " + text : text), (SuperView?.Viewport.Width ?? 80) - 1);
         }
     }
 
