@@ -1,7 +1,5 @@
 using System.Text.Json;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Reports.Documents;
 

@@ -6,15 +6,11 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
-using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
-using TrialLog.Reports.Coach;
 using TrialLog.Screens;
 using TrialLog.Screens.Base;
-using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Shell;
-using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Screens;
 
@@ -50,6 +46,11 @@ internal sealed class AtTheTerminal : IDisposable
     public Workspace Workspace { get; }
 
     public Screen Up => _window.Up;
+
+    public Sheet? Sheet => _window.Sheet;
+
+    /// <summary>The keys that work now, each with what it does.</summary>
+    public IReadOnlyList<KeyHint> Keys => _window.KeysNow;
 
     /// <summary>Everything on the terminal.</summary>
     public string Shown => string.Join('\n', Lines);

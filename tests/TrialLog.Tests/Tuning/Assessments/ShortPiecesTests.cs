@@ -1,10 +1,8 @@
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using Xunit;
 
 namespace TrialLog.Tests.Tuning.Assessments;
 
