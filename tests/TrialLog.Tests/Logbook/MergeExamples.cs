@@ -134,8 +134,15 @@ public sealed class MergeExamples : IDisposable
     public void Several_fields_of_one_record_are_one_question()
     {
         _mine.Change("Measured", writer => writer.Put(Tova with { Name = "Tova Linde", Unit = LengthUnit.Centimetres }));
-        _theirs.Change("Renamed", writer => writer.Put(Tova with { Name = "Tova Lindh", Goal = new() { HullId = SampleLog.Hull.Id,
-            Distance = Distance.FromMetres(16_000) } }));
+        _theirs.Change("Renamed", writer => writer.Put(Tova with
+        {
+            Name = "Tova Lindh",
+            Goal = new()
+            {
+                HullId = SampleLog.Hull.Id,
+                Distance = Distance.FromMetres(16_000)
+            }
+        }));
         MergePlan plan = FromThem;
         MergeQuestion question = Assert.Single(plan.Questions);
         Assert.Equal(("name Tova Linde", "name Tova Lindh"), (question.Here, question.InFile));
@@ -209,7 +216,9 @@ public sealed class MergeExamples : IDisposable
         Outing outing = log.Outings()[0];
         Piece piece = outing.Pieces[^1] with
         {
-            Id = Guid.NewGuid(), Order = outing.Pieces.Count + 1, Time = PieceTime.FromSeconds(seconds),
+            Id = Guid.NewGuid(),
+            Order = outing.Pieces.Count + 1,
+            Time = PieceTime.FromSeconds(seconds),
             PaddleId = paddle ?? SampleLog.Paddle.Id,
         };
         log.Change("Added a piece", writer => writer.Put(outing with { Pieces = [.. outing.Pieces, piece] }));

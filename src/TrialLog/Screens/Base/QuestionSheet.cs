@@ -3,8 +3,8 @@ using Terminal.Gui.Views;
 using TrialLog.Application.Files;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Tracks;
 using TrialLog.Plots;
+using TrialLog.Recordings.Tracks;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Base;
