@@ -18,8 +18,10 @@ internal static class SensitivityCommand
     /// <summary>Constants that are halved and doubled in turn.</summary>
     private static readonly string[] HalvedAndDoubled =
     [
-        "StartOutlierShare", "StartOutlierFactor", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread", "SkewLimit",
-        "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches", "StopBelow",
+        "StartOutlierShare", "StartOutlierFactor", "CurvatureMedian", "CurvatureLogSpread", "FlatShare", "FlatFactor", "SkewSpread",
+        "SkewLimit",
+        "OutingMedian", "PieceMedian", "PieceLogSpread", "OrderSpread", "TrendSpread", "DistanceErrorMetres", "StepLimitInches",
+        "StopBelow",
         "WorthwhilePercent", "PricePercent", "PriceMinutes",
     ];
 
