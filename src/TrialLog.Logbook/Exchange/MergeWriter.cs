@@ -16,6 +16,7 @@ internal sealed class MergeWriter
     private readonly LogbookWriter _writer;
     private readonly HashSet<Guid> _present;
     private readonly List<LearnEdits> _learnt = [];
+    private readonly HashSet<Guid> _backAgain = [];
 
     /// <param name="here">The logbook as it is.</param>
     /// <param name="standby">Hulls and paddles from the file that were removed here: they come back where something needs them.</param>
@@ -60,6 +61,7 @@ internal sealed class MergeWriter
             RemoveUnlessInUse(item);
         foreach (LearnJoin join in writes.OfType<LearnJoin>())
             _writer.RememberJoin(join.Id, join.Into);
+        _backAgain.UnionWith(writes.OfType<ForgetEdits>().Select(write => write.Id).Where(_present.Contains));
         WriteEdits();
     }
 
@@ -168,6 +170,7 @@ internal sealed class MergeWriter
         if (id is not Guid needed || _present.Contains(needed) || !_standby.TryGetValue(needed, out SharedItem? item))
             return;
         Put((NamedItem)item);
+        _backAgain.Add(needed);
         _learnt.Add(new LearnEdits(needed, RecordFields.Presence, new HashSet<long>(), Decided: true));
     }
 
@@ -254,14 +257,18 @@ internal sealed class MergeWriter
     {
         (long change, long own) = _writer.Connection.QuerySingle<(long, long)>(
             "SELECT number, edit FROM changes ORDER BY number DESC LIMIT 1");
+        foreach (Guid id in _backAgain)
+            _writer.Connection.Execute("UPDATE edits SET forgotten = @change WHERE row_id = @id AND field <> @presence",
+                new { change, id = Stored.Id(id), presence = RecordFields.Presence });
         foreach (LearnEdits learn in _learnt)
         {
             foreach (long edit in learn.Decided ? learn.Edits.Append(own) : learn.Edits)
             {
                 _writer.Statements.Run("""
                     INSERT INTO edits (row_id, field, edit, change) VALUES (@id, @field, @edit, @change)
-                    ON CONFLICT (row_id, field, edit) DO UPDATE SET change = excluded.change
-                        WHERE change IN (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
+                    ON CONFLICT (row_id, field, edit) DO UPDATE SET change = excluded.change, forgotten = NULL
+                        WHERE forgotten IS NOT NULL
+                            OR change IN (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
                     """, Stored.Id(learn.Id), learn.Field, edit, change);
             }
         }
