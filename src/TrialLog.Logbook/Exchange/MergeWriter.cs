@@ -16,7 +16,6 @@ internal sealed class MergeWriter
     private readonly LogbookWriter _writer;
     private readonly HashSet<Guid> _present;
     private readonly List<LearnEdits> _learnt = [];
-    private readonly HashSet<Guid> _backAgain = [];
 
     /// <param name="here">The logbook as it is.</param>
     /// <param name="standby">Hulls and paddles from the file that were removed here: they come back where something needs them.</param>
@@ -61,8 +60,7 @@ internal sealed class MergeWriter
             RemoveUnlessInUse(item);
         foreach (LearnJoin join in writes.OfType<LearnJoin>())
             _writer.RememberJoin(join.Id, join.Into);
-        _backAgain.UnionWith(writes.OfType<ForgetEdits>().Select(write => write.Id).Where(_present.Contains));
-        WriteEdits();
+        WriteEdits([.. writes.OfType<ForgetEdits>().Select(write => write.Id).Where(_present.Contains)]);
     }
 
     private void WriteOutings(IEnumerable<PutRecord> puts, List<Guid> removes, List<OrderPiece> orders)
@@ -170,7 +168,6 @@ internal sealed class MergeWriter
         if (id is not Guid needed || _present.Contains(needed) || !_standby.TryGetValue(needed, out SharedItem? item))
             return;
         Put((NamedItem)item);
-        _backAgain.Add(needed);
         _learnt.Add(new LearnEdits(needed, RecordFields.Presence, new HashSet<long>(), Decided: true));
     }
 
@@ -253,11 +250,11 @@ internal sealed class MergeWriter
         }
     }
 
-    private void WriteEdits()
+    private void WriteEdits(IReadOnlyCollection<Guid> backAgain)
     {
         (long change, long own) = _writer.Connection.QuerySingle<(long, long)>(
             "SELECT number, edit FROM changes ORDER BY number DESC LIMIT 1");
-        foreach (Guid id in _backAgain)
+        foreach (Guid id in backAgain)
             _writer.Connection.Execute("UPDATE edits SET forgotten = @change WHERE row_id = @id AND field <> @presence",
                 new { change, id = Stored.Id(id), presence = RecordFields.Presence });
         foreach (LearnEdits learn in _learnt)
