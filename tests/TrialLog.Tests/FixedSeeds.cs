@@ -1,5 +1,4 @@
 using CsCheck;
-using TrialLog.Domain.Values;
 
 namespace TrialLog.Tests;
 

@@ -1,5 +1,3 @@
-using TrialLog.Tests.Recordings.Csv;
-
 namespace TrialLog.Tests;
 
 /// <summary>Files of the repository that tests read: samples, schemas, stored references.</summary>

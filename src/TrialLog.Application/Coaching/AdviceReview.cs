@@ -168,7 +168,7 @@ internal static class AdviceReview
             Paddles = then.Paddles,
             Outings = [.. then.Outings.Where(outing => outing.PaddlerId == paddler.Id)],
             TechniqueChecks = [.. then.TechniqueChecks.Where(check => check.PaddlerId == paddler.Id)],
-            Squad = SquadLessons.For(paddler, then, workspace.DayOf(card.GivenAt)),
+            Squad = workspace.LearnsFromSquad ? SquadLessons.For(paddler, then, workspace.DayOf(card.GivenAt)) : null,
             Today = workspace.DayOf(card.GivenAt),
         }));
     }

@@ -18,7 +18,7 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
 
     private readonly SquadLessons _lessons = new();
 
-    private const string LastPaddler = "last-paddler", DefaultUnit = "unit";
+    private const string LastPaddler = "last-paddler", DefaultUnit = "unit", SquadTeaches = "squad-teaches", Off = "off";
 
     public LogbookFile Logbook => logbook;
 
@@ -42,6 +42,13 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
 
     /// <summary>Sets the unit of a bare length.</summary>
     public void UseUnit(LengthUnit unit) => logbook.SaveSetting(DefaultUnit, unit == LengthUnit.Centimetres ? "cm" : "in");
+
+    /// <summary>Whether the settled logs of other paddlers here teach about a start length; they do at first.</summary>
+    public bool LearnsFromSquad
+    {
+        get => logbook.Setting(SquadTeaches) != Off;
+        set => logbook.SaveSetting(SquadTeaches, value ? "on" : Off);
+    }
 
     /// <summary>The paddler of that name; without a name the only one, else the one last worked with.</summary>
     public Paddler PaddlerNamed(string? name)
@@ -99,7 +106,7 @@ internal sealed class Workspace(LogbookFile logbook, TimeProvider clock)
         TechniqueChecks = logbook.TechniqueChecks(chosen.Paddler.Id),
         SorenessClearances = logbook.SorenessClearances(chosen.Paddler.Id),
         GivenCards = logbook.Cards(chosen.Paddler.Id),
-        Squad = _lessons.For(this, chosen.Paddler),
+        Squad = LearnsFromSquad ? _lessons.For(this, chosen.Paddler) : null,
         Today = Today,
     };
 

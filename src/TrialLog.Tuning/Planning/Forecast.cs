@@ -85,6 +85,9 @@ internal sealed class Forecast
     public static OutingsToGo Of(AssessedFit assessed, PlannedLengths planned, bool swaps)
     {
         Forecast forecast = new(assessed, planned, swaps);
+        // Pieces that have told what they can tell no more, however many are paddled.
+        if (forecast._tooShort && assessed.Says.Why.Contains(StandingReason.PiecesTooShort))
+            return new(OutingsToGo.Most, OutingsToGo.Most, OutingsToGo.Most);
         int[] outings = new int[Seasons];
         for (int season = 0; season < Seasons; season++)
             outings[season] = forecast.Season(season);

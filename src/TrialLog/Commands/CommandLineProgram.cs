@@ -98,6 +98,7 @@ internal static class CommandLineProgram
         Coach.ShareCommand.Build(frame),
         Coach.MergeCommand.Build(frame),
         Coach.SyncCommand.Build(frame),
+        Coach.SquadLessonsCommand.Build(frame),
         BackupCommand.Build(frame),
         RestoreCommand.Build(frame),
         VerifyCommand.Build(frame),

@@ -9,7 +9,6 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
@@ -18,7 +17,6 @@ using TrialLog.Screens.Paint;
 using TrialLog.Screens.Squads;
 using TrialLog.Tests.Commands;
 using TrialLog.Tests.Tuning;
-using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 

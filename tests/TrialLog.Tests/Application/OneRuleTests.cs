@@ -1,11 +1,9 @@
 using System.Text.Json;
 using TrialLog.Application.Logging;
 using TrialLog.Application.Workspaces;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Commands;
 

@@ -1,12 +1,10 @@
 using CsCheck;
-using TrialLog.Application.Coaching;
 using TrialLog.Application.Sizing;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Base;
 using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Application;

@@ -3,10 +3,8 @@ using TrialLog.Application.Logging;
 using TrialLog.Application.Text;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Application;
 

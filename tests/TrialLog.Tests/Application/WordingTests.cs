@@ -1,14 +1,11 @@
 using System.Text.RegularExpressions;
 using TrialLog.Application.Wording;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Paint;
 using TrialLog.Tests.Reports;
-using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
 

@@ -1,6 +1,5 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Loader;
-using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Tests.Architecture;
 

@@ -1,7 +1,5 @@
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Architecture;
 

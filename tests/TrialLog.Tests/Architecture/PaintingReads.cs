@@ -1,10 +1,8 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Domain.Dependencies;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning;
 
 namespace TrialLog.Tests.Architecture;
 

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using TrialLog.Application.Wording;
-using TrialLog.Domain.Boats;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;

@@ -1,7 +1,5 @@
 using System.Text.Json;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Reports.Documents;
 
@@ -21,6 +19,27 @@ public class CoachCommandTests
         }
 
         return program;
+    }
+
+    [Fact]
+    public void What_others_logs_teach_can_be_switched_off_for_every_surface()
+    {
+        using TestProgram program = new();
+        program.Must("import", Repository.File("sample-sessions/squad-year.csv"));
+        JsonElement Taught() => JsonDocument.Parse(program.Must("next", "--paddler", "Mila Orne", "--json")).RootElement;
+        Assert.InRange(Taught().GetProperty("learnt_from_squad").GetProperty("paddlers").GetInt32(), 2, 19);
+        const string Helped = "of 4 others helped";
+        Assert.Contains(Helped, program.Must("next", "--paddler", "Mila Orne"));
+        double with = Taught().GetProperty("gain_left_pct").GetDouble();
+        program.Must("squad-lessons", "off");
+        Assert.Equal(JsonValueKind.Null, Taught().GetProperty("learnt_from_squad").ValueKind);
+        Assert.DoesNotContain(Helped, program.Must("next", "--paddler", "Mila Orne"));
+        double without = Taught().GetProperty("gain_left_pct").GetDouble();
+        Assert.NotEqual(with, without);
+        Assert.Equal(without, JsonDocument.Parse(program.Must("next", "--squad", "--json")).RootElement.EnumerateArray()
+            .Single(one => one.GetProperty("paddler").GetString() == "Mila Orne").GetProperty("gain_left_pct").GetDouble());
+        program.Must("squad-lessons", "on");
+        Assert.Equal(with, Taught().GetProperty("gain_left_pct").GetDouble());
     }
 
     [Fact]

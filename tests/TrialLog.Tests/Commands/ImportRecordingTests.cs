@@ -5,7 +5,6 @@ using TrialLog.Logbook;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tests.Recordings;
 using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;

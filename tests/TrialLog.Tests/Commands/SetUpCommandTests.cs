@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Json.Schema;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 
@@ -98,6 +97,8 @@ public class SetUpCommandTests
     [InlineData("--minutes", "5")]
     [InlineData("--timed", "ear")]
     [InlineData("--distance", "far")]
+    [InlineData("--distance", "50m")]
+    [InlineData("--distance", "30km")]
     public void A_card_that_cannot_be_is_refused_with_a_reason(string option, string value)
     {
         using TestProgram program = TestProgram.WithIlse();

@@ -1,8 +1,6 @@
 using System.Text.Json;
 using Json.Schema;
-using TrialLog.Application.Wording;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning;
 
 namespace TrialLog.Tests.Commands;
 

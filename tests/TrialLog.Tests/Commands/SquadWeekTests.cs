@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Json.Schema;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Commands;

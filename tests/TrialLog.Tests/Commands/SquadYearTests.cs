@@ -1,8 +1,6 @@
 using System.Text.Json;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Samples;
-using TrialLog.Tests.Tuning;
 
 namespace TrialLog.Tests.Commands;
 

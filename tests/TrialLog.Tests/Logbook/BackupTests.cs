@@ -1,12 +1,9 @@
 using Dapper;
-using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -1,16 +1,13 @@
 using System.Diagnostics;
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Sync;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook.Shared;
 using TrialLog.Tests.Recordings.Csv;
 using TrialLog.Tests.Tuning.References;

@@ -1,7 +1,6 @@
 using CsCheck;
 using TrialLog.Logbook;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -2,7 +2,6 @@ using System.Text.Json;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Logbook;
-using TrialLog.Logbook.Shared;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Assessments;

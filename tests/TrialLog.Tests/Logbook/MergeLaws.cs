@@ -1,13 +1,10 @@
 using CsCheck;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Shared;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -1,12 +1,9 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Boats;
-using TrialLog.Domain.Log;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Dapper;
-using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;

@@ -2,7 +2,6 @@ using CsCheck;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook.Exchange;
 using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning.Assessments;

@@ -3,7 +3,6 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Reports.Documents;
 using static TrialLog.Tests.Logbook.RandomRecords;
 
 namespace TrialLog.Tests.Logbook;

@@ -1,17 +1,14 @@
 using System.Text;
 using CsCheck;
-using TrialLog.Application.Setup;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Shared;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Forms;
 using TrialLog.Tests.Recordings.Csv;
 using TrialLog.Tests.Tuning.References;
 
@@ -20,23 +17,23 @@ namespace TrialLog.Tests.Logbook;
 /// <summary>Shared files: examples of what merging says, files of every version, files from strangers.</summary>
 public class SharedFileTests
 {
-    private static string Written(LogbookFile log, ShareOptions? options = null)
+    internal static string Written(LogbookFile log, ShareOptions? options = null)
     {
         using var file = new MemoryStream();
         Sharing.Write(log, options ?? new ShareOptions(), file);
         return Encoding.UTF8.GetString(file.ToArray());
     }
 
-    private static SharedRecord Read(string text) => Sharing.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)));
+    internal static SharedRecord Read(string text) => Sharing.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)));
 
-    private static string Example()
+    internal static string Example()
     {
         using Stream? file = typeof(SharedFileTests).Assembly.GetManifestResourceStream("TrialLog.Tests.Logbook.record-v1.json");
         using var reader = new StreamReader(file!);
         return reader.ReadToEnd();
     }
 
-    private static LogbookFile WithOneOuting(ScratchFolder folder, string name)
+    internal static LogbookFile WithOneOuting(ScratchFolder folder, string name)
     {
         LogbookFile log = folder.OpenHastily(name);
         SampleLog.Begin(log);
@@ -280,7 +277,7 @@ public class SharedFileTests
         static HashSet<string> Fields(string table) => [.. RecordFields.ByTable[table].Select(pair => pair.Field)];
     }
 
-    private static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
+    internal static MergeChoice Unasked(MergeQuestion question) => throw new InvalidOperationException(question.ToString());
 
     [Fact]
     public void Equal_names_of_different_things_are_kept_apart_once_and_said()

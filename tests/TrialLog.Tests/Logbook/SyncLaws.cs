@@ -1,13 +1,10 @@
 using System.Text.RegularExpressions;
-using TrialLog.Application.Setup;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Logbook.Sync;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Base;
 using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;

@@ -1,12 +1,10 @@
 using System.Runtime.InteropServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Logbook;
 

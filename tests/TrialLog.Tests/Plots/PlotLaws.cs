@@ -1,5 +1,4 @@
 using CsCheck;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Documents;

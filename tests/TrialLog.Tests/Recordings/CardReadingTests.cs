@@ -1,6 +1,5 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;

@@ -1,9 +1,7 @@
 using CsCheck;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
 

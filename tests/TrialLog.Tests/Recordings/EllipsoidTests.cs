@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;

@@ -1,16 +1,13 @@
 using System.Diagnostics;
 using System.Globalization;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook.Rows;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Formats.Fit;
-using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Entry;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,16 +1,13 @@
 using System.IO.Compression;
 using System.Text;
-using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;
-using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Fuzzing;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Recordings;
 

@@ -1,4 +1,3 @@
-using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;

@@ -1,16 +1,13 @@
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
-using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings;
 using TrialLog.TestData.Recordings.Fuzzing;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Recordings;
 

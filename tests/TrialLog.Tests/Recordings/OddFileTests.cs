@@ -4,12 +4,9 @@ using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Files;
 using TrialLog.Recordings.Pieces;
-using TrialLog.Recordings.Tracks;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tests.Recordings.Csv;
 using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Recordings;

@@ -1,6 +1,5 @@
 using TrialLog.Application.Files;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;

@@ -1,5 +1,4 @@
 using CsCheck;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Formats;
 using TrialLog.Recordings.Formats.Fit;
 using TrialLog.Reports.Documents;

@@ -1,5 +1,4 @@
 using System.IO.Compression;
-using TrialLog.Tests.Recordings.Csv;
 
 namespace TrialLog.Tests.Recordings;
 

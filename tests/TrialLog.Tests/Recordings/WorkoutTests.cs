@@ -1,10 +1,8 @@
-using System.Globalization;
 using TrialLog.Application.Files;
 using TrialLog.Application.Next;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings;
-using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats.Fit;
 using TrialLog.Recordings.Pieces;
 using TrialLog.Reports.Documents;

@@ -1,12 +1,10 @@
 using TrialLog.Application.Squads;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Reports.Squads;
 using TrialLog.Tests.Commands;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Reports;
 

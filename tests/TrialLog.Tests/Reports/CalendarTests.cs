@@ -5,12 +5,10 @@ using System.Text.RegularExpressions;
 using CsCheck;
 using TrialLog.Application.Reporting;
 using TrialLog.Application.Wording;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Calendars;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Reports;
 

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using TrialLog.Domain.Values;
 
 namespace TrialLog.Tests.Reports;
 

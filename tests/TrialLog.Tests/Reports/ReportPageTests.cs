@@ -1,4 +1,3 @@
-using TrialLog.Application.Wording;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;

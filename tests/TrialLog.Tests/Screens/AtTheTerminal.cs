@@ -6,15 +6,11 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
-using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Logbook;
-using TrialLog.Reports.Coach;
 using TrialLog.Screens;
 using TrialLog.Screens.Base;
-using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Shell;
-using TrialLog.Tests.Commands;
 
 namespace TrialLog.Tests.Screens;
 

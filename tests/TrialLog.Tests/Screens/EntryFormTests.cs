@@ -2,7 +2,6 @@ using System.Text.Json;
 using CsCheck;
 using Terminal.Gui.Input;
 using TrialLog.Application.Logging;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
 using TrialLog.Reports.Coach;

@@ -1,12 +1,9 @@
 using Terminal.Gui.Input;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Tuning.Assessments;
 
 namespace TrialLog.Tests.Screens;
 

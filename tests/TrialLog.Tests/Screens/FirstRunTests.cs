@@ -1,5 +1,4 @@
 using Terminal.Gui.Input;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;

@@ -1,17 +1,13 @@
 using System.IO.Compression;
 using Terminal.Gui.Input;
-using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Bodies;
 using TrialLog.Screens.Entry;
 using TrialLog.Tests.Plots;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Screens;
 

@@ -1,16 +1,12 @@
 using Terminal.Gui.Input;
-using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Shell;
 using TrialLog.Tests.Commands;
-using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Model;
 

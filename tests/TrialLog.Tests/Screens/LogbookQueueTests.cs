@@ -1,6 +1,5 @@
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;
-using Xunit;
 
 namespace TrialLog.Tests.Screens;
 

@@ -1,17 +1,13 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Next;
-using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Recordings.Formats.Fit;
-using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.TestData.Recordings.Writing;
-using TrialLog.Tests.Recordings;
 using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Screens;

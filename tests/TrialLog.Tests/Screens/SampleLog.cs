@@ -3,7 +3,6 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
-using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;

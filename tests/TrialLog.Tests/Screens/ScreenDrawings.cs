@@ -1,10 +1,8 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Bodies;
 using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;

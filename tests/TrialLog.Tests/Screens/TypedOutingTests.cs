@@ -3,10 +3,8 @@ using TrialLog.Application.Logging;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook.Shared;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Entry;
-using TrialLog.Tests.Tuning.References;
 using OutingDraft = TrialLog.Application.Logging.OutingDraft;
 
 namespace TrialLog.Tests.Screens;

@@ -1,5 +1,4 @@
 using Terminal.Gui.Input;
-using TrialLog.Plots;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Base;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 

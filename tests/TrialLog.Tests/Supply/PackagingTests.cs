@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tests.Commands;
 

@@ -1,6 +1,5 @@
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 
@@ -64,6 +63,22 @@ public class EffortTests
         AnalysisInput none = Each(wrong == "short pieces" ? odd : log, (_, _, _) => null);
         Same(none, odd, 1e-12);
         Assert.Null(Fit.Of(odd).Effort!.HeartRate);
+    }
+
+    /// <summary>
+    /// Two rates as far apart as what is believed of the drift says to the last digit: nothing is left of them to say how hard a piece was
+    /// pulled, which an analysis has to bear.
+    /// </summary>
+    [Fact]
+    public void Rates_that_the_place_in_the_outing_explains_say_nothing()
+    {
+        AnalysisInput log = WithHeart(seed: 5);
+        AnalysisInput odd = Each(
+            log with { Outings = [.. log.Outings.Take(2).Select(outing => outing with { Pieces = [.. outing.Pieces.Take(3)] })] },
+            static (_, _, piece) => piece == 1 ? null : 130 + 3 * (piece / 2));
+        Posterior posterior = Fit.Of(odd).Posterior;
+        Assert.InRange(posterior.Quantile(0.05), -10, posterior.Mean);
+        Assert.InRange(posterior.Quantile(0.95), posterior.Mean, 10);
     }
 
     [Fact]

@@ -1,13 +1,9 @@
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
-using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using TrialLog.Tuning.Information;
 
 namespace TrialLog.Tests.Tuning;
 

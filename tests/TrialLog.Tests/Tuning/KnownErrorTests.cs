@@ -1,6 +1,5 @@
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tests.Recordings;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Information;

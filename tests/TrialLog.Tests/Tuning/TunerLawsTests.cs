@@ -1,7 +1,6 @@
 using CsCheck;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
-using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.OddLogs;

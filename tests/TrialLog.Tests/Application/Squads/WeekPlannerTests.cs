@@ -1,6 +1,5 @@
 using CsCheck;
 using TrialLog.Application.Squads;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 

@@ -1,5 +1,4 @@
 using Dapper;
-using TrialLog.Application.Coaching;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;

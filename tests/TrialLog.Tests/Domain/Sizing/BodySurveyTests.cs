@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;

@@ -3,7 +3,6 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Sizing;

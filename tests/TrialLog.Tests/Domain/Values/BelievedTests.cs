@@ -44,7 +44,9 @@ public class BelievedTests
     [InlineData(0.3, null)]
     [InlineData(0.29, "slower than drifting")]
     public void A_piece_is_no_faster_than_8_and_no_slower_than_0_3_metres_a_second(double speed, string? says) =>
-        Says(says, Piece.ProblemWithSpeed(Distance.FromMetres(100 * speed), PieceTime.FromSeconds(100)));
+        Says(
+            says is null ? null : $"{says}; check distance and time",
+            Piece.ProblemWithSpeed(Distance.FromMetres(100 * speed), PieceTime.FromSeconds(100)));
 
     [Theory]
     [InlineData("0.9m", false)]

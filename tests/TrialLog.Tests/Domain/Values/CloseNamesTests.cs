@@ -1,6 +1,5 @@
 using CsCheck;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 
 namespace TrialLog.Tests.Domain.Values;

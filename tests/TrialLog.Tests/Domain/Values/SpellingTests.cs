@@ -1,6 +1,5 @@
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning.References;
 
 namespace TrialLog.Tests.Domain.Values;
 

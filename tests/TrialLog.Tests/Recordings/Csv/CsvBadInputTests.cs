@@ -1,12 +1,9 @@
-using System.Globalization;
 using System.Text;
 using CsCheck;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

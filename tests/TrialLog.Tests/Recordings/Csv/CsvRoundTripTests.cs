@@ -1,12 +1,9 @@
 using System.Text.Json;
 using CsCheck;
-using TrialLog.Application.Wording;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
-using TrialLog.Tests.Tuning;
 
 namespace TrialLog.Tests.Recordings.Csv;
 

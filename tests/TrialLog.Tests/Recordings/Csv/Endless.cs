@@ -1,5 +1,4 @@
 using System.Text;
-using TrialLog.Domain.Values;
 using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Recordings.Csv;

@@ -1,7 +1,5 @@
 using System.Text;
-using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
-using TrialLog.Reports.Coach;
 using TrialLog.Screens.Shell;
 
 namespace TrialLog.Tests.Recordings.Csv;

@@ -2,9 +2,7 @@ using CsCheck;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Logbook.Exchange;
 using TrialLog.Recordings.Csv;
-using TrialLog.Screens.Base;
 using TrialLog.TestData.Recordings.Simulation;
 
 namespace TrialLog.Tests.Recordings.Csv;

@@ -1,12 +1,8 @@
 using TrialLog.Application.Wording;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
-using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
 using TrialLog.TestData.Samples;
-using TrialLog.Tests.Tuning.References;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 

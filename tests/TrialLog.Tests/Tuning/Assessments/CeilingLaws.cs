@@ -1,5 +1,4 @@
 using CsCheck;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;

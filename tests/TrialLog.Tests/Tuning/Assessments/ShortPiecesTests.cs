@@ -1,10 +1,8 @@
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
-using Xunit;
 
 namespace TrialLog.Tests.Tuning.Assessments;
 
@@ -46,6 +44,7 @@ public class ShortPiecesTests
         Analysis analysis = Tuner.Analyse(input with { Paddler = input.Paddler with { Trials = new() { Distance = told } } });
         Assert.Equal(StandingReason.PiecesTooShort, analysis.Why[0]);
         Assert.Equal(told, analysis.Card.Distance);
+        Assert.Equal(new OutingsToGo(OutingsToGo.Most, OutingsToGo.Most, OutingsToGo.Most), analysis.OutingsToGo);
     }
 
     [Fact]

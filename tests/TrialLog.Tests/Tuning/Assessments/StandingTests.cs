@@ -1,7 +1,6 @@
 using CsCheck;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;

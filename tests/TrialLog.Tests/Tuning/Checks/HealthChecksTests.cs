@@ -1,11 +1,8 @@
 using CsCheck;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Coach;
 using TrialLog.Reports.Documents;
-using TrialLog.Screens.Paint;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Checks;
 using TrialLog.Tuning.Classical;

@@ -2,11 +2,9 @@ using CsCheck;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Classical;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.Classical;
 

@@ -1,13 +1,10 @@
 using CsCheck;
-using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Information;
-using TrialLog.Tuning.Model;
 using TrialLog.Tuning.Planning;
 
 namespace TrialLog.Tests.Tuning.Planning;

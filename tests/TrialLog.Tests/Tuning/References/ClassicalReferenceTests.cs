@@ -3,7 +3,6 @@ using MathNet.Numerics.LinearAlgebra;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Tuning.Classical;
-using TrialLog.Tuning.Model;
 
 namespace TrialLog.Tests.Tuning.References;
 

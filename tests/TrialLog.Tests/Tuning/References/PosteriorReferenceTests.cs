@@ -1,7 +1,5 @@
 using System.Text.Json;
-using TrialLog.Application.Logging;
 using TrialLog.Domain.Values;
-using TrialLog.Recordings.Csv;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using MathNet.Numerics.LinearAlgebra;
-using TrialLog.Domain.Values;
 using TrialLog.Recordings.Csv;
 
 namespace TrialLog.Tests.Tuning.References;

@@ -1,7 +1,5 @@
 using MathNet.Numerics.Distributions;
-using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
 using TrialLog.Tuning;
 using TrialLog.Tuning.Model;
 

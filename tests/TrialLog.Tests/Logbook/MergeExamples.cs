@@ -1,0 +1,217 @@
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
+using TrialLog.Domain.Values;
+using TrialLog.Logbook;
+using TrialLog.Logbook.Exchange;
+using static TrialLog.Tests.Logbook.SharedFileTests;
+
+namespace TrialLog.Tests.Logbook;
+
+/// <summary>What two people do to one logbook on two laptops, and what merging makes and says of it: one telling example each.</summary>
+public sealed class MergeExamples : IDisposable
+{
+    private static readonly Paddler Tova = new() { Id = RandomRecords.Id(5, 1), Name = "Tova Lind" };
+    private static readonly Paddle Heron = SampleLog.Paddle with { Id = RandomRecords.Id(6, 1), Name = "Heron" };
+
+    private readonly ScratchFolder _folder = new();
+    private readonly LogbookFile _mine, _theirs;
+
+    public MergeExamples()
+    {
+        _mine = WithOneOuting(_folder, "mine");
+        _theirs = _folder.OpenHastily("theirs");
+        _mine.Change("Added", writer =>
+        {
+            writer.Put(Tova);
+            writer.Put(Heron);
+        });
+        Merge.Plan(_theirs, Read(Written(_mine))).Apply(_theirs, Unasked);
+    }
+
+    private MergePlan FromThem => Merge.Plan(_mine, Read(Written(_theirs)));
+
+    private MergePlan FromMe => Merge.Plan(_theirs, Read(Written(_mine)));
+
+    [Fact]
+    public void Each_joined_into_the_others_both_keep_the_same_one()
+    {
+        _mine.Change("Joined", writer => writer.JoinPaddlers(Tova.Id, SampleLog.Ilse.Id));
+        _theirs.Change("Joined", writer => writer.JoinPaddlers(SampleLog.Ilse.Id, Tova.Id));
+        // Both files are written before either is read.
+        MergePlan fromThem = FromThem, fromMe = FromMe;
+        fromThem.Apply(_mine, Unasked);
+        fromMe.Apply(_theirs, Unasked);
+        Guid lower = Tova.Id.CompareTo(SampleLog.Ilse.Id) < 0 ? Tova.Id : SampleLog.Ilse.Id;
+        Assert.All([_mine, _theirs], log => Assert.Equal(lower, Assert.Single(log.Paddlers()).Id));
+        Assert.All([_mine, _theirs], log => Assert.Equal(lower, Assert.Single(log.Outings()).PaddlerId));
+        Assert.True(FromThem.ChangesNothing && FromMe.ChangesNothing);
+    }
+
+    [Fact]
+    public void A_paddler_removed_here_and_logged_for_there_is_asked_about_with_all_that_is_theirs()
+    {
+        _mine.Change("Removed", writer => writer.RemovePaddler(Tova.Id));
+        _theirs.Change("Logged", writer => writer.Put(SampleLog.Outing(2, paddler: Tova.Id)));
+        MergeQuestion question = Assert.Single(FromThem.Questions);
+        Assert.Equal(
+            (MergeQuestionKind.RemovedHere, "the paddler “Tova Lind”, with all that is theirs", "removed", "still there"),
+            (question.Kind, question.What, question.Here, question.InFile));
+        FromThem.Apply(_mine, _ => MergeChoice.TakeFromFile);
+        Assert.Equal(Tova.Id, _mine.Outings().Single(outing => outing.Label == "2").PaddlerId);
+        Assert.True(FromMe.ChangesNothing);
+        _mine.Undo();
+        FromThem.Apply(_mine, _ => MergeChoice.KeepHere);
+        Assert.True(FromThem.ChangesNothing);
+        Assert.Single(_mine.Outings());
+        Assert.Equal("The paddler “Tova Lind” was removed there, and so it is here.", Assert.Single(FromMe.Remarks));
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Single(_theirs.Paddlers());
+    }
+
+    [Fact]
+    public void Pieces_put_in_order_on_both_sides_are_one_question_that_shows_both_orders()
+    {
+        Reorder(_mine, 2, 1, 4, 3);
+        Reorder(_theirs, 4, 3, 2, 1);
+        MergeQuestion question = Assert.Single(FromThem.Questions);
+        Assert.Equal(
+            (MergeQuestionKind.PieceOrder, "the order of the pieces of Ilse Maro's outing of 2020-01-02 “1”"),
+            (question.Kind, question.What));
+        Assert.Equal("50 in (5:32), 49.5 in (5:31), 49 in (5:34), 50.5 in (5:33)", question.Here);
+        Assert.Equal("49 in (5:34), 50.5 in (5:33), 50 in (5:32), 49.5 in (5:31)", question.InFile);
+        FromThem.Apply(_mine, _ => MergeChoice.TakeFromFile);
+        Assert.Equal(["5:34", "5:33", "5:32", "5:31"], Times(_mine));
+        Assert.True(FromMe.ChangesNothing);
+        _mine.Undo();
+        FromThem.Apply(_mine, _ => MergeChoice.KeepHere);
+        Assert.Equal(["5:32", "5:31", "5:34", "5:33"], Times(_mine));
+        Assert.True(FromThem.ChangesNothing);
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Equal(Times(_mine), Times(_theirs));
+    }
+
+    [Fact]
+    public void Pieces_added_under_one_number_on_both_sides_are_kept_in_one_order_on_both()
+    {
+        AddPiece(_mine, seconds: 340);
+        AddPiece(_theirs, seconds: 350);
+        FromThem.Apply(_mine, Unasked);
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Equal(6, Times(_mine).Count());
+        Assert.Equal(Times(_mine), Times(_theirs));
+        Assert.Equal([1, 2, 3, 4, 5, 6], _mine.Outings()[0].Pieces.Select(piece => piece.Order));
+        Assert.True(FromThem.ChangesNothing && FromMe.ChangesNothing);
+    }
+
+    [Fact]
+    public void A_paddle_removed_here_comes_back_with_the_outing_that_needs_it_and_stays()
+    {
+        _mine.Change("Removed", writer => writer.RemovePaddle(Heron.Id));
+        Assert.True(FromThem.ChangesNothing);
+        AddPiece(_theirs, seconds: 350, paddle: Heron.Id);
+        FromThem.Apply(_mine, Unasked);
+        Assert.Equal(Heron.Id, _mine.Outings()[0].Pieces[^1].PaddleId);
+        Assert.Contains(_mine.Paddles(), paddle => paddle.Name == "Heron");
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Contains(_theirs.Paddles(), paddle => paddle.Name == "Heron");
+        Assert.True(FromThem.ChangesNothing && FromMe.ChangesNothing);
+    }
+
+    [Fact]
+    public void A_question_names_people_not_their_numbers()
+    {
+        _mine.Change("Whose", writer => writer.Put(Heron with { OwnerId = SampleLog.Ilse.Id }));
+        _theirs.Change("Whose", writer => writer.Put(Heron with { OwnerId = Tova.Id }));
+        MergeQuestion question = Assert.Single(FromThem.Questions);
+        Assert.Equal(("the paddle “Heron”", "owner Ilse Maro", "owner Tova Lind"), (question.What, question.Here, question.InFile));
+        _theirs.Change("The club's", writer => writer.Put(Heron with { OwnerId = null, BelongsToClub = true }));
+        Assert.Equal("owner belongs to club true", Assert.Single(FromThem.Questions).InFile);
+        _theirs.Change("Nobody's", writer => writer.Put(Heron));
+        Assert.Equal("owner cleared", Assert.Single(FromThem.Questions).InFile);
+    }
+
+    [Fact]
+    public void Several_fields_of_one_record_are_one_question()
+    {
+        _mine.Change("Measured", writer => writer.Put(Tova with { Name = "Tova Linde", Unit = LengthUnit.Centimetres }));
+        _theirs.Change("Renamed", writer => writer.Put(Tova with { Name = "Tova Lindh", Goal = new() { HullId = SampleLog.Hull.Id,
+            Distance = Distance.FromMetres(16_000) } }));
+        MergePlan plan = FromThem;
+        MergeQuestion question = Assert.Single(plan.Questions);
+        Assert.Equal(("name Tova Linde", "name Tova Lindh"), (question.Here, question.InFile));
+        plan.Apply(_mine, _ => MergeChoice.KeepHere);
+        Paddler kept = _mine.Paddlers().Single(paddler => paddler.Id == Tova.Id);
+        Assert.Equal(("Tova Linde", LengthUnit.Centimetres, 16_000.0), (kept.Name, kept.Unit, kept.Goal!.Distance!.Value.Metres));
+        Assert.Empty(FromThem.Questions);
+    }
+
+    // Version 1 told no edits: of what is known here nothing is taken unasked, and nothing that is missing there is cleared.
+    [Fact]
+    public void An_old_file_fills_in_what_nobody_ever_said_here_and_asks_of_the_rest()
+    {
+        using LogbookFile log = _folder.OpenHastily("old");
+        Merge.Plan(log, Read(Example())).Apply(log, Unasked);
+        Assert.True(Merge.Plan(log, Read(Example())).ChangesNothing);
+        Outing outing = log.Outings()[0];
+        string without = Example().Replace("\"place\": \"Tarrow Sound, inside the bar\",", "", StringComparison.Ordinal);
+        Assert.True(Merge.Plan(log, Read(without)).ChangesNothing);
+        using LogbookFile later = _folder.OpenHastily("later");
+        Merge.Plan(later, Read(without)).Apply(later, Unasked);
+        Merge.Plan(later, Read(Example())).Apply(later, Unasked);
+        Assert.Equal("Tarrow Sound, inside the bar", later.Outings()[0].Place);
+        log.Change("Taken out", writer => writer.Put(outing with
+        {
+            Pieces = [outing.Pieces[0], outing.Pieces[1] with { ExcludedBecause = null }],
+        }));
+        MergeQuestion question = Assert.Single(Merge.Plan(log, Read(Example())).Questions);
+        Assert.Equal(("excluded because cleared", "excluded because overtaken by a wash"), (question.Here, question.InFile));
+    }
+
+    [Fact]
+    public void Numbers_that_keep_names_apart_go_by_the_records_not_by_the_way_they_came()
+    {
+        Paddle[] three = [.. Enumerable.Range(1, 3).Select(i => Heron with { Id = RandomRecords.Id(7, i), Name = $"Third {i}" })];
+        using LogbookFile one = _folder.OpenHastily("one"), other = _folder.OpenHastily("other");
+        foreach (LogbookFile log in new[] { one, other })
+            log.Change("Added", writer => writer.Put(Heron with { Id = RandomRecords.Id(8, 1), Name = "Club" }));
+        using LogbookFile first = _folder.OpenHastily("first"), second = _folder.OpenHastily("second");
+        first.Change("Added", writer => writer.Put(three[0] with { Name = "Club" }));
+        second.Change("Added", writer => writer.Put(three[1] with { Name = "Club" }));
+        Merge.Plan(first, Read(Written(second))).Apply(first, _ => MergeChoice.KeepHere);
+        Merge.Plan(second, Read(Written(first))).Apply(second, _ => MergeChoice.KeepHere);
+        Merge.Plan(one, Read(Written(first))).Apply(one, _ => MergeChoice.KeepHere);
+        Merge.Plan(other, Read(Written(second))).Apply(other, _ => MergeChoice.KeepHere);
+        Assert.All([one, other], log => Assert.Equal(
+            ["Club", "Club (2)", "Club (3)"],
+            new[] { RandomRecords.Id(8, 1), three[0].Id, three[1].Id }.Select(id => log.Paddles().Single(paddle => paddle.Id == id).Name)));
+    }
+
+    public void Dispose()
+    {
+        _mine.Dispose();
+        _theirs.Dispose();
+        _folder.Dispose();
+    }
+
+    private static IEnumerable<string> Times(LogbookFile log) => log.Outings()[0].Pieces.Select(piece => piece.Time.ToString());
+
+    private static void Reorder(LogbookFile log, params int[] orders)
+    {
+        Outing outing = log.Outings()[0];
+        log.Change("Put in order", writer => writer.Put(outing with
+        {
+            Pieces = [.. orders.Select((from, i) => outing.Pieces[from - 1] with { Order = i + 1 })],
+        }));
+    }
+
+    private static void AddPiece(LogbookFile log, int seconds, Guid? paddle = null)
+    {
+        Outing outing = log.Outings()[0];
+        Piece piece = outing.Pieces[^1] with
+        {
+            Id = Guid.NewGuid(), Order = outing.Pieces.Count + 1, Time = PieceTime.FromSeconds(seconds),
+            PaddleId = paddle ?? SampleLog.Paddle.Id,
+        };
+        log.Change("Added a piece", writer => writer.Put(outing with { Pieces = [.. outing.Pieces, piece] }));
+    }
+}
