@@ -127,7 +127,8 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, double RangesChance
                 $"best length known now; by all that the log knows now, {Say.Chance(RangesChance / Ranges)} hold the true one (9 in 10 " +
                 $"should). Nobody knows the true one.",
         Forecasts == 0
-            ? $"No forecast of outings to go can be judged yet{(ForecastsOpen == 0 ? ": no card has given one" : $"; {ForecastsOpen} wait")}."
+            ? "No forecast of outings to go can be judged yet" +
+                $"{(ForecastsOpen == 0 ? ": no card has given one" : $"; {ForecastsOpen} wait")}."
             : $"Of {Say.Count(Forecasts, "forecast")} of outings to go, {ForecastsHeld} came true (8 in 10 " +
                 $"should){(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}.",
     ];
