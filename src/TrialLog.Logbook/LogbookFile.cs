@@ -24,6 +24,7 @@ public sealed class LogbookFile : IDisposable
     private readonly Remembered<Hull> _hulls = new(LogbookReader.Hulls);
     private readonly Remembered<Paddle> _paddles = new(LogbookReader.Paddles);
     private bool _changing, _isChecked, _isBackedUp;
+    private Action? _provided;
 
     // The journal as well as the records are read by column names with underscores, whichever a process reads first.
     static LogbookFile() => DefaultTypeMap.MatchNamesWithUnderscores = true;
@@ -88,6 +89,12 @@ public sealed class LogbookFile : IDisposable
 
     /// <summary>Outings with their pieces, by date, time (unknown first) and label: one paddler's, or all.</summary>
     public IReadOnlyList<Outing> Outings(Guid? paddlerId = null) => Ask(connection => LogbookReader.Outings(connection, paddlerId));
+
+    /// <summary>The outings of some days, and those that have a piece of some origin, by date, time and label.</summary>
+    /// <param name="days">The days.</param>
+    /// <param name="isOrigin">Whether it is one of the origins.</param>
+    public IReadOnlyList<Outing> Outings(IEnumerable<DateOnly> days, Func<string, bool> isOrigin) =>
+        Ask(connection => LogbookReader.Outings(connection, days, isOrigin));
 
     /// <summary>How many outings each paddler has; those who have none are left out.</summary>
     public IReadOnlyDictionary<Guid, int> OutingCounts() => Ask(LogbookReader.OutingCounts);
@@ -156,6 +163,18 @@ public sealed class LogbookFile : IDisposable
         return LogbookReader.Everything(connection);
     });
 
+    /// <summary>Passes over all outings by day without holding them, as often as asked, at one moment; the pages are looked over
+    /// first.</summary>
+    /// <param name="look">Is given the names of all things, but no outings in them, and the outings.</param>
+    /// <exception cref="LogbookException">It is damaged.</exception>
+    public T OverOutings<T>(Func<LogbookSnapshot, IEnumerable<Outing>, T> look) => AskAtOneMoment(connection => look(
+        new LogbookSnapshot
+        {
+            Paddlers = LogbookReader.Paddlers(connection),
+            Hulls = LogbookReader.Hulls(connection),
+            Paddles = LogbookReader.Paddles(connection),
+        }, LogbookReader.OutingsByDay(connection)));
+
     /// <summary>
     /// Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.
     /// </summary>
@@ -214,6 +233,28 @@ public sealed class LogbookFile : IDisposable
     /// </summary>
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
     public void Note(string what, Action<LogbookWriter> write) => Write(Journal.BeginNote, what, write);
+
+    /// <summary>
+    /// Changes the logbook only if what the change rests on still stands: the check runs within the transaction of the first thing
+    /// that is written, so that no other program can write between the two.
+    /// </summary>
+    /// <param name="check">Reads this logbook, and throws where the change must not be made.</param>
+    /// <param name="change">Makes the change.</param>
+    public void Provided(Action check, Action change)
+    {
+        lock (_turn)
+        {
+            _provided = check;
+            try
+            {
+                change();
+            }
+            finally
+            {
+                _provided = null;
+            }
+        }
+    }
 
     /// <summary>Takes back the newest change not yet taken back; null if there is none.</summary>
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
@@ -334,6 +375,8 @@ public sealed class LogbookFile : IDisposable
                 }
 
                 using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                (Action? check, _provided) = (_provided, null);
+                check?.Invoke();
                 if (work(_connection))
                     transaction.Commit();
             }
