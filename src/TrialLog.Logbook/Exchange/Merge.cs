@@ -335,7 +335,8 @@ public sealed class Merge
     private void Compare(SharedItem mine, SharedItem theirs)
     {
         // Most records are the same on both sides; fields are only taken apart where they are not.
-        if (_here.ContainerOf(mine) == _file.ContainerOf(theirs) && mine.ToText() == theirs.ToText() && !Learnt(mine.Id).Any())
+        if (_here.ContainerOf(mine) == _file.ContainerOf(theirs) && mine.ToText() == theirs.ToText() && !Learnt(mine.Id).Any()
+            && !_givenHere.ContainsKey(mine.Id) && !_givenInFile.ContainsKey(mine.Id))
         {
             _same++;
             return;

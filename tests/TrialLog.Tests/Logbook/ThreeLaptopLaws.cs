@@ -67,6 +67,10 @@ public class ThreeLaptopLaws
         // Bram became Ilse on the first laptop and Juno on the second; the third moved Tova's outing, which all know, to Bram.
         Deed[] intoIlse = [new(Kind.Join, 0, 1)], intoJuno = [new(Kind.Join, 0, 2)], moves = [new(Kind.Move, 56, 0)];
         AskedOnceInEveryOrder(intoIlse, intoJuno, moves, SampleLog.Outing(2).Id);
+
+        // And where one of the two is who had it before: Tova became Juno and Ilse, and Juno's outing was moved to Tova.
+        Deed[] tovaIntoJuno = [new(Kind.Join, 3, 2)], tovaIntoIlse = [new(Kind.Join, 3, 1)], movesToTova = [new(Kind.Move, 3, 0)];
+        AskedOnceInEveryOrder(tovaIntoJuno, tovaIntoIlse, movesToTova, SampleLog.Outing(3).Id);
     }
 
     [Fact]
