@@ -35,7 +35,7 @@ internal static class ScreenPicturesCommand
         ("progress", [new Key('5').WithAlt]), ("body", [new Key('6').WithAlt]), ("squad", [new Key('7').WithAlt]),
         ("typing", [new Key('2').WithAlt, .. Typed("5:41"), Key.Enter, .. Typed("6"), Key.Enter, .. Typed("538")]),
         ("recording",
-            [new Key('3').WithAlt, new Key('i'), .. Typed(Path.Combine(SamplesFolder(), "recordings", "ilse-round-trips-laps.fit")),
+            [new Key('3').WithAlt, new Key('i'), .. Typed(Repository.File("sample-sessions/recordings/ilse-round-trips-laps.fit")),
             Key.Enter]),
     ];
 
@@ -73,7 +73,7 @@ internal static class ScreenPicturesCommand
             }
 
             foreach ((string sample, (string, string)[] pictures) in OfTheDocuments)
-                DrawSample(Path.Combine(SamplesFolder(), sample), folder, size, paper, pictures);
+                DrawSample(Repository.File("sample-sessions/" + sample), folder, size, paper, pictures);
         });
         return command;
     }
@@ -104,14 +104,6 @@ internal static class ScreenPicturesCommand
     }
 
     private static IEnumerable<Key> Typed(string text) => text.Select(letter => new Key(letter));
-
-    private static string SamplesFolder()
-    {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "TrialLog.sln")))
-            at = at.Parent;
-        return Path.Combine(at?.FullName ?? ".", "sample-sessions");
-    }
 
     private static void Draw(string store, TimeProvider clock, string folder, (int Columns, int Rows) size, Paper paper,
         (string Screen, string File)[] pictures)
