@@ -24,6 +24,7 @@ public sealed class LogbookFile : IDisposable
     private readonly Remembered<Hull> _hulls = new(LogbookReader.Hulls);
     private readonly Remembered<Paddle> _paddles = new(LogbookReader.Paddles);
     private bool _changing, _isChecked, _isBackedUp;
+    private Action? _provided;
 
     // The journal as well as the records are read by column names with underscores, whichever a process reads first.
     static LogbookFile() => DefaultTypeMap.MatchNamesWithUnderscores = true;
@@ -215,6 +216,28 @@ public sealed class LogbookFile : IDisposable
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
     public void Note(string what, Action<LogbookWriter> write) => Write(Journal.BeginNote, what, write);
 
+    /// <summary>
+    /// Changes the logbook only if what the change rests on still stands: the check runs within the transaction of the first thing
+    /// that is written, so that no other program can write between the two.
+    /// </summary>
+    /// <param name="check">Reads this logbook, and throws where the change must not be made.</param>
+    /// <param name="change">Makes the change.</param>
+    public void Provided(Action check, Action change)
+    {
+        lock (_turn)
+        {
+            _provided = check;
+            try
+            {
+                change();
+            }
+            finally
+            {
+                _provided = null;
+            }
+        }
+    }
+
     /// <summary>Takes back the newest change not yet taken back; null if there is none.</summary>
     /// <exception cref="LogbookException">It cannot be written; nothing was changed.</exception>
     public ChangeSummary? Undo()
@@ -334,6 +357,8 @@ public sealed class LogbookFile : IDisposable
                 }
 
                 using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                (Action? check, _provided) = (_provided, null);
+                check?.Invoke();
                 if (work(_connection))
                     transaction.Commit();
             }

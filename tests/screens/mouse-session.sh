@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Plays first run, card, outing, answer and order sheet on the real program in a real terminal (tmux) with the mouse: letters and digits
+# Plays first run, outing, card, recordings, answer and order sheet on the real program in a real terminal (tmux) with the mouse: letters and digits
 # are typed, everything else is clicked. Exits non-zero, showing the screen, if something expected is not on it.
 #
 #   tests/screens/mouse-session.sh              TRIALLOG=path/to/triallog: the program; else the debug build
@@ -23,7 +23,7 @@ print(f"{x + 1 + right};{y}")' "$1" "${2:-0}")
   sleep 0.3
 }
 
-tm new-session -d -x 140 -y 45 "env LANG=C.UTF-8 '$program' --store '$folder/logbook.db'; echo \"ENDED WITH \$?\"; sleep 600"
+tm new-session -d -c "$folder" -x 140 -y 45 "env LANG=C.UTF-8 '$program' --store '$folder/logbook.db'; echo \"ENDED WITH \$?\"; sleep 600"
 
 echo "first run"
 expect "Who is paddling?"
@@ -54,6 +54,38 @@ click "soreness" 12
 type_text "0"
 click "S save" 2
 expect "Saved the outing of"
+
+echo "the card on the phone"
+click "c card" 2
+click "on the phone"
+expect "Into which file?"
+click "do it"
+expect "The card is in"
+expect_file card-phone.html
+
+echo "several recordings, of which one is looked at"
+click "3 Logbook" 3
+click "i import" 2
+expect "Import which file?"
+type_text "$PWD/sample-sessions/recordings/*"
+click "do it"
+expect "3 outings to look at"
+click "ilse-round-trips"
+expect "2026-05-09 16:00"
+click "cool-down"
+click "x count" 2
+expect_gone "cool-down"
+click "Esc leave" 4
+expect "3 outings to look at"
+click "x out" 2
+expect "2 outings to look at"
+click "u undo" 2
+expect "3 outings to look at"
+click "leave them all"
+expect "These recordings are not saved."
+click "leave them all"
+expect "nothing more was saved"
+click "1 Home" 3
 
 echo "weeks of outings, logged by another process and seen here"
 paddle_until_it_is_time_to_stop
@@ -102,6 +134,8 @@ expect "With which paddle?"
 # The message line names it, too, after a single blank.
 click "  Heron fixed" 3
 expect "fixed at 49 in"
+# The line of keys is another one while something is worked out.
+expect_gone "stop working it out"
 click "q quit"
 expect "ENDED WITH 0"
 

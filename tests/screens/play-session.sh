@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Plays a whole session on the real program in a real terminal (tmux): an empty logbook, the first run, the first card,
-# an outing typed and saved, the logbook with an undo, a recording looked at, the curve, a kill in the middle of typing and the draft
+# Plays a whole session on the real program in a real terminal (tmux): an empty logbook, the first run, the first card taken along,
+# an outing typed and saved, the logbook with an undo, recordings looked at and saved, the curve, a kill in the middle of typing and the draft
 # after it; then weeks of outings logged by another process until it is time to stop, the order sheet, the decision, the new paddle.
 # Exits non-zero, showing the screen, if something expected is not on it.
 #
@@ -22,7 +22,7 @@ start() {
   shift 2
   tm kill-server 2>/dev/null || true
   sleep 0.2
-  tm new-session -d -x "$columns" -y "$rows" \
+  tm new-session -d -c "$folder" -x "$columns" -y "$rows" \
     "env LANG=C.UTF-8 $* '$program' --store '$folder/logbook.db'; echo \"ENDED WITH \$?\"; sleep 600"
 }
 
@@ -55,6 +55,25 @@ expect "pieces of"
 expect "Gain left"
 capture home-first
 pieces=$(screen | sed -n 's/.* \([0-9]*\) pieces of .*/\1/p' | head -1)
+
+echo "the card on the watch, on paper, on the phone, in a message"
+for way in "watch:card.fit" "paper:card.html" "phone:card-phone.html"; do
+  press c
+  expect "The card: where to?"
+  type_text "${way%%:*}"
+  press Enter
+  expect "Into which file?"
+  press Enter
+  expect "The card is in"
+  expect_file "${way#*:}"
+done
+press c
+expect "The card: where to?"
+type_text "tape"
+press Enter
+expect "The card in short"
+press Escape
+expect_gone "The card in short"
 
 echo "typing the outing"
 press Enter
@@ -110,12 +129,48 @@ expect "There is no file"
 type_text "t"
 press Enter
 expect "✗ warm-up"
-press d
 # The card of today cannot be that of an outing in May, so its lengths are asked for, not guessed.
-expect "say the length of each"
+expect "No card was open"
+press x
+expect "dropped by hand"
 capture recording
 press Escape
+expect "This recording is not saved."
+press Escape
 expect "nothing was saved"
+
+echo "several recordings, of which one is saved, and undone"
+press i
+expect "Import which file?"
+type_text "$PWD/sample-sessions/recordings/*"
+press Enter
+expect "3 outings to look at"
+capture recordings
+press v
+expect "Recorded outings in words"
+press Escape
+expect_gone "Recorded outings in words"
+press Down x
+expect "2 outings to look at"
+press u
+expect "3 outings to look at"
+press Up Enter
+expect "bram-round-trips"
+press Enter
+expect "Of the 4 pieces that count"
+type_text "49, 50.5, 50.5, 49"
+press Enter
+type_text "6"
+press C-s
+expect "effort 6"
+press C-s
+expect "2 outings to look at"
+press Escape
+expect "nothing more was saved"
+expect "2 outings "
+press u
+expect "Undone"
+expect "1 outing "
 
 echo "curve, progress, body and boats, squad"
 press 4
@@ -237,6 +292,25 @@ type_text "heron"
 press Enter
 expect "fixed at 49 in"
 capture home-fixed
+
+echo "the card to a partner, blind"
+press p
+expect "With which paddle?"
+type_text "my"
+press Enter
+expect "stop testing"
+press c
+expect "The card: where to?"
+type_text "blind"
+press Enter
+expect "Into which file?"
+press Enter
+expect "The card is in"
+expect_file partner.txt
+press c
+expect "to the partner again"
+press Escape
+expect_gone "to the partner again"
 press q
 expect "ENDED WITH 0"
 

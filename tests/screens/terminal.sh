@@ -1,6 +1,6 @@
 # What the sessions share: the program in a terminal of its own (tmux), waiting for what is on its screen, outings logged beside it.
 # Read by `source` from the repository's top, after `set -euo pipefail`. Sets $program and $folder (a scratch folder, gone in the end).
-program=${TRIALLOG:-$PWD/src/TrialLog/bin/Debug/net10.0/triallog}
+program=$(realpath "${TRIALLOG:-src/TrialLog/bin/Debug/net10.0/triallog}")
 if ! command -v tmux >/dev/null; then
   echo "NOT PLAYED: tmux is not installed"
   exit 0
@@ -33,6 +33,14 @@ expect_gone() {
     sleep 0.1
   done
   echo "FAILED: “$1” is still on the screen:"
+  screen
+  exit 1
+}
+
+# Whether a file was written beside the logbook.
+expect_file() {
+  if [ -s "$folder/$1" ]; then return 0; fi
+  echo "FAILED: there is no $1 in $(ls "$folder")"
   screen
   exit 1
 }

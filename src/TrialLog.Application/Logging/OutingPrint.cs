@@ -21,6 +21,10 @@ internal static class OutingPrint
         return Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())))[..24];
     }
 
+    /// <summary>What refuses a change of an outing that is no longer as it was shown.</summary>
+    public static RequestException ChangedElsewhere(Outing shown) =>
+        new($"The outing of {shown.Date:yyyy-MM-dd} was changed elsewhere just now. Look at it again.");
+
     /// <summary>The fingerprint of that outing as it is in the logbook now.</summary>
     public static string Of(Workspace workspace, Outing outing) =>
         workspace.Logbook.Outings(outing.PaddlerId).FirstOrDefault(known => known.Id == outing.Id) is { } now ? Of(now) : Gone;

@@ -65,7 +65,7 @@ internal static class ProgressPlot
 
         for (int index = 0; index < points.Count; index++)
             sketch.Mark(across.Dot(index), up.Dot(points[index].Best.Inches), points[index].DiminishingReturns ? Ink.Best : Ink.Piece);
-        Name(sketch, 0, "best length, likely range");
+        Name(sketch, 0, 1, "best length, likely range");
     }
 
     // It falls by the same share rather than by the same amount from outing to outing, and its line lies near nought: a logarithmic scale.
@@ -91,16 +91,26 @@ internal static class ProgressPlot
             sketch.Line(across.Dot(index), up.Dot(heights[index]), across.Dot(index + 1), up.Dot(heights[index + 1]), Ink.Curve);
         if (points.Count == 1)
             sketch.Mark(across.Dot(0), up.Dot(heights[0]), Ink.Curve);
-        Name(sketch, firstRow, $"{name}; ┄ {lineName}");
+        Name(sketch, firstRow, rows, $"{name}; ┄ {lineName}");
     }
 
-    private static void Name(Sketch sketch, int row, string name)
+    // On the first row on which it lies over nothing drawn.
+    private static void Name(Sketch sketch, int firstRow, int rows, string name)
     {
-        if (sketch.Columns - name.Length - 1 > sketch.Columns / 3)
-            sketch.Text(sketch.Columns - name.Length - 1, row, name, Ink.Label);
+        int from = sketch.Columns - name.Length - 1;
+        if (from <= sketch.Columns / 3)
+            return;
+        int row = Enumerable.Range(firstRow, rows).FirstOrDefault(
+            row => Enumerable.Range(from - 1, name.Length + 2).All(column => sketch[column, row].Glyph == ' '), firstRow);
+        sketch.Text(from, row, name, Ink.Label);
     }
 
-    private static string Percent(double percent) => percent.ToString("0.####", CultureInfo.InvariantCulture) + "%";
+    // To one digit: no price is known better.
+    private static string Percent(double percent)
+    {
+        double digit = Math.Pow(10, Math.Floor(Math.Log10(percent)));
+        return (Math.Round(percent / digit) * digit).ToString("0.####", CultureInfo.InvariantCulture) + "%";
+    }
 
     private static void Outings(Sketch sketch, IReadOnlyList<ProgressPoint> points, Scale across, int axisRow)
     {

@@ -47,6 +47,11 @@ internal sealed class AtTheTerminal : IDisposable
 
     public Screen Up => _window.Up;
 
+    public Sheet? Sheet => _window.Sheet;
+
+    /// <summary>The keys that work now, each with what it does.</summary>
+    public IReadOnlyList<KeyHint> Keys => _window.KeysNow;
+
     /// <summary>Everything on the terminal.</summary>
     public string Shown => string.Join('\n', Lines);
 

@@ -46,12 +46,12 @@ public sealed class ImportTests : IDisposable
 
         Open(terminal, Recording);
         PointAt(terminal, "49¼ in");
-        terminal.Type("d").Shows("✗ dropped by hand").Shows("The card has 4 pieces, the recording shows 3");
+        terminal.Type("x").Shows("✗ dropped by hand").Shows("The card has 4 pieces, the recording shows 3");
         terminal.Press(Key.F9).Shows("The card has 4 pieces");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
-        terminal.Type("l").Shows("Of the 3 pieces in order").Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("50.75, 50.7x")
-            .Shows("✗ ").Press(Key.Backspace).Type("5, 49").Press(Key.Enter);
-        terminal.Type("e").Type("6.5").Press(Key.Enter).Type("o").Type("2").Press(Key.Enter).Type("w").Type("3").Press(Key.Enter)
+        terminal.Press(Key.Enter).Shows("Of the 3 pieces that count").Press(Key.End).Press([.. Enumerable.Repeat(Key.Backspace, 40)])
+            .Type("50.75, 50.7x").Shows("✗ ").Press(Key.Backspace).Type("5, 49").Press(Key.Enter);
+        terminal.Type("6.5").Press(Key.Enter).Type("2").Press(Key.Enter).Type("3").Press(Key.S.WithCtrl)
             .Shows("effort 6.5 · soreness 2 · wind 3");
         terminal.Press(Key.F9).Shows("with 3 pieces").Shows("7 outings");
 
@@ -96,7 +96,8 @@ public sealed class ImportTests : IDisposable
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49¼ in");
         string before = Here(terminal);
-        terminal.Type("s").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("t").Press([.. Enumerable.Repeat(Key.Backspace, 20)])
+        terminal.Type("-").Type("0:05").Press(Key.Enter).Shows("must lie inside").Type("e").Type("typed").Press(Key.Enter)
+            .Press([.. Enumerable.Repeat(Key.Backspace, 20)])
             .Type("9:99").Shows("✗ ").Press(Key.Esc);
         Assert.Equal(before, Here(terminal));
         terminal.Press(Key.CursorRight).Type("[");
@@ -107,9 +108,9 @@ public sealed class ImportTests : IDisposable
         string[] words = before.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         TimeSpan from = At(words[2]), to = At(words[3]);
         int pieces = Counting(terminal);
-        terminal.Type("s").Type($"{(int)(from + to).TotalMinutes / 2}:30").Press(Key.Enter);
+        terminal.Type("-").Type($"{(int)(from + to).TotalMinutes / 2}:30").Press(Key.Enter);
         Assert.Equal(pieces + 1, Counting(terminal));
-        terminal.Shows("The card has 4 pieces, the recording shows 5").Type("m");
+        terminal.Shows("The card has 4 pieces, the recording shows 5").Type("+");
         Assert.Equal(pieces, Counting(terminal));
 
         static TimeSpan At(string clock) => TimeSpan.FromMilliseconds(PieceTime.Parse(clock).Milliseconds);
@@ -120,9 +121,10 @@ public sealed class ImportTests : IDisposable
     {
         using AtTheTerminal terminal = Opened(Recording);
         PointAt(terminal, "49¼ in");
-        terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("d").Press(Key.F1).Shows("Pieces found in a recording")
+        terminal.Click("25:39").Shows("▸ 4").Click("7:21").Shows("▸ 2").Type("x").Press(Key.F1).Shows("Pieces found in a recording")
             .Press(Key.Esc).Shows("✗ dropped by hand");
         terminal.Press(new Key('4').WithAlt).Shows("chance of each setting").Type("3").Type("i").Shows("✗ dropped by hand");
+        terminal.Press(Key.Esc).Shows("This recording is not saved.").Press(Key.CursorDown).Press(Key.Esc).Shows("Press the key again");
         terminal.Press(Key.Esc).Shows("nothing was saved").Type("i").Shows("Import which file?");
         Assert.Equal(6, terminal.Workspace.Logbook.Outings(Ilse).Count);
     }

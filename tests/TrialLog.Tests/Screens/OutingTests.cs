@@ -113,7 +113,7 @@ public sealed class OutingTests : IDisposable
         Assert.Equal(3, terminal.Workspace.Logbook.Outings(Ilse)[^1].Pieces.Count);
         terminal.Type("u").Shows("Undone: Deleted piece 1").Type("u").Shows("✗ out: weed on the rudder").Type("u").ShowsNot("✗ out:");
         terminal.Press(Key.Home).Type("d").Shows("Deleted the outing of 2026-11-22").Shows("5 outings").Type("u").Shows("6 outings")
-            .Type("y").Shows("5 outings");
+            .Press(Key.Y.WithCtrl).Shows("5 outings");
     }
 
     [Fact]

@@ -54,7 +54,8 @@ public sealed class RecordedOutingTests : IDisposable
         List<RecordedPoint> both = [.. Morning.Recorded, .. Morning.Recorded.Select(p => p with { Time = p.Time + 86400 })];
         using AtTheTerminal terminal = Logbook();
         Open(terminal, Write("both.fit", FitWriter.Activity(both, [], Morning.Offset)), "2 outings to look at");
-        terminal.Type("x").Shows("1 outing to look at").Press(Key.Enter).Shows("2026-05-10 09:00").Press(Key.F9)
+        terminal.Type("x").Shows("1 outing to look at").Type("u").Shows("2 outings to look at").Type("x").Press(Key.Enter)
+            .Shows("2026-05-10 09:00").Press(Key.F9)
             .Shows("Saved the outing of 2026-05-10");
         Assert.Equal(7, Outings(terminal).Count);
     }
@@ -64,7 +65,8 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook(typed: [333, 328, 331, 334]);
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Shows("The log has an outing of that time").Press(Key.F9).Shows("The log has an outing of that time").Type("b")
+        terminal.Shows("The log has an outing of that time").Press(Key.F9).Shows("The log has an outing of that time").Type("e")
+            .Type("lay").Press(Key.Enter)
             .Shows("Laid over the outing of 2026-05-09");
         Outing over = Assert.Single(Outings(terminal), outing => outing.Date == new DateOnly(2026, 5, 9));
         Assert.Equal([333, 328, 331, 334], over.Pieces.Select(piece => piece.Time.Seconds));
@@ -80,7 +82,7 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook(typed: [333, 228, 331, 334]);
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Type("b").Shows("Piece 2 of the outing").Shows("3:48");
+        terminal.Type("e").Type("lay").Press(Key.Enter).Shows("Piece 2 of the outing").Shows("3:48");
         Assert.All(
             Outings(terminal).Single(outing => outing.Date == new DateOnly(2026, 5, 9)).Pieces, piece => Assert.Null(piece.HeartRate));
     }
@@ -90,9 +92,11 @@ public sealed class RecordedOutingTests : IDisposable
     {
         using AtTheTerminal terminal = Logbook();
         Open(terminal, Write("one.fit", Fit()));
-        terminal.Type("e").Type("6, 6.5, 7").Press(Key.Enter).Shows("3 efforts typed, but 4 pieces that count").Press(Key.F9)
+        terminal.Press(Key.Enter, Key.CursorDown).Type("6, 6.5, 7").Press(Key.S.WithCtrl)
+            .Shows("3 efforts typed, but 4 pieces that count").Press(Key.F9)
             .Shows("3 efforts typed");
-        terminal.Type("e").Type("6, 6.5, 7, 6").Press(Key.Enter).ShowsNot("efforts typed").Press(Key.F9).Shows("Saved the outing");
+        terminal.Press(Key.Enter, Key.CursorDown, Key.End).Type(", 6").Press(Key.S.WithCtrl).ShowsNot("efforts typed").Press(Key.F9)
+            .Shows("Saved the outing");
         Assert.Equal([6, 6.5, 7, 6], Outings(terminal).Single(outing => outing.Date == new DateOnly(2026, 5, 9)).Pieces
             .Select(piece => piece.Effort!.Value.Points));
     }
@@ -103,10 +107,11 @@ public sealed class RecordedOutingTests : IDisposable
         using AtTheTerminal terminal = Logbook();
         Open(terminal, Write("one.fit", Fit()));
         string whole = Here(terminal);
-        terminal.Type("s").Shows("it turns or slows down there").Press(Key.Enter).Shows("The card has 4 pieces, the recording shows 5");
+        terminal.Type("-").Shows("it turns or slows down there").Press(Key.Enter).Shows("The card has 4 pieces, the recording shows 5");
         Assert.Contains("out", Here(terminal));
-        terminal.Type("l").Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("49,49,50,50,49").Press(Key.Enter)
-            .ShowsNot("recording shows 5").Type("t").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("7:30 9:00").Press(Key.Enter);
+        terminal.Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 40)]).Type("49,49,50,50,49").Press(Key.S.WithCtrl)
+            .ShowsNot("recording shows 5").Type("e").Type("typed").Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 20)])
+            .Type("7:30 9:00").Press(Key.Enter);
         terminal.Type("u").Type("u").Shows("The card has 4 pieces, the recording shows 5").Type("u");
         Assert.Equal(whole, Here(terminal));
         terminal.Type("u").Shows("There is nothing to undo.");
@@ -155,7 +160,8 @@ public sealed class RecordedOutingTests : IDisposable
             .Shows("Speed by quarters").Shows("strokes a minute").Shows("at equal speed").Press(Key.Esc).Shows("m/s")
             .Press(Key.F2).Shows("What do you want to do?").Type("split").Press(Key.Enter).Shows("it turns or slows down there")
                 .Press(Key.Esc);
-        terminal.Type("c").Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("2026-05-08 08:30").Press(Key.Enter)
+        terminal.Type("e").Type("began").Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 20)]).Type("2026-05-08 08:30")
+            .Press(Key.Enter)
             .Shows("one.fit · 2026-05-08 08:30").Press(Key.F9).Shows("Saved the outing of 2026-05-08");
     }
 

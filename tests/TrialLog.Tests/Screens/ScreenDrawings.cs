@@ -1,9 +1,9 @@
 using Terminal.Gui.Input;
 using TrialLog.Application.Wording;
+using TrialLog.Domain.Boats;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
-using TrialLog.Reports.Coach;
-using TrialLog.Reports.Documents;
-using TrialLog.TestData.Recordings.Simulation;
+using TrialLog.Logbook;
 using TrialLog.Tests.Plots;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
@@ -68,6 +68,54 @@ public sealed class ScreenDrawings : IDisposable
         StoredDrawing.Matches("Screens", $"home-{standing}-{columns}x{rows}", terminal.Shown);
     }
 
+    /// <summary>Neither a long name nor a card that a partner holds takes a row from the verdict or from a caution.</summary>
+    [Theory]
+    [InlineData("testing")]
+    [InlineData("settled")]
+    [InlineData("flat")]
+    [InlineData("cannot-tell")]
+    [InlineData("sore")]
+    [InlineData("nothing-yet")]
+    public void The_verdict_and_the_cautions_are_whole_with_a_long_name_and_a_blind_card(string standing)
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        using (LogbookFile logbook = LogbookFile.Open(path))
+        {
+            Analysis drawn = As(standing, DrawnSample.Of(LengthUnit.Inches));
+            Paddler ilse = logbook.Paddlers().Single(paddler => paddler.Name == "Ilse Maro");
+            logbook.Change("Named them at length", log =>
+            {
+                log.Put(ilse with { Name = "Ilse-Margarethe van der Oosterkamp-Lindqvist of Tarrow Sound" });
+                log.Put(SampleLog.Reed with { Name = "Reed 44, the long adjustable one with the blue grip" });
+                log.Put(new GivenCard
+                {
+                    Id = new Guid(0x77, 0, 0, new byte[8]), PaddlerId = ilse.Id, HullId = StandardHulls.All[0].Id,
+                    PaddleId = SampleLog.Reed.Id, GivenAt = new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero), Blind = true,
+                    Card = drawn.Card, Best = drawn.Best.Length, LikelyLow = drawn.Best.LikelyLow, LikelyHigh = drawn.Best.LikelyHigh,
+                    GainLeftPercent = 0.3, DiminishingReturns = false, Outings = drawn.Outings, Pieces = drawn.Pieces,
+                    AsOfChange = 1,
+                });
+            });
+        }
+
+        foreach ((int columns, int rows) in new[] { (80, 24), (80, 20) })
+        {
+            Analysis? answer = null;
+            using var terminal = new AtTheTerminal(path, columns, rows, "LANG=C.UTF-8",
+                SampleLog.Known with { Analyse = question => answer = As(standing, SampleLog.Known.Analyse(question)) });
+            string text = string.Join(' ', terminal.Lines.Skip(2).Select(line => line.Trim()));
+            Assert.Contains(Verdict.Headline(answer!), text);
+            Assert.Contains(Cautions.Water, text);
+            Assert.All(Cautions.Own(answer!), caution => Assert.Contains(caution, text));
+            // Whose log it is, in which hull and with which paddle, is told of each.
+            Assert.Matches(" Ilse-Mar.*… · OC1 · Reed 44.* ", terminal.Lines[1]);
+            // What the partner holds is not told, be it only in what is drawn of the card.
+            if (standing is "testing" or "nothing-yet")
+                terminal.Shows("  A ").ShowsNot("┠");
+        }
+    }
+
     [Fact]
     public void A_settled_answer_leads_to_its_order_sheet_without_another_screen_before()
     {
@@ -86,7 +134,7 @@ public sealed class ScreenDrawings : IDisposable
         StoredDrawing.Matches("Screens", "explanation-80x24", terminal.Shown);
     }
 
-    private static Analysis As(string standing, Analysis analysis) => standing switch
+    internal static Analysis As(string standing, Analysis analysis) => standing switch
     {
         "settled" =>
             analysis

@@ -58,6 +58,8 @@ internal sealed class ChoiceSheet : Sheet
     {
         int first = Heading(brush, _typed.Length == 0 ? _title : $"{_title}   “{_typed}”"), room = Math.Max(1, brush.Rows - first);
         _top = Math.Clamp(_top, Math.Max(0, _at - room + 1), _at);
+        if (_top + room < _shown.Count)
+            brush.TextTo(brush.Columns - 2, 0, "more ↓", Tone.Key);
         for (int index = _top; index < Math.Min(_shown.Count, _top + room); index++)
         {
             bool here = index == _at;

@@ -35,13 +35,14 @@ internal interface IShell
     /// <summary>Lays a sheet over the screen; it takes the keys until it is lifted.</summary>
     void Lay(Sheet sheet);
 
-    /// <summary>
-    /// As <see cref="Lay"/>, over a sheet that explains itself: it is there again, with what was done on it, once this is lifted.
-    /// </summary>
+    /// <summary>As <see cref="Lay"/>, over whatever sheet is there: that is back, with what was typed on it, once this is lifted.</summary>
     void LayOver(Sheet sheet);
 
     /// <summary>Lifts the sheet.</summary>
     void Lift();
+
+    /// <summary>Whether a sheet may be left: where that would lose what was typed, only if the same key says so twice.</summary>
+    bool MayLeave(Sheet sheet);
 
     /// <summary>Runs an action that the user asked for; what cannot be done is said in its own sentence.</summary>
     bool Try(Action action);

@@ -4,6 +4,7 @@ using TrialLog.Application.Files;
 using TrialLog.Application.Wording;
 using TrialLog.Domain.Values;
 using TrialLog.Recordings.Tracks;
+using TrialLog.Plots;
 using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Base;
@@ -36,7 +37,7 @@ internal sealed class QuestionSheet : Sheet
         (_shell, _title, _hint, _problem, _answered) = (shell, title, hint, problem, answered);
         _field = new AnswerField(key => (key == Key.Tab || key == Key.CursorUp || key == Key.CursorDown) && Heed(key))
         {
-            Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text,
+            X = 2, Y = 3, Width = Terminal.Gui.ViewBase.Dim.Fill(2), Text = text,
         };
         _field.TextChanged += (_, _) => SetNeedsDraw();
         Add(_field);
@@ -65,8 +66,13 @@ internal sealed class QuestionSheet : Sheet
     protected override void Paint(Brush brush)
     {
         Heading(brush, _title);
-        int row = brush.Words(2, 5, brush.Columns - 4, _hint, Tone.Dim);
-        if (_field.Text.Length > 0 && _problem(_field.Text) is { } problem)
+        string? problem = _field.Text.Length > 0 ? _problem(_field.Text) : null;
+        int row = 5;
+        // On a low terminal what is wrong matters more than what is meant.
+        int room = brush.Rows - row - (problem is null ? 0 : 3);
+        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_hint), brush.Columns - 4, room))
+            brush.Text(2, row++, line, Tone.Dim);
+        if (problem is not null)
             row = brush.Words(2, row + 1, brush.Columns - 4, "✗ " + problem, Tone.Problem);
         (string heading, IReadOnlyList<string> listed) = _field.Text.Length == 0 && Recent.Count > 0 ? ("Imported before", Recent)
             : ("", _offered);

@@ -155,12 +155,13 @@ internal sealed class Session : IDisposable
     public void ChangeOuting(Outing shown, Action<Workspace, Outing> change, Action then)
     {
         int known = State.Version;
-        Change(workspace =>
+        Change(workspace => workspace.Logbook.Provided(
+            () =>
             {
                 if (_version.Now != known && !OutingPrint.Of(workspace, shown).Equals(OutingPrint.Of(shown), StringComparison.Ordinal))
-                    throw new RequestException($"The outing of {shown.Date:yyyy-MM-dd} was changed elsewhere just now. Look at it again.");
-                change(workspace, shown);
+                    throw OutingPrint.ChangedElsewhere(shown);
             },
+            () => change(workspace, shown)),
             then);
     }
 

@@ -24,6 +24,12 @@ internal abstract class Sheet : Canvas
     /// <summary>What it shows and what its numbers mean, with a heading; null where that is said by the screen below it.</summary>
     public virtual (string Title, string Text)? Explanation => null;
 
+    /// <summary>What would be lost if it were left now, in a sentence; null if nothing would.</summary>
+    public virtual string? Unsaved => null;
+
+    /// <summary>Whether another screen may be looked at meanwhile, because it is taken up again with what was done on it.</summary>
+    public virtual bool IsTakenUpAgain => false;
+
     protected override bool OnKeyDown(Key key) => Heed(key);
 
     /// <summary>Does what the key asks for; false where it asks for nothing here.</summary>

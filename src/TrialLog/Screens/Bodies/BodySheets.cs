@@ -64,11 +64,7 @@ internal static class BodySheets
                 };
                 Change(
                     session,
-                    workspace =>
-                    {
-                        shown.Check(workspace);
-                        SetUpPaddler.Change(workspace, paddler.Name, details);
-                    },
+                    workspace => shown.Change(workspace, () => SetUpPaddler.Change(workspace, paddler.Name, details)),
                     "Saved the measures.");
             }));
 

@@ -123,11 +123,7 @@ internal static class EditSheets
     {
         Action<Workspace> typed = change();
         session.Change(
-            workspace =>
-            {
-                shown.Check(workspace);
-                typed(workspace);
-            },
+            workspace => shown.Change(workspace, () => typed(workspace)),
             () =>
             {
                 session.Shell.Lift();

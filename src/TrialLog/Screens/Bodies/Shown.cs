@@ -12,9 +12,11 @@ internal sealed class Shown<T>(T shown, Func<Workspace, T?> now)
 {
     private T? _told;
 
-    /// <summary>Refuses to put what was typed over a change that the user has not heard of.</summary>
-    /// <exception cref="RequestException">It was changed elsewhere.</exception>
-    public void Check(Workspace workspace)
+    /// <summary>Saves what was typed, but not over a change that the user has not heard of.</summary>
+    /// <exception cref="RequestException">It was changed elsewhere; nothing was saved.</exception>
+    public void Change(Workspace workspace, Action change) => workspace.Logbook.Provided(() => Check(workspace), change);
+
+    private void Check(Workspace workspace)
     {
         if (now(workspace) is not { } other || other.Equals(shown) || other.Equals(_told))
             return;

@@ -105,13 +105,15 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         }
 
         LengthUnit unit = Session.Unit;
-        IReadOnlyList<string> going = WordWrap.Lines(brush.Strokes.Write(
-            Answer.Going(analysis) ?? $"{(analysis.CurrentIsUsual ? "usual" : "start")} length {Say.Length(analysis.Current, unit)}"),
-            brush.Columns - 4);
+        // The picture names the usual length itself.
+        IReadOnlyList<string> going = Answer.Going(analysis) is { } gain
+            ? WordWrap.Lines(brush.Strokes.Write(gain), brush.Columns - 4) : [];
+        IReadOnlyList<string> outing = Shown.Find(outing => outing.Id == _outing) is { } one
+            ? WordWrap.Lines(brush.Strokes.Write(PictureWords.OneOuting(one, analysis)), brush.Columns - 2) : [];
         string verdict = Verdict.Of(analysis);
         int widest = Math.Min(WidestWords, brush.Columns - 2);
         int said = brush.Rows >= VerdictFrom ? WordWrap.Lines(verdict, widest).Count : 0;
-        int words = 2 + said + going.Count;
+        int words = 1 + Math.Max(1, outing.Count) + said + going.Count;
         int rows = Math.Clamp(brush.Rows - words, CurvePlot.FewestRows, 46);
         int columns = Math.Min(WidestPlot, brush.Columns - 2);
         brush.Picture(1, 0, CurvePlot.Draw(analysis, columns, rows, brush.Strokes, glyph: Glyphs()));
@@ -119,12 +121,13 @@ internal sealed class CurveScreen(Session session) : Screen(session)
         brush.Runs(1, row++,
             ("◆ ", Tone.Best), ($"likely {Say.Range(analysis.Best.LikelyLow, analysis.Best.LikelyHigh, unit)}", Tone.Plain),
             ($"; {Answer.WithinAQuarter(analysis.Best.WithinQuarterInch, unit)}", Tone.Plain));
-        brush.Text(1, row, "▲ ", Tone.Now);
+        if (going.Count > 0)
+            brush.Text(1, row, "▲ ", Tone.Now);
         foreach (string line in going)
             brush.Text(3, row++, line);
-        if (Shown.Find(outing => outing.Id == _outing) is { } one)
-            brush.Text(1, row++, PictureWords.OneOuting(one, analysis), Tone.Now);
-        else
+        foreach (string line in outing)
+            brush.Text(1, row++, line, Tone.Now);
+        if (outing.Count == 0)
             brush.Text(1, row++, $"▘ pieces, adjusted{(Blind.Count > 0 ? "   ○ blind" : "")}   " +
                 // A wide picture names the shaded strip and the likely range itself.
                 $"{(columns >= Legend.AllFrom ? "" : "░ within a worthwhile change   ")}█ chance of each setting", Tone.Dim);

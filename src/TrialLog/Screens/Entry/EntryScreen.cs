@@ -280,11 +280,26 @@ internal sealed class EntryScreen : Screen
         Guid?[] pieces = [.. typed.Draft.Pieces.Select(piece => piece.Piece)];
         Session.Change(workspace =>
             {
-                if (!over && OutingPrint.Of(workspace, before) is var now && now != typed.Print && now != OutingPrint.Gone)
+                Outing? saved = null;
+                bool theirs = false;
+                try
+                {
+                    workspace.Logbook.Provided(
+                        () =>
+                        {
+                            theirs = !over && OutingPrint.Of(workspace, before) is var now && now != typed.Print && now != OutingPrint.Gone;
+                            if (theirs)
+                                throw OutingPrint.ChangedElsewhere(before);
+                        },
+                        () => saved = EditedOuting.Save(workspace, before.Id, entry, pieces));
+                }
+                catch (RequestException) when (theirs)
+                {
                     return (null, (IReadOnlyList<string>)[]);
-                Outing saved = EditedOuting.Save(workspace, before.Id, entry, pieces);
+                }
+
                 _kept.DropChange(paddler, before.Id);
-                return ((Outing?)saved, OutingDoubts.Of(workspace, saved, before));
+                return (saved, OutingDoubts.Of(workspace, saved!, before));
             },
             outcome =>
             {

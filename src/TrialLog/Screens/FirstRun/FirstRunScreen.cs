@@ -43,6 +43,7 @@ internal sealed class FirstRunScreen : Screen
                 SetNeedsDraw();
             };
             form.Done += Next;
+            form.Refused += problem => Session.Shell.Say(problem, Tone.Problem);
             form.KeyFirst = key => key.IsCtrl && Heed(key);
             Add(form);
         }
@@ -92,7 +93,8 @@ internal sealed class FirstRunScreen : Screen
             column = brush.Text(column, 0, $"{mark} {step + 1} {Steps[step]}   ", step == _step ? Tone.Title : Tone.Dim);
         }
 
-        brush.Text(1, FirstRow / 2, _answers.Question(_step), Tone.Strong);
+        if (FirstRow > 1)
+            brush.Text(1, FirstRow / 2, _answers.Question(_step), Tone.Strong);
         int row = FirstRow + _forms[_step].Frame.Height;
         foreach ((IReadOnlyList<string> lines, Tone tone) in Advice())
         {
@@ -105,9 +107,19 @@ internal sealed class FirstRunScreen : Screen
     // On a low terminal the question, the form and what is advised stand close together.
     private bool Low => Viewport.Height < 14;
 
-    private int FirstRow => Low ? 2 : 4;
+    // The question gives way to a caution: the step is named above it.
+    private int FirstRow => !Low ? 4 : Said().Any(said => said.Tone == Tone.Caution) ? 1 : 2;
 
-    private List<(IReadOnlyList<string> Lines, Tone Tone)> Advice() =>
+    // Of what is advised a caution is never cut: on a low terminal it stands alone.
+    private List<(IReadOnlyList<string> Lines, Tone Tone)> Advice()
+    {
+        List<(IReadOnlyList<string> Lines, Tone Tone)> all = Said();
+        if (Low && all.Exists(said => said.Tone == Tone.Caution))
+            all.RemoveAll(said => said.Tone != Tone.Caution);
+        return all;
+    }
+
+    private List<(IReadOnlyList<string> Lines, Tone Tone)> Said() =>
     [
         .. _answers.Advice(_step).Select(said =>
             (WordWrap.Lines(Look.Strokes.Write(said.Text), Math.Min(92, Viewport.Width - 2)), said.Tone)),

@@ -29,6 +29,9 @@ internal sealed class Form : Canvas
     /// <summary>Enter was pressed in the last input, with nothing wrong in the form.</summary>
     public event Action? Done;
 
+    /// <summary>It was to be done with, but something is wrong or missing: what, in a sentence.</summary>
+    public event Action<string>? Refused;
+
     /// <summary>Whether letters go into a field.</summary>
     public bool Typing => Focused is Field or ChoiceField;
 
@@ -84,6 +87,7 @@ internal sealed class Form : Canvas
         _demanding = true;
         ((View)_rows[wrong].Input).SetFocus();
         SetNeedsDraw();
+        Refused?.Invoke(_rows[wrong].Input.Problem!);
         return false;
     }
 
@@ -101,7 +105,8 @@ internal sealed class Form : Canvas
             if (hint.Length > 0 && brush.Columns - after > 10 && (problem is null || apart > 1))
                 brush.Text(after, row, hint, Tone.Dim);
             if (problem is not null)
-                brush.Text(apart > 1 ? _inputColumn : after, row + apart - 1, "✗ " + problem, Tone.Problem);
+                brush.Text(apart == 1 ? after : Math.Clamp(brush.Columns - problem.Length - 3, 1, _inputColumn), row + apart - 1,
+                    "✗ " + problem, Tone.Problem);
         }
     }
 

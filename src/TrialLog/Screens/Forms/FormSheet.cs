@@ -17,6 +17,7 @@ internal sealed class FormSheet : Sheet
     private readonly Func<string> _about;
     private readonly Form _form;
     private readonly Action _done;
+    private bool _edited;
 
     /// <param name="look">The terminal's glyphs and looks.</param>
     /// <param name="shell">The window.</param>
@@ -31,10 +32,12 @@ internal sealed class FormSheet : Sheet
         form.Y = 3;
         form.Height = form.HeightIn(this, above: () => 3, below: () => AboutLines.Count);
         form.Done += Finish;
+        form.Refused += problem => shell.Say(problem, Tone.Problem);
         // A field would take these for itself.
         form.KeyFirst = key => key.IsCtrl && Heed(key);
         form.Edited += () =>
         {
+            _edited = true;
             SetNeedsLayout();
             SetNeedsDraw();
         };
@@ -42,6 +45,8 @@ internal sealed class FormSheet : Sheet
     }
 
     public override bool Typing => _form.Typing;
+
+    public override string? Unsaved => _edited ? "What you typed here is not saved." : null;
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
@@ -51,7 +56,11 @@ internal sealed class FormSheet : Sheet
                 Finish();
         }) { Also = [Key.F9] },
         new(Key.Enter, "Enter", "next", () => { }),
-        new(Key.Esc, "Esc", "cancel", _shell.Lift),
+        new(Key.Esc, "Esc", "cancel", () =>
+        {
+            if (_shell.MayLeave(this))
+                _shell.Lift();
+        }),
     ];
 
     private IReadOnlyList<string> AboutLines => WordWrap.Lines(Look.Strokes.Write(_about()), Math.Min(90, Viewport.Width - 4));
@@ -60,7 +69,7 @@ internal sealed class FormSheet : Sheet
     {
         Heading(brush, _title);
         int row = 3 + _form.Frame.Height;
-        foreach (string line in AboutLines)
+        foreach (string line in WordWrap.Sentences(Look.Strokes.Write(_about()), Math.Min(90, Viewport.Width - 4), brush.Rows - row))
             brush.Text(2, row++, line, Tone.Dim);
     }
 

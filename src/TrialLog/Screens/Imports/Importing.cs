@@ -132,7 +132,8 @@ internal sealed class Importing(Session session)
             if (_inHand.Count == 1)
                 _inHand.Clear();
             Next();
-        }));
+        },
+        isOneOfSeveral: _inHand.Count > 1));
 
     private void Next()
     {

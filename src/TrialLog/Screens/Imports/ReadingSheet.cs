@@ -52,7 +52,8 @@ internal sealed class ReadingSheet : Sheet, IProgress<int>
                 Action then = Outcome(stop);
                 app.Invoke(() =>
                 {
-                    if (!_gone)
+                    // An explanation may lie over it.
+                    while (!_gone)
                         _shell.Lift();
                     then();
                     if (_quits)

@@ -57,14 +57,14 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
                 return $"{Say.Count(typed.Count, "length")} typed, but {Say.Count(kept, "piece")} that " +
                     $"{(kept == 1 ? "counts" : "count")}: which is it?";
             if (Lengths.All.Count == 0 && _sameTime.Count == 0)
-                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day, so say the " +
-                    $"length of each of the {Say.Count(kept, "piece")}: l";
+                return $"No card was open for {session.Chosen!.Paddler.Name} in {session.Chosen.Hull.Name} on that day. Enter: type " +
+                    $"the length of each of the {Say.Count(kept, "piece")}.";
             if (Recording.Questions is [var question, ..])
-                return question.Kind == QuestionKind.Clock ? $"{question.Says} y: yes · c: type when it began"
+                return question.Kind == QuestionKind.Clock ? $"{question.Says} y: yes · e: type when it began"
                     : question.CanBeConfirmed ? $"{question.Says} y: yes, right as shown" : question.Says;
             if (_sameTime is [var other, ..] && !_beside)
                 return $"The log has an outing of that time, {FindOuting.NameOf(other)} with {Say.Count(other.Pieces.Count, "piece")}. " +
-                    $"b: lay this over it, its times stay · y: this is another one";
+                    $"e: lay this over it, its times stay · y: this is another one";
             return Answers.EffortProblem(kept);
         }
     }
@@ -101,6 +101,12 @@ internal sealed class RecordingInHand(Session session, RecordedOuting recording)
     /// <exception cref="InvalidValueException">One of them is not a length.</exception>
     public IReadOnlyList<Length>? LengthsIn(string text) =>
         text.Length == 0 ? null : RecordingLengths.Read(text, _given, session.Unit);
+
+    /// <summary>Whether something is asked that a yes answers.</summary>
+    public bool Asks => Recording.Questions is [{ CanBeConfirmed: true }, ..] || (_sameTime.Count > 0 && !_beside);
+
+    /// <summary>Whether anything was corrected or answered.</summary>
+    public bool IsTouched => _before.Count > 0 || Efforts.Count > 0 || Soreness is not null || Wind is not null || Place is not null;
 
     /// <summary>Takes back what was corrected, confirmed or typed last.</summary>
     /// <exception cref="InvalidValueException">There is nothing to undo.</exception>

@@ -27,6 +27,7 @@ internal sealed class RecordingSheet : Sheet
     private readonly RecordingInHand _hand;
     private readonly Action _done;
     private readonly Action _leave;
+    private readonly bool _isOneOfSeveral;
     private Field? _field;
     private (string Label, string Hint) _asked;
     private int _top;
@@ -36,10 +37,11 @@ internal sealed class RecordingSheet : Sheet
     /// <param name="hand">The recording; it keeps what was corrected when the sheet is lifted.</param>
     /// <param name="done">The recording was saved; lifts the sheet.</param>
     /// <param name="leave">It is left without saving; lifts the sheet.</param>
-    public RecordingSheet(Session session, RecordingInHand hand, Action done, Action leave)
+    /// <param name="isOneOfSeveral">Whether it is still in hand, among others, when it is left.</param>
+    public RecordingSheet(Session session, RecordingInHand hand, Action done, Action leave, bool isOneOfSeveral)
         : base(session.Look)
     {
-        (_session, _hand, _done, _leave) = (session, hand, done, leave);
+        (_session, _hand, _done, _leave, _isOneOfSeveral) = (session, hand, done, leave, isOneOfSeveral);
         LookInLog();
     }
 
@@ -53,26 +55,23 @@ internal sealed class RecordingSheet : Sheet
         :
         [
             new(Key.S.WithCtrl, "Ctrl+S", "save", Save) { Also = [Key.F9] },
+            new(Key.Enter, "Enter", "lengths …", TypeAnswers),
             new(Key.Esc, "Esc", "leave", Leave),
-            new('x', _hand.Here is { Kept: false } ? "keep" : "out", DropOrKeep) { Also = [new Key('d'), Key.Delete] },
-            new('m', "merge", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
-            new('s', "split", AskSplit),
-            new(Key.CursorLeft, "←→", "start", () => Nudge(LegEdge.Start, -1)),
-            new('[', "end", () => Nudge(LegEdge.End, -1)) { Label = "[ ]" },
-            new('l', "lengths", AskLengths),
-            new('e', "effort", AskEffort),
-            new('o', "soreness", AskSoreness),
-            new('w', "wind", AskWind),
-            new('p', "place", AskPlace),
-            new('t', "start and end, typed", AskEdges),
-            new('a', "add a piece", AskAdd),
-            new('y', "yes, right as shown", Confirm),
+            .. _hand.Asks ? [new KeyHint('y', "yes", Confirm)] : Array.Empty<KeyHint>(),
+            new('x', _hand.Here is { Kept: false } ? "count" : "out", DropOrKeep),
+            new('e', "edit", Edit),
+            new('+', "join", () => OnPiece(() => _hand.Correct(recording => recording.Merge(_hand.At)))),
+            new('-', "split", AskSplit),
             new('u', "undo", Undo),
-            new('r', "read otherwise", ReadOtherwise),
-            new('b', "lay over the outing in the log", LayOver),
-            new('c', "when it began", AskStart),
-            new('v', "in words, and what else it knows", InWords),
+            new('v', "in words", InWords),
+            new(Key.CursorLeft, "← →", "start", () => Nudge(LegEdge.Start, -1)),
+            new('[', "end", () => Nudge(LegEdge.End, -1)) { Label = "[ ]" },
+            new('a', "add piece", AskAdd),
         ];
+
+    public override string? Unsaved => _hand.IsTouched ? "This recording is not saved." : null;
+
+    public override bool IsTakenUpAgain => true;
 
     protected override bool OnKeyDown(Key key)
     {
@@ -181,7 +180,53 @@ internal sealed class RecordingSheet : Sheet
         LookInLog();
     }
 
-    private void ReadOtherwise() => OnPiece(_hand.ReadOtherwise);
+    // What is changed seldom needs no key of its own.
+    private void Edit()
+    {
+        (string What, Action Do)[] things =
+        [
+            ("lengths, effort, soreness, wind, place", TypeAnswers),
+            .. _hand.Here is null ? [] : new (string, Action)[]
+            {
+                ($"start and end of piece {_hand.At + 1}, typed", AskEdges),
+                ("how the stretches are read: out and back, one way", () => OnPiece(_hand.ReadOtherwise)),
+            },
+            ("when it began, where the watch's clock was wrong", AskStart),
+            ("the outing of that time in the log: lay this recording over it", LayOver),
+        ];
+        _session.Shell.LayOver(new ChoiceSheet(Look, _session.Shell, "Change what?", [.. things.Select(thing => thing.What)], 0,
+            index => things[index].Do()));
+    }
+
+    private void TypeAnswers()
+    {
+        var form = new Form(Look, inputColumn: 14, inputWidth: Math.Max(24, Math.Min(44, Viewport.Width - 34)));
+        string card = string.Join(", ", _hand.Lengths.All.Select(
+            length => _hand.Lengths.Blind ? _hand.Lengths.Shown(length, _session.Unit) : length.Typed(_session.Unit)));
+        Field lengths = Row("Lengths", card, text => _hand.LengthsIn(text), "in order; empty: the card's"),
+            effort = Row("Effort", string.Join(", ", _hand.Efforts), text => RecordingAnswers.EffortsIn(text), "0 to 10: one, or each"),
+            sore = Row("Soreness", $"{_hand.Soreness}", text => Soreness.Parse(text), "0 none to 10 worst"),
+            wind = Row("Wind", $"{_hand.Wind}", text => Wind(text), "Beaufort"),
+            place = Row("Place", _hand.Place ?? "", text => NameRule.Checked(text, "place"), "as you call it");
+        string about = string.Join("   ", _hand.Recording.Kept.Select((piece, index) =>
+                $"{index + 1}: {Say.Clock(piece.Time.Seconds)}, {Say.Pace(piece.MetresPerSecond)}"))
+            + "\nThe positions are never kept; a place is, if you name one.";
+        _session.Shell.LayOver(new FormSheet(Look, _session.Shell, $"Of the {Say.Count(_hand.Recording.Kept.Count, "piece")} that count",
+            form, () => about, () =>
+            {
+                if (lengths.Text.Trim() != card)
+                    _hand.TypeLengths(_hand.LengthsIn(lengths.Text.Trim()));
+                _hand.Efforts = effort.IsEmpty ? [] : RecordingAnswers.EffortsIn(effort.Text.Trim());
+                _hand.Soreness = sore.IsEmpty ? null : Soreness.Parse(sore.Text.Trim());
+                _hand.Wind = wind.IsEmpty ? null : Wind(wind.Text.Trim());
+                _hand.Place = place.IsEmpty ? null : place.Text.Trim();
+                _session.Shell.Lift();
+                Changed();
+            }));
+
+        Field Row(string label, string text, Action<string> read, string hint) =>
+            form.Row(label, new Field(text, typed => ProblemOf(typed, read)), hint);
+    }
 
     private void DropOrKeep() =>
         OnPiece(() => _hand.Correct(
@@ -212,17 +257,6 @@ internal sealed class RecordingSheet : Sheet
             _session.Shell.Try(() => _hand.Correct(recording => recording.Add(start, end)));
         });
 
-    private void AskLengths() => Ask(
-        "lengths", $"Of the {Say.Count(_hand.Recording.Kept.Count, "piece")} in order, such as 49, 51.75; empty for the card's.",
-        string.Join(", ", _hand.Lengths.All.Select(
-            length => _hand.Lengths.Blind ? _hand.Lengths.Shown(length, _session.Unit) : length.Typed(_session.Unit))),
-        text => _hand.LengthsIn(text), text => _hand.TypeLengths(_hand.LengthsIn(text)), mayBeEmpty: true);
-
-    private void AskEffort() => Ask("effort", "How hard it felt, 0 to 10: one for all, or one a piece such as 6, 6.5, 6, 7.",
-        string.Join(", ", _hand.Efforts), text => RecordingAnswers.EffortsIn(text), text =>
-            _hand.Efforts = RecordingAnswers.EffortsIn(text),
-        mayBeEmpty: true);
-
     private void AskStart() => Ask("began at", "Local day and time, such as 2026-05-09 10:00.",
         $"{_hand.Recording.Date:yyyy-MM-dd} {_hand.Recording.Time:HH:mm}", text => RecordingWords.Start(text), text =>
         {
@@ -230,19 +264,10 @@ internal sealed class RecordingSheet : Sheet
             LookInLog();
         });
 
-    private void AskSoreness() => Ask("soreness", "Shoulder, elbow or back: 0 none to 10 worst; may stay empty.", $"{_hand.Soreness}",
-        text => Soreness.Parse(text), text => _hand.Soreness = text.Length == 0 ? null : Soreness.Parse(text), mayBeEmpty: true);
-
-    private void AskWind() => Ask("wind", "Beaufort, 0 to 12; may stay empty.", $"{_hand.Wind}",
-        text => Wind(text), text => _hand.Wind = text.Length == 0 ? null : Wind(text), mayBeEmpty: true);
-
-    private void AskPlace() => Ask("place", "As you call it; positions are never kept. May stay empty.", _hand.Place ?? "",
-        text => NameRule.Checked(text, "place"), text => _hand.Place = text.Length == 0 ? null : text, mayBeEmpty: true);
-
     private static Beaufort Wind(string text) =>
         Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
 
-    private void Ask(string label, string hint, string text, Action<string> read, Action<string> answered, bool mayBeEmpty = false)
+    private void Ask(string label, string hint, string text, Action<string> read, Action<string> answered)
     {
         _asked = (label, hint);
         _field = new Field(text, Problem) { X = label.Length + 3, Y = Pos.AnchorEnd(2), Width = Dim.Fill(2) };
@@ -263,7 +288,7 @@ internal sealed class RecordingSheet : Sheet
                 }
 
                 EndAsking();
-                if (typed.Length > 0 || mayBeEmpty)
+                if (typed.Length > 0)
                     answered(typed);
                 Changed();
             }
@@ -274,17 +299,19 @@ internal sealed class RecordingSheet : Sheet
         _field.SetFocus();
         Changed();
 
-        string? Problem(string typed)
+        string? Problem(string typed) => ProblemOf(typed, read);
+    }
+
+    private static string? ProblemOf(string typed, Action<string> read)
+    {
+        try
         {
-            try
-            {
-                read(typed);
-                return null;
-            }
-            catch (InvalidValueException wrong)
-            {
-                return wrong.Message;
-            }
+            read(typed);
+            return null;
+        }
+        catch (InvalidValueException wrong)
+        {
+            return wrong.Message;
         }
     }
 
@@ -307,6 +334,8 @@ internal sealed class RecordingSheet : Sheet
 
     private void Leave()
     {
+        if (!_isOneOfSeveral && !_session.Shell.MayLeave(this))
+            return;
         _leave();
         _session.Shell.Say($"Left {_hand.Recording.FileName}; nothing was saved.");
     }

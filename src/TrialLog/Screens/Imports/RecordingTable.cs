@@ -18,6 +18,8 @@ internal static class RecordingTable
     /// <summary>The widths of the columns.</summary>
     private const int NumberWidth = 3, TimeWidth = 8, DistanceWidth = 9, PaceWidth = 9, ErrorWidth = 6, CourseWidth = 11;
 
+    private const int RestFrom = 3 + NumberWidth + 3 * TimeWidth + DistanceWidth + PaceWidth;
+
     public static readonly string Headings =
         $"   {"#",-NumberWidth}{"from",-TimeWidth}{"to",-TimeWidth}{"distance",-DistanceWidth}{"time",-TimeWidth}{"pace",-PaceWidth}" +
             $"{"error",-ErrorWidth}{"course",-CourseWidth}length";
@@ -28,7 +30,8 @@ internal static class RecordingTable
         PieceProposal proposal = hand.Recording.Proposals[piece];
         bool here = piece == hand.At;
         // Of a piece that is left out the reason matters more than how it lay.
-        string rest = proposal.LeftOutBecause is { } reason ? $"✗ {reason}"
+        string rest = proposal.LeftOutBecause is { } reason
+            ? "✗ " + (reason.Length + 2 <= brush.Columns - RestFrom ? reason : reason.Split(':')[0])
             : brush.Cell(string.Create(CultureInfo.InvariantCulture, $"{proposal.SpeedErrorPercent:0.0}%"), ErrorWidth)
                 + brush.Cell(TextForms.Course.Write(proposal.Course), CourseWidth) + (hand.LengthOf(piece) ?? "?");
         string line = (here ? " ▸ " : "   ") + brush.Cell($"{piece + 1}", NumberWidth)

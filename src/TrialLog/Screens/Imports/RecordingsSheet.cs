@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using TrialLog.Application.Files;
 using TrialLog.Application.Wording;
 using TrialLog.Plots;
 using TrialLog.Recordings.Formats;
@@ -21,6 +22,7 @@ internal sealed class RecordingsSheet : Sheet, ISearched
     private readonly IReadOnlyList<string> _notRead;
     private readonly Action<RecordingInHand> _look;
     private readonly Action _leave;
+    private readonly Stack<(int At, RecordingInHand Outing)> _leftOut = new();
     private int _at;
     private int _top;
     private int _rowsEach = 2;
@@ -43,16 +45,28 @@ internal sealed class RecordingsSheet : Sheet, ISearched
     public override (string Title, string Text)? Explanation => ("Several recorded outings",
         "Each has its speed from start to end and the pieces that were found in it. Enter takes one up, to be looked at and saved; " +
             "then the " +
-        "others are still here. x leaves one out. Nothing is saved by itself.");
+        "others are still here. x leaves one out, u brings it back. Nothing is saved by itself.");
 
     public override IReadOnlyList<KeyHint> Keys =>
     [
         new(Key.Enter, "Enter", "look at it", () => _look(_outings[_at])),
         new(Key.CursorDown, "↓", "down", () => Point(_at + 1)) { Also = [Key.Tab] },
         new(Key.CursorUp, "↑", "up", () => Point(_at - 1)) { Also = [Key.Tab.WithShift] },
-        new('x', "out", LeaveOut) { Also = [new Key('d'), Key.Delete] },
-        new(Key.Esc, "Esc", "leave them all", _leave),
+        new('x', "out", LeaveOut),
+        .. _leftOut.Count > 0 ? [new KeyHint('u', "undo", BringBack)] : Array.Empty<KeyHint>(),
+        new('v', "in words", () => _session.Shell.LayOver(new TextSheet(Look, _session.Shell, "Recorded outings in words",
+            string.Join('\n', _outings.SelectMany((outing, index) => (string[])[$"# {Line(index).Trim()}",
+                .. RecordingSummary.InWords(outing.Recording, outing.Lengths, _session.Unit), ""]).Concat(_notRead))))),
+        new(Key.Esc, "Esc", "leave them all", () =>
+        {
+            if (_session.Shell.MayLeave(this))
+                _leave();
+        }),
     ];
+
+    public override string? Unsaved => _outings.Exists(outing => outing.IsTouched) ? "These recordings are not saved." : null;
+
+    public override bool IsTakenUpAgain => true;
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
@@ -113,11 +127,20 @@ internal sealed class RecordingsSheet : Sheet, ISearched
     {
         if (_outings.Count == 1)
         {
-            _leave();
+            _session.Shell.Say("It is the only one. Esc leaves it.");
             return;
         }
 
+        _leftOut.Push((_at, _outings[_at]));
         _outings.RemoveAt(_at);
         Point(_at);
+        _session.Shell.Say("Left out. u brings it back.", Tone.Now);
+    }
+
+    private void BringBack()
+    {
+        (int at, RecordingInHand outing) = _leftOut.Pop();
+        _outings.Insert(Math.Min(at, _outings.Count), outing);
+        Point(at);
     }
 }

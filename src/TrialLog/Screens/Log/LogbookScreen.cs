@@ -31,7 +31,11 @@ internal sealed class LogbookScreen : Screen, ISearched
     {
         _importing = new Importing(session);
         // Letters are keys of this screen; the list must not take them for the beginning of a line.
-        _list = new ListView { Y = 2, Width = Dim.Fill(), Height = Dim.Fill(), KeystrokeNavigator = null };
+        _list = new ListView
+        {
+            // Where it is empty it leaves room for the sentence that says so.
+            Y = Pos.Func(_ => _rows is { Count: 0 } ? 5 : 2), Width = Dim.Fill(), Height = Dim.Fill(), KeystrokeNavigator = null,
+        };
         _list.VerticalScrollBar.VisibilityMode = ScrollBarVisibilityMode.None;
         // The screen answers these itself; the list's own answer would come on top of it.
         _list.KeyBindings.Remove(Key.Enter);
@@ -49,11 +53,12 @@ internal sealed class LogbookScreen : Screen, ISearched
         new('e', "edit", Edit),
         new('x', Here is { Piece.ExcludedBecause: not null } ? "count" : "out", LeaveOut),
         new('d', "delete", Delete) { Also = [Key.Delete] },
-        new('u', "undo", Undo),
+        new('u', "undo", Undo) { Also = [Key.Z.WithCtrl] },
         new('i', "import", _importing.Begin),
         new('f', "filter", Filter),
         new('s', "sort", Sort),
         new('n', "new", Session.Shell.TypeOuting),
+        new(Key.Y.WithCtrl, "Ctrl+Y", "redo", Redo),
         InWords(() =>
         [
             .. PictureWords.Season(Session.State.Outings, Session.Unit), "", "# Latest outings",
@@ -70,7 +75,7 @@ internal sealed class LogbookScreen : Screen, ISearched
             "and can count again; " +
         "the analyses do not see it. Do not leave pieces out because they were slow: that is how wrong answers are made.\n\n" +
         "# Undo\n" +
-        "Whatever was done to the log can be taken back, step by step, the newest first; y does it again.\n\n" +
+        "Whatever was done to the log can be taken back, step by step, the newest first; Ctrl+Y does it again.\n\n" +
         "# Import\n" +
         "i takes a recording of a watch (GPX, TCX or FIT, also gzipped) or a CSV. Of a recording you see the pieces that were found " +
             "before anything is saved.\n\n" +
@@ -111,9 +116,7 @@ internal sealed class LogbookScreen : Screen, ISearched
     {
         if (base.OnKeyDown(key))
             return true;
-        if (key == new Key('y'))
-            Redo();
-        else if (key == Key.CursorRight && Here is { Piece: null } closed && !_opened.Contains(closed.Outing.Id))
+        if (key == Key.CursorRight && Here is { Piece: null } closed && !_opened.Contains(closed.Outing.Id))
             OpenOrClose();
         else if (key == Key.CursorLeft && Here is { } opened && _opened.Contains(opened.Outing.Id))
             OpenOrClose();
@@ -220,7 +223,7 @@ internal sealed class LogbookScreen : Screen, ISearched
 
     private void Undo() => Session.Change(
         CorrectOuting.Undo,
-        undone => Session.Shell.Say($"Undone: {undone.What}. y does it again.", Tone.Now));
+        undone => Session.Shell.Say($"Undone: {undone.What}. Ctrl+Y does it again.", Tone.Now));
 
     private void Redo() => Session.Change(
         CorrectOuting.Redo,

@@ -56,15 +56,33 @@ internal static class CardSheets
     private static void LookAt(Session session, Analysis analysis) => session.Shell.Lay(new TextSheet(
         session.Look, session.Shell, HomeText.Heading(analysis, session.Given), HomeText.Why(analysis, session.Given)));
 
-    private static void ToFile(Session session, string name, Action<Workspace, string> write) => session.Shell.Lay(new QuestionSheet(
-        session.Look, session.Shell, "Into which file?", "A file of that name is written over.", name,
+    private static void ToFile(Session session, string name, Action<Workspace, string> write)
+    {
+        session.Shell.Lay(new QuestionSheet(
+        session.Look, session.Shell, "Into which file?", "In the folder from which you began, unless you name another.", name,
         text => string.IsNullOrWhiteSpace(text) ? "A file needs a name." : null,
         text =>
         {
             string file = FileToImport.Path(text);
-            session.Change(workspace => write(workspace, file),
-                () => session.Shell.Say($"The card is in {Quoted.Brief(Path.GetFullPath(file), 200)}.", Tone.Best));
+            if (!File.Exists(file))
+            {
+                Write(file);
+                return;
+            }
+
+            session.Shell.Lay(new ChoiceSheet(session.Look, session.Shell, $"{Quoted.Brief(file, 60)} is there already. Write over it?",
+                ["no, name another file", "yes, write over it"], 0, index =>
+                {
+                    if (index == 1)
+                        Write(file);
+                    else
+                        ToFile(session, text, write);
+                }));
         }));
+
+        void Write(string file) => session.Change(workspace => write(workspace, file),
+            () => session.Shell.Say($"The card is in {Quoted.Brief(Path.GetFullPath(file), 200)}.", Tone.Best));
+    }
 
     private static void ToPartner(Workspace workspace, Analysis analysis, string file)
     {

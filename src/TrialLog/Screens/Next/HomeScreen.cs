@@ -121,8 +121,8 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         int row = top + picture + 1;
         if (row + wanted - 1 > end && row > top)
             row--;
-        // The first figures keep their place; beside them stand whole sentences only.
-        int room = end - row - Math.Min(below.Count, KeptFigures);
+        // The first figures keep their place; beside them stand whole sentences only. A verdict that ends the search has told them.
+        int room = end - row - Math.Min(below.Count, text.ShowsCard ? KeptFigures : 1);
         foreach (IReadOnlyList<string> said in beside.Select(said => WordWrap.Lines(said, width)))
         {
             if (said.Count > room)

@@ -20,6 +20,12 @@ internal sealed class Palette
     public static Palette Of(Func<string, string?> variable) =>
         new(string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") is not "dumb");
 
+    /// <summary>
+    /// Whether the terminal said that its own background is light. Of the sixteen colours cyan, green and yellow are then too pale to be
+    /// read in many themes, and blue is not.
+    /// </summary>
+    public bool OnLight { get; set; }
+
     /// <summary>The look of a tone.</summary>
     public Attribute this[Tone tone] => tone switch
     {
@@ -68,5 +74,12 @@ internal sealed class Palette
     };
 
     private Attribute Look(ColorName16? colour, TextStyle style) =>
-        new(_colour && colour is { } name ? new Color(name) : Color.None, Color.None, style);
+        new(_colour && Read(colour) is { } name ? new Color(name) : Color.None, Color.None, style);
+
+    private ColorName16? Read(ColorName16? colour) => colour switch
+    {
+        ColorName16.Cyan or ColorName16.Green when OnLight => ColorName16.Blue,
+        ColorName16.Yellow when OnLight => null,
+        _ => colour,
+    };
 }

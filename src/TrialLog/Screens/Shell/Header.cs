@@ -48,12 +48,27 @@ internal sealed class Header : Canvas
         string whose = _whose();
         if (whose.Length == 0)
             return;
-        whose = $" {brush.Fit(whose, brush.Columns / 2)} ";
+        whose = $" {Fit(brush, whose, brush.Columns / 2)} ";
         bool leftIsFree = _places.Find(place => screens[place.Index] == _up()).From > brush.Columns / 2;
         if (leftIsFree)
             brush.Text(1, 1, whose, Tone.Strong);
         else
             brush.TextTo(brush.Columns - 1, 1, whose, Tone.Strong);
+    }
+
+    // Of name, hull and paddle the longest gives way, so that each is told.
+    private static string Fit(Brush brush, string whose, int width)
+    {
+        string[] parts = whose.Split(" · ");
+        while (string.Join(" · ", parts).GetColumns() > width)
+        {
+            int longest = Array.IndexOf(parts, parts.MaxBy(part => part.GetColumns()));
+            if (parts[longest].GetColumns() < 6)
+                break;
+            parts[longest] = brush.Fit(parts[longest], parts[longest].GetColumns() - 1);
+        }
+
+        return brush.Fit(string.Join(" · ", parts), width);
     }
 
     protected override bool OnMouseEvent(Mouse mouse)

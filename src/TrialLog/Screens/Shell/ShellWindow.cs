@@ -28,10 +28,16 @@ internal sealed class ShellWindow : Runnable, IShell
     private readonly MessageLine _messageLine;
     private readonly KeyLine _keyLine;
     private readonly Finder _finder;
+    private readonly Stack<Sheet> _covered = new();
+
+    // Where the cursor was on what each sheet lies over.
+    private readonly Stack<(View? Input, int At)> _cursors = new();
     private Screen? _up;
     private Sheet? _sheet;
-    private Sheet? _explained;
     private (string Text, Tone Tone) _message = ("", Tone.Plain);
+
+    // What was asked about with the key before this one, and what with this one.
+    private Sheet? _askedBefore, _asked;
 
     public ShellWindow(Session session)
     {
@@ -44,8 +50,7 @@ internal sealed class ShellWindow : Runnable, IShell
             index => Open((Place)index))
         { Y = 0 };
         _messageLine = new MessageLine(
-            session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim))
-        { Y = Pos.AnchorEnd(2) };
+            session.Look, () => _message.Text.Length > 0 ? _message : (Waiting(), Tone.Dim));
         _keyLine = new KeyLine(session.Look, ScreenKeys, LastKeys) { Y = Pos.AnchorEnd(1) };
         _finder = new Finder(session.Look) { Y = Pos.AnchorEnd(2) };
         _finder.Closed += () =>
@@ -77,10 +82,9 @@ internal sealed class ShellWindow : Runnable, IShell
     /// <inheritdoc/>
     public void Open(Place place)
     {
-        if (Welcoming)
+        if (Welcoming || !MayLeave(Sheets.Where(sheet => !sheet.IsTakenUpAgain)))
             return;
-        Lift();
-        Lift();
+        LiftAll();
         Show(_screens[(int)place]);
     }
 
@@ -103,13 +107,47 @@ internal sealed class ShellWindow : Runnable, IShell
     public void Say(string sentence, Tone tone = Tone.Plain)
     {
         _message = (sentence, tone);
-        _messageLine.SetNeedsDraw();
+        MessageChanged();
     }
 
     /// <inheritdoc/>
     public void Lay(Sheet sheet)
     {
-        Lift();
+        LiftAll();
+        _cursors.Clear();
+        RememberCursor();
+        Put(sheet);
+    }
+
+    /// <inheritdoc/>
+    public void LayOver(Sheet sheet)
+    {
+        RememberCursor();
+        if (_sheet is { } covered)
+        {
+            _covered.Push(covered);
+            covered.Visible = false;
+        }
+
+        Put(sheet);
+    }
+
+    private void RememberCursor() => _cursors.Push((MostFocused, (MostFocused as TextField)?.InsertionPoint ?? 0));
+
+    // The library would go to the first field, or select all that a field holds, and the next letter would take its place.
+    private void RecallCursor()
+    {
+        if (!_cursors.TryPop(out (View? Input, int At) was) || was.Input is not { SuperView: not null, Visible: true } input)
+            return;
+        input.SetFocus();
+        if (input is not TextField field)
+            return;
+        field.ClearAllSelection();
+        field.InsertionPoint = Math.Min(was.At, field.Text.Length);
+    }
+
+    private void Put(Sheet sheet)
+    {
         _sheet = sheet;
         sheet.Y = 2;
         sheet.Height = Dim.Fill(2);
@@ -120,18 +158,6 @@ internal sealed class ShellWindow : Runnable, IShell
     }
 
     /// <inheritdoc/>
-    public void LayOver(Sheet sheet)
-    {
-        if (_sheet is { Explanation: not null } covered)
-        {
-            (_explained, _sheet) = (covered, null);
-            covered.Visible = false;
-        }
-
-        Lay(sheet);
-    }
-
-    /// <inheritdoc/>
     public void Lift()
     {
         if (_sheet is not { } sheet)
@@ -139,11 +165,11 @@ internal sealed class ShellWindow : Runnable, IShell
         _sheet = null;
         Remove(sheet);
         sheet.Dispose();
-        if (_explained is { } explained)
+        if (_covered.TryPop(out Sheet? covered))
         {
-            (_sheet, _explained) = (explained, null);
-            explained.Visible = true;
-            explained.SetFocus();
+            _sheet = covered;
+            covered.Visible = true;
+            covered.SetFocus();
         }
         else
         {
@@ -151,7 +177,28 @@ internal sealed class ShellWindow : Runnable, IShell
             _up.SetFocus();
         }
 
+        RecallCursor();
         Redraw();
+    }
+
+    private IEnumerable<Sheet> Sheets => _sheet is { } sheet ? _covered.Prepend(sheet) : [];
+
+    private void LiftAll()
+    {
+        while (_sheet is not null)
+            Lift();
+    }
+
+    /// <inheritdoc/>
+    public bool MayLeave(Sheet sheet) => MayLeave([sheet]);
+
+    private bool MayLeave(IEnumerable<Sheet> sheets)
+    {
+        if (sheets.FirstOrDefault(sheet => sheet.Unsaved is not null) is not { } holds || holds == _askedBefore)
+            return true;
+        _asked = holds;
+        Say($"{holds.Unsaved} Press the key again to leave it, Ctrl+S to save.", Tone.Caution);
+        return false;
     }
 
     /// <inheritdoc/>
@@ -181,7 +228,11 @@ internal sealed class ShellWindow : Runnable, IShell
     public void Redraw() => SetNeedsDraw();
 
     /// <inheritdoc/>
-    public void Quit() => RequestStop();
+    public void Quit()
+    {
+        if (MayLeave(Sheets))
+            RequestStop();
+    }
 
     protected override bool OnKeyDown(Key key)
     {
@@ -231,6 +282,12 @@ internal sealed class ShellWindow : Runnable, IShell
         return digit >= 0 && digit < ScreenList.Count ? (Place)digit : null;
     }
 
+    /// <summary>The keys that work now, as the last line names them.</summary>
+    public IReadOnlyList<KeyHint> KeysNow => [.. ScreenKeys(), .. LastKeys()];
+
+    /// <summary>What lies over the screen; null if nothing does.</summary>
+    public Sheet? Sheet => _sheet;
+
     private List<KeyHint> ScreenKeys()
     {
         if (_finder.Visible)
@@ -244,7 +301,7 @@ internal sealed class ShellWindow : Runnable, IShell
     private List<KeyHint> LastKeys()
     {
         List<KeyHint> hints = [];
-        if (_sheet is null)
+        if (_sheet is null or { Explanation: not null })
             hints.Add(new KeyHint(Key.F2, "F2", "all keys", ListActions));
         if (_sheet is not TextSheet)
             hints.Add(new KeyHint(Key.F1, "F1", "help", Explain));
@@ -264,7 +321,11 @@ internal sealed class ShellWindow : Runnable, IShell
     private void Find()
     {
         if ((_sheet as ISearched ?? _up as ISearched) is { } searched)
+        {
+            // A message lies over what it needs; what is typed to find lies over a message.
+            MoveSubViewToEnd(_finder);
             _finder.Open(searched);
+        }
         else
             Say("There is no list to search here.");
     }
@@ -319,6 +380,16 @@ internal sealed class ShellWindow : Runnable, IShell
         base.OnIsRunningChanged(newIsRunning);
         if (App is not { } app)
             return;
+        if (app.Driver is { } driver)
+        {
+            driver.DefaultAttributeChanged -= BackgroundTold;
+            if (newIsRunning)
+            {
+                SuitBackground(driver.DefaultAttribute);
+                driver.DefaultAttributeChanged += BackgroundTold;
+            }
+        }
+
         app.Keyboard.KeyDown -= ForgetMessage;
         app.Mouse.MouseEvent -= ForgetMessage;
         if (!newIsRunning)
@@ -336,6 +407,25 @@ internal sealed class ShellWindow : Runnable, IShell
             _session.LookForChanges();
             return IsRunning;
         });
+    }
+
+    /// <summary>Takes the colours that can be read on a light or on a dark background.</summary>
+    public void SuitBackground(bool light)
+    {
+        _session.Look.Palette.OnLight = light;
+        SetScheme(_session.Look.Palette.Scheme());
+        Redraw();
+    }
+
+    private void BackgroundTold(object? sender, ValueChangedEventArgs<Terminal.Gui.Drawing.Attribute?> told) =>
+        SuitBackground(told.NewValue);
+
+    // A terminal that does not say is taken as it was.
+    private void SuitBackground(Terminal.Gui.Drawing.Attribute? own)
+    {
+        if (own is { Background: var background } && background != Terminal.Gui.Drawing.Color.None
+            && background.IsDarkColor() == _session.Look.Palette.OnLight)
+            SuitBackground(!background.IsDarkColor());
     }
 
     protected override void Dispose(bool disposing)
@@ -356,9 +446,21 @@ internal sealed class ShellWindow : Runnable, IShell
 
     private void ForgetMessage()
     {
+        (_askedBefore, _asked) = (_asked, null);
         if (_message.Text.Length == 0)
             return;
         _message = ("", Tone.Plain);
+        MessageChanged();
+    }
+
+    // A long message lies over the last rows of the screen, which come back with the next key.
+    private void MessageChanged()
+    {
+        MoveSubViewToEnd(_messageLine);
+        int rows = _messageLine.Frame.Height;
+        SetNeedsLayout();
+        if (rows > 1)
+            Redraw();
         _messageLine.SetNeedsDraw();
     }
 }

@@ -31,11 +31,11 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     public override IReadOnlyList<KeyHint> Keys =>
     [
         new(Key.Enter, "Enter", "see as the paddler does", Open),
-        new(Key.CursorDown, "↓", "next", () => Move(1)),
-        new(Key.CursorUp, "↑", "before", () => Move(-1)),
-        .. Choosing.Work(Session),
         new('w', "why", Checks),
         InWords(Words),
+        .. Choosing.Work(Session),
+        new(Key.CursorDown, "↓", "next", () => Move(1)),
+        new(Key.CursorUp, "↑", "before", () => Move(-1)),
     ];
 
     public override string Explanation =>
