@@ -57,7 +57,7 @@ public static class Backups
             string place = Free($"{path}.replaced");
             string? kept = null;
             if (File.Exists(path) && new FileInfo(path).Length > 0)
-                File.Copy(path, kept = place);
+                Keep(path, kept = place);
             // Even where the logbook is lost its write-ahead log may be there: all that is left of the last changes, and never the
             // backup's.
             foreach (string part in new[] { "-wal", "-shm" }.Where(part => File.Exists(path + part)))
@@ -73,6 +73,27 @@ public static class Backups
         finally
         {
             OutputFile.Discard(incoming);
+        }
+    }
+
+    // On the disk before it has its name, and before another takes its place: a power cut must not leave half a copy.
+    private static void Keep(string path, string copy)
+    {
+        string beside = $"{copy}.{Guid.NewGuid():N}.part";
+        try
+        {
+            using (var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
+            using (FileStream to = OutputFile.Create(beside, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path)))
+            {
+                from.CopyTo(to);
+                to.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, copy);
+        }
+        finally
+        {
+            OutputFile.Discard(beside);
         }
     }
 

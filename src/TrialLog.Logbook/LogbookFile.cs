@@ -90,6 +90,12 @@ public sealed class LogbookFile : IDisposable
     /// <summary>Outings with their pieces, by date, time (unknown first) and label: one paddler's, or all.</summary>
     public IReadOnlyList<Outing> Outings(Guid? paddlerId = null) => Ask(connection => LogbookReader.Outings(connection, paddlerId));
 
+    /// <summary>The outings of some days, and those that have a piece of some origin, by date, time and label.</summary>
+    /// <param name="days">The days.</param>
+    /// <param name="isOrigin">Whether it is one of the origins.</param>
+    public IReadOnlyList<Outing> Outings(IEnumerable<DateOnly> days, Func<string, bool> isOrigin) =>
+        Ask(connection => LogbookReader.Outings(connection, days, isOrigin));
+
     /// <summary>How many outings each paddler has; those who have none are left out.</summary>
     public IReadOnlyDictionary<Guid, int> OutingCounts() => Ask(LogbookReader.OutingCounts);
 
@@ -156,6 +162,18 @@ public sealed class LogbookFile : IDisposable
         CheckPagesOnce();
         return LogbookReader.Everything(connection);
     });
+
+    /// <summary>Passes over all outings by day without holding them, as often as asked, at one moment; the pages are looked over
+    /// first.</summary>
+    /// <param name="look">Is given the names of all things, but no outings in them, and the outings.</param>
+    /// <exception cref="LogbookException">It is damaged.</exception>
+    public T OverOutings<T>(Func<LogbookSnapshot, IEnumerable<Outing>, T> look) => AskAtOneMoment(connection => look(
+        new LogbookSnapshot
+        {
+            Paddlers = LogbookReader.Paddlers(connection),
+            Hulls = LogbookReader.Hulls(connection),
+            Paddles = LogbookReader.Paddles(connection),
+        }, LogbookReader.OutingsByDay(connection)));
 
     /// <summary>
     /// Looks over every page of a file too large to be looked over at opening, once: before the whole of it goes anywhere.

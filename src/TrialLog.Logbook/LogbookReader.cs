@@ -32,6 +32,41 @@ internal static class LogbookReader
             """, whose, buffered: false).Select(row => row.ToRecord(InOrder(pieces[row.Id])))];
     }
 
+    /// <summary>The outings of some days, and those with a piece of some origins, by date, time and label.</summary>
+    public static IReadOnlyList<Outing> Outings(SqliteConnection connection, IEnumerable<DateOnly> days, Func<string, bool> isOrigin)
+    {
+        HashSet<string> ids = [.. connection.Query<(string Outing, string Origin)>(
+                "SELECT outing_id, origin FROM pieces WHERE origin IS NOT NULL", buffered: false)
+            .Where(piece => isOrigin(piece.Origin)).Select(piece => piece.Outing)];
+        ids.UnionWith(connection.Query<string>(
+            "SELECT id FROM outings WHERE date IN (SELECT value FROM json_each(@days))",
+            new { days = JsonList(days.Select(Stored.Date)) }));
+        return [.. Whole(connection, connection.Query<OutingRow>("""
+            SELECT * FROM outings WHERE id IN (SELECT value FROM json_each(@ids)) ORDER BY date, coalesce(time, ''), label, id
+            """, new { ids = JsonList(ids) }, buffered: false))];
+    }
+
+    /// <summary>All outings by day, a few hundred held at a time; the connection is to stand at one moment while they are passed
+    /// over.</summary>
+    public static IEnumerable<Outing> OutingsByDay(SqliteConnection connection) =>
+        Whole(connection, connection.Query<OutingRow>("SELECT * FROM outings ORDER BY date", buffered: false));
+
+    private static IEnumerable<Outing> Whole(SqliteConnection connection, IEnumerable<OutingRow> rows)
+    {
+        foreach (OutingRow[] some in rows.Chunk(500))
+        {
+            ILookup<string, Piece> pieces = connection.Query<PieceRow>(
+                "SELECT pieces.* FROM json_each(@outings) JOIN pieces ON pieces.outing_id = json_each.value",
+                new { outings = JsonList(some.Select(row => row.Id)) }, buffered: false)
+                .ToLookup(row => row.OutingId, row => row.ToRecord());
+            foreach (OutingRow row in some)
+                yield return row.ToRecord(InOrder(pieces[row.Id]));
+        }
+    }
+
+    // Ids and days need no escapes.
+    private static string JsonList(IEnumerable<string> words) => $"[{string.Join(',', words.Select(word => $"\"{word}\""))}]";
+
     public static IReadOnlyDictionary<Guid, int> OutingCounts(SqliteConnection connection) =>
         connection.Query<(string Paddler, int Outings)>("SELECT paddler_id, count(*) FROM outings GROUP BY paddler_id")
             .ToDictionary(row => Guid.Parse(row.Paddler), row => row.Outings);
@@ -75,7 +110,10 @@ internal static class LogbookReader
     // Not "@paddler IS NULL OR ...": that would read the whole table for one paddler.
     private static string Of(Guid? paddlerId) => paddlerId is null ? "" : "WHERE paddler_id = @paddler";
 
-    public static LogbookSnapshot Everything(SqliteConnection connection)
+    /// <summary>
+    /// All that there is at one moment; or of outings and what else is somebody's one paddler's, with all notes and all that has a name.
+    /// </summary>
+    public static LogbookSnapshot Everything(SqliteConnection connection, Guid? paddlerId = null)
     {
         // Within a change the moment is fixed already, and transactions do not nest.
         bool alone = raw.sqlite3_get_autocommit(connection.Handle) != 0;
@@ -85,11 +123,11 @@ internal static class LogbookReader
             Paddlers = Paddlers(connection),
             Hulls = Hulls(connection),
             Paddles = Paddles(connection),
-            Outings = Outings(connection, null),
-            Cards = Cards(connection, null),
-            TechniqueChecks = TechniqueChecks(connection, null),
-            SorenessClearances = SorenessClearances(connection, null),
-            Decisions = Decisions(connection, null),
+            Outings = Outings(connection, paddlerId),
+            Cards = Cards(connection, paddlerId),
+            TechniqueChecks = TechniqueChecks(connection, paddlerId),
+            SorenessClearances = SorenessClearances(connection, paddlerId),
+            Decisions = Decisions(connection, paddlerId),
             Notes = Notes(connection),
             LastChange = Journal.LastChange(connection),
         };

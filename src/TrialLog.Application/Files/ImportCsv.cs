@@ -25,12 +25,16 @@ internal static class ImportCsv
                 $"{Quoted.Brief(fileName, 80)} was imported before. To bring back what was deleted since: --again"]
             };
         LogbookFile logbook = workspace.Logbook;
-        var known = new KnownLog(logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings());
-        CsvAdditions additions = CsvAssembly.Assemble(contents, known, options, () => Guid.CreateVersion7(workspace.Now));
+        var reach = CsvReach.Of(contents);
+        var known = new KnownLog(
+            logbook.Paddlers(), logbook.Hulls(), logbook.Paddles(), logbook.Outings(reach.Days, reach.HasOrigin));
+        CsvAdditions additions = CsvAssembly.Plan(contents, known, options, () => Guid.CreateVersion7(workspace.Now));
         if (additions.RefusedRows > 0 && !options.SkipBad)
             throw new RequestException(Refusal(fileName, additions));
         if (!additions.AddsNothing)
         {
+            var put = new Dictionary<Guid, int>();
+            var whose = new HashSet<Guid>();
             logbook.Change($"Imported {Quoted.Brief(fileName, 80)}: {additions.Says().TrimEnd('.')}", writer =>
             {
                 foreach (Hull hull in additions.Hulls)
@@ -39,8 +43,13 @@ internal static class ImportCsv
                     writer.Put(paddler);
                 foreach (Paddle paddle in additions.Paddles)
                     writer.Put(paddle);
-                foreach (Outing outing in additions.NewOutings.Concat(additions.GrownOutings))
+                foreach ((Outing outing, _) in additions.Outings)
+                {
                     writer.Put(outing);
+                    put.Add(outing.Id, put.Count);
+                    whose.Add(outing.PaddlerId);
+                }
+
                 // A file of which rows were left out may come again, put right.
                 if (additions.RefusedRows == 0)
                     writer.RememberImport(contents.FileHash, fileName);
@@ -48,7 +57,7 @@ internal static class ImportCsv
             additions = additions with
             {
                 Warnings = [.. additions.Warnings,
-                    .. OutingDoubts.OfImport(known.Outings, [.. additions.NewOutings, .. additions.GrownOutings])],
+                    .. OutingDoubts.OfImport(logbook, known.Outings, whose, put)],
             };
         }
 

@@ -22,6 +22,14 @@ internal static class NewFile
         WholeFile.Write(file, contents);
     }
 
+    /// <summary>Writes it whole or not at all.</summary>
+    /// <exception cref="RequestException">It is the logbook, or cannot be written; what was there is untouched.</exception>
+    public static void Write(Workspace workspace, string file, Action<Stream> write)
+    {
+        Refuse(workspace, file);
+        WholeFile.Write(file, write);
+    }
+
     /// <exception cref="RequestException">It is the logbook, or has no name.</exception>
     public static void Refuse(Workspace workspace, string file)
     {

@@ -14,7 +14,10 @@ internal static class WholeFile
         Write(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
 
     /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
-    public static void Write(string file, byte[] contents)
+    public static void Write(string file, byte[] contents) => Write(file, stream => stream.Write(contents));
+
+    /// <exception cref="RequestException">It cannot be written; what was there is untouched.</exception>
+    public static void Write(string file, Action<Stream> write)
     {
         string path = Path.GetFullPath(file);
         if (Directory.Exists(path) || !Directory.Exists(Path.GetDirectoryName(path)))
@@ -22,7 +25,7 @@ internal static class WholeFile
                 $"{(Directory.Exists(path) ? "it is a folder" : "its folder is not there")}; name another file.");
         try
         {
-            OutputFile.Write(path, stream => stream.Write(contents));
+            OutputFile.Write(path, write);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -2,6 +2,7 @@ using TrialLog.Application.Wording;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook;
 
 namespace TrialLog.Application.Logging;
 
@@ -43,50 +44,61 @@ internal static class OutingDoubts
         && outing.Pieces.Any(piece => piece.TimedBy != TimedBy.Watch);
 
     /// <summary>What may be a slip in an import: clocks that mix within an outing, pieces far off the paddler's others.</summary>
-    /// <param name="before">The outings that were in the logbook.</param>
-    /// <param name="put">The outings that are new or have grown.</param>
-    public static IReadOnlyList<string> OfImport(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
+    /// <param name="logbook">The logbook, in which they are.</param>
+    /// <param name="before">The outings that have grown, as they were; others beside them do not matter.</param>
+    /// <param name="paddlers">Whose outings are new or have grown.</param>
+    /// <param name="put">The outings that are new or have grown, in their order.</param>
+    public static IReadOnlyList<string> OfImport(
+        LogbookFile logbook, IReadOnlyList<Outing> before, IEnumerable<Guid> paddlers, IReadOnlyDictionary<Guid, int> put)
     {
-        Outing[] mixed = [.. put.Where(MixesClocks)];
-        return
-        [
-            .. FarOff(before, put) is { } odd ? [odd] : Array.Empty<string>(),
-            .. mixed.Length == 0 ? Array.Empty<string>()
-                : [$"{Say.Count(mixed.Length, "outing")}, the first {FindOuting.NameOf(mixed[0])}, with some pieces timed by the " +
-                    $"watch and " +
-                    $"some by hand: {Compare}"],
-        ];
-    }
+        HashSet<Guid> known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
+        Found odd = new(), mixed = new();
 
-    /// <summary>How many pieces of an import are far off the paddler's others, in a sentence; null if none is.</summary>
-    /// <param name="before">The outings that were in the logbook.</param>
-    /// <param name="put">The outings that are new or have grown.</param>
-    private static string? FarOff(IReadOnlyList<Outing> before, IReadOnlyList<Outing> put)
-    {
-        HashSet<Guid> replaced = [.. put.Select(outing => outing.Id)],
-            known = [.. before.SelectMany(outing => outing.Pieces).Select(piece => piece.Id)];
-        ILookup<Guid, Outing> now = before.Where(outing => !replaced.Contains(outing.Id)).Concat(put).ToLookup(outing => outing.PaddlerId);
-        var usual = new Dictionary<(Guid, Guid), UsualSpeed>();
-        (int odd, string first) = (0, "");
-        foreach (Outing outing in put)
+        // A paddler's whole log at a time, and no more of the logbook.
+        foreach (Guid paddler in paddlers)
         {
-            (Guid, Guid) key = (outing.PaddlerId, outing.HullId);
-            if (!usual.TryGetValue(key, out UsualSpeed? speed))
-                usual[key] = speed = UsualSpeed.Of(now[outing.PaddlerId], outing.HullId);
-            foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
+            IReadOnlyList<Outing> all = logbook.Outings(paddler);
+            var usual = new Dictionary<Guid, UsualSpeed>();
+            foreach (Outing outing in all.Where(outing => put.ContainsKey(outing.Id)))
             {
-                if (speed.Doubt(piece.Distance, piece.Time) is { } doubt && odd++ == 0)
-                    first = $"{FindOuting.NameOf(outing)}, piece {piece.Order}, {Say.Distance(piece.Distance)} in " +
-                        $"{Say.Time(piece.Time)}, {doubt}";
+                if (MixesClocks(outing))
+                    mixed.Add(put[outing.Id], () => FindOuting.NameOf(outing));
+                if (!usual.TryGetValue(outing.HullId, out UsualSpeed? speed))
+                    usual[outing.HullId] = speed = UsualSpeed.Of(all, outing.HullId);
+                foreach (Piece piece in outing.Pieces.Where(piece => piece.ExcludedBecause is null && !known.Contains(piece.Id)))
+                {
+                    if (speed.Doubt(piece.Distance, piece.Time) is { } doubt)
+                        odd.Add(put[outing.Id], () => $"{FindOuting.NameOf(outing)}, piece {piece.Order}, " +
+                            $"{Say.Distance(piece.Distance)} in {Say.Time(piece.Time)}, {doubt}");
+                }
             }
         }
 
-        return odd switch
+        List<string> doubts = [];
+        if (odd.Count > 0)
+            doubts.Add(odd.Count == 1 ? $"1 piece is far off the paddler's others: {odd.First}; is it right?"
+                : $"{Say.Count(odd.Count, "piece")} are far off their paddler's others, the first {odd.First}; are they right?");
+        if (mixed.Count > 0)
+            doubts.Add($"{Say.Count(mixed.Count, "outing")}, the first {mixed.First}, with some pieces timed by the watch and " +
+                $"some by hand: {Compare}");
+        return doubts;
+    }
+
+    // How many there are, and the first of them in the order of the file.
+    private sealed class Found
+    {
+        private int _at = int.MaxValue;
+
+        public int Count { get; private set; }
+
+        public string First { get; private set; } = "";
+
+        public void Add(int at, Func<string> name)
         {
-            0 => null,
-            1 => $"1 piece is far off the paddler's others: {first}; is it right?",
-            _ => $"{Say.Count(odd, "piece")} are far off their paddler's others, the first {first}; are they right?",
-        };
+            Count++;
+            if (at < _at)
+                (_at, First) = (at, name());
+        }
     }
 
     private static bool Same(Outing a, Outing b) => a.Date == b.Date && a.HullId == b.HullId

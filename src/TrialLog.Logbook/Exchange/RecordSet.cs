@@ -37,10 +37,10 @@ internal sealed class RecordSet
     /// <summary>Names as this logbook shows them, by id: where two are the same, with a number that keeps them apart.</summary>
     public Dictionary<Guid, string> ShownNames { get; } = [];
 
-    /// <summary>What a logbook holds at one moment.</summary>
-    public static RecordSet Of(LogbookFile logbook) => logbook.AskAtOneMoment(connection =>
+    /// <summary>What a logbook holds at one moment: all, or of outings, pieces and what else belongs to somebody one paddler's.</summary>
+    public static RecordSet Of(LogbookFile logbook, Guid? paddler = null) => logbook.AskAtOneMoment(connection =>
     {
-        LogbookSnapshot log = LogbookReader.Everything(connection);
+        LogbookSnapshot log = LogbookReader.Everything(connection, paddler);
         var set = new RecordSet(EditSets.Of(connection)) { LastChange = log.LastChange };
         Dictionary<Guid, string> trueNames = connection.Query<(string Id, string Name)>("""
             SELECT id, true_name FROM hulls WHERE true_name IS NOT NULL
@@ -75,10 +75,16 @@ internal sealed class RecordSet
 
         Dictionary<Guid, Guid> joins = connection.Query<(string Id, string Into)>("SELECT id, into_id FROM joins")
             .ToDictionary(row => Guid.Parse(row.Id), row => Guid.Parse(row.Into));
-        foreach (Guid id in set.Edits.Ids.Where(id => !set.Items.ContainsKey(id)))
+        HashSet<Guid> others = paddler is null ? [] : EditedAndThere(connection);
+        foreach (Guid id in set.Edits.Ids.Where(id => !set.Items.ContainsKey(id) && !others.Contains(id)))
             set.Removed.Add(id, joins.TryGetValue(id, out Guid into) ? into : null);
         return set;
     });
+
+    private static HashSet<Guid> EditedAndThere(SqliteConnection connection) => [.. connection.Query<string>($"""
+        SELECT DISTINCT row_id FROM edits WHERE
+        {string.Join(" OR ", RecordFields.ByTable.Keys.Select(table => $"EXISTS (SELECT 1 FROM {table} WHERE id = edits.row_id)"))}
+        """, buffered: false).Select(Guid.Parse)];
 
     /// <summary>What a shared file holds.</summary>
     public static RecordSet Of(SharedContents contents)

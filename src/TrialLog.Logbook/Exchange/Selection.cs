@@ -12,7 +12,7 @@ internal static class Selection
     /// <summary>The paddler's record or everybody's, with the hulls and paddles it needs (everybody's: all).</summary>
     public static SharedContents Of(LogbookFile logbook, ShareOptions options)
     {
-        RecordSet all = RecordSet.Of(logbook);
+        RecordSet all = RecordSet.Of(logbook, options.PaddlerId);
         if (options.PaddlerId is Guid id && all.Items.GetValueOrDefault(id) is not SharedPaddler)
             throw new LogbookException("That paddler is not in the logbook.");
         Func<Guid, bool> chosen = Chosen(all, options.PaddlerId);

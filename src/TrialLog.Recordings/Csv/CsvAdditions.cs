@@ -19,10 +19,19 @@ public sealed record CsvAdditions
     /// <summary>Paddles to put: new ones, and known ones (by id) with gaps filled.</summary>
     public IReadOnlyList<Paddle> Paddles { get; init; } = [];
 
-    /// <summary>Outings to add, with their pieces.</summary>
+    /// <summary>
+    /// Outings to put: new ones, and those of the logbook as they are with the pieces added to them. Put together as they are passed over,
+    /// with other ids each time.
+    /// </summary>
+    public IEnumerable<(Outing Outing, bool IsNew)> Outings { get; init; } = [];
+
+    /// <summary>How many those are.</summary>
+    public int OutingCount { get; init; }
+
+    /// <summary>Outings to add, with their pieces; where all were put together at once.</summary>
     public IReadOnlyList<Outing> NewOutings { get; init; } = [];
 
-    /// <summary>Outings of the logbook as they are with the pieces added to them.</summary>
+    /// <summary>Outings of the logbook as they are with the pieces added to them; where all were put together at once.</summary>
     public IReadOnlyList<Outing> GrownOutings { get; init; } = [];
 
     /// <summary>Pieces to add, in new and grown outings.</summary>
@@ -41,14 +50,13 @@ public sealed record CsvAdditions
     public IReadOnlyList<string> Warnings { get; init; } = [];
 
     /// <summary>Whether there is nothing to add.</summary>
-    public bool AddsNothing => Paddlers.Count + Hulls.Count + Paddles.Count + NewOutings.Count + GrownOutings.Count == 0;
+    public bool AddsNothing => Paddlers.Count + Hulls.Count + Paddles.Count + OutingCount == 0;
 
     /// <summary>What is added, in a sentence: <c>36 pieces in 9 outings added; 4 were there already.</c></summary>
     public string Says()
     {
-        int outings = NewOutings.Count + GrownOutings.Count;
-        string added = PiecesAdded == 0
-            && outings == 0 ? "Nothing new" : $"{Counted(PiecesAdded, "piece")} in {Counted(outings, "outing")} added";
+        string added = PiecesAdded == 0 && OutingCount == 0 ? "Nothing new"
+            : $"{Counted(PiecesAdded, "piece")} in {Counted(OutingCount, "outing")} added";
         string there = PiecesAlreadyThere == 0 ? ""
             : $"; {Counted(PiecesAlreadyThere, "piece")} {(PiecesAlreadyThere == 1 ? "was" : "were")} there already";
         string refused = RefusedRows == 0 ? "" : $"; {Counted(RefusedRows, "row")} left out";

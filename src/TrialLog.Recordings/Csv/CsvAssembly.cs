@@ -1,3 +1,5 @@
+using TrialLog.Domain.Log;
+
 namespace TrialLog.Recordings.Csv;
 
 /// <summary>
@@ -20,6 +22,19 @@ public static class CsvAssembly
     /// <param name="newId">Makes the ids of what is added; random ones unless told.</param>
     public static CsvAdditions Assemble(CsvLogContents contents, KnownLog known, CsvReadOptions options, Func<Guid>? newId = null)
     {
+        CsvAdditions additions = Plan(contents, known, options, newId);
+        List<(Outing Outing, bool IsNew)> outings = [.. additions.Outings];
+        return additions with
+        {
+            Outings = outings,
+            NewOutings = [.. outings.Where(one => one.IsNew).Select(one => one.Outing)],
+            GrownOutings = [.. outings.Where(one => !one.IsNew).Select(one => one.Outing)],
+        };
+    }
+
+    /// <summary>As <see cref="Assemble"/>, but the outings are put together as <see cref="CsvAdditions.Outings"/> is passed over.</summary>
+    public static CsvAdditions Plan(CsvLogContents contents, KnownLog known, CsvReadOptions options, Func<Guid>? newId = null)
+    {
         var warnings = new CappedList<string>(CsvLogContents.MostListed);
         foreach (string warning in contents.Warnings)
             warnings.Add(warning);
@@ -30,22 +45,32 @@ public static class CsvAssembly
         IReadOnlyList<NamedRow> rows = names.Resolve(contents.Rows);
         var outings = new CsvOutings(known, names, id, warnings, problems);
         outings.Add(rows);
+        var used = new HashSet<Guid>();
+        int count = 0;
+        foreach ((Outing outing, _) in outings.All())
+        {
+            count++;
+            used.Add(outing.PaddlerId);
+            used.Add(outing.HullId);
+            used.UnionWith(outing.Pieces.Select(piece => piece.PaddleId));
+        }
 
+        (int added, int there) = (outings.Added, outings.AlreadyThere);
         CsvAdditions additions = new()
         {
             Problems = [.. contents.Problems.Concat(problems.Kept).OrderBy(problem => problem.Line).Take(CsvLogContents.MostListed)],
             RefusedRows = contents.RefusedRows + problems.Count,
         };
         if (additions.RefusedRows > 0 && !options.SkipBad)
-            return additions with { PiecesAlreadyThere = outings.AlreadyThere };
+            return additions with { PiecesAlreadyThere = there };
 
-        additions = names.Used(additions, outings.All);
+        additions = names.Used(additions, used);
         return additions with
         {
-            NewOutings = outings.New,
-            GrownOutings = outings.Grown,
-            PiecesAdded = outings.Added,
-            PiecesAlreadyThere = outings.AlreadyThere,
+            Outings = outings.All(),
+            OutingCount = count,
+            PiecesAdded = added,
+            PiecesAlreadyThere = there,
             Warnings = [.. names.Sentences(additions), .. warnings.Kept, .. Rest(warnings.Count - warnings.Kept.Count)],
         };
     }

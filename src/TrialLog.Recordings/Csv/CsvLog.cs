@@ -1,3 +1,5 @@
+using System.Text;
+using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Recordings.Csv;
@@ -20,7 +22,7 @@ public static class CsvLog
         Stream file, CsvReadOptions options, IProgress<int>? rowsRead = null, CancellationToken stop = default)
     {
         using var bounded = new BoundedStream(file, CsvLogContents.MostBytes, BeginningBytes);
-        (System.Text.Encoding encoding, int mark) = CsvEncoding.Of(bounded.Beginning);
+        (Encoding encoding, int mark) = CsvEncoding.Of(bounded.Beginning);
         string beginning = encoding.GetString(bounded.Beginning[mark..]);
         bounded.ReadExactly(new byte[mark]);
         using var text = new StreamReader(
@@ -83,5 +85,15 @@ public static class CsvLog
     /// </summary>
     /// <param name="to">Where to; not closed.</param>
     /// <param name="log">What to write: a whole logbook, or a part that holds every paddler, hull and paddle its outings name.</param>
-    public static void Write(Stream to, KnownLog log) => new CsvLogWriter(log).Write(to);
+    public static void Write(Stream to, KnownLog log)
+    {
+        using var text = new StreamWriter(to, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+        Write(text, log, log.Outings.OrderBy(outing => outing.Date));
+    }
+
+    /// <summary>As <see cref="Write(Stream, KnownLog)"/>, holding no more than a day's outings.</summary>
+    /// <param name="to">Where to; not closed.</param>
+    /// <param name="things">The paddlers, hulls and paddles; its outings are not looked at.</param>
+    /// <param name="byDay">The outings, days in their order; passed over twice.</param>
+    public static void Write(TextWriter to, KnownLog things, IEnumerable<Outing> byDay) => new CsvLogWriter(things).Write(to, byDay);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using CsvHelper;
 using CsvHelper.Configuration;
 using TrialLog.Domain.Boats;
@@ -11,6 +10,10 @@ namespace TrialLog.Recordings.Csv;
 /// <summary>Writes a log as rows. What describes a paddler, hull or paddle itself stands on the first row that names it.</summary>
 internal sealed class CsvLogWriter(KnownLog log)
 {
+    // The columns of the format are always there; the further ones only where they say something.
+    private static readonly CsvColumn[] Always = [.. CsvColumns.All.Where(column => column <= CsvColumn.Notes
+        && column is not (CsvColumn.StartTime or CsvColumn.LengthCm or CsvColumn.DistanceKm or CsvColumn.TimeS))];
+
     private readonly Dictionary<Guid, Paddler> _paddlers = log.Paddlers.ToDictionary(paddler => paddler.Id);
     private readonly Dictionary<Guid, Hull> _hulls = log.Hulls.ToDictionary(hull => hull.Id);
     private readonly Dictionary<Guid, Paddle> _paddles = log.Paddles.ToDictionary(paddle => paddle.Id);
@@ -33,92 +36,123 @@ internal sealed class CsvLogWriter(KnownLog log)
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };
 
-    /// <summary>Writes everything, outings by day.</summary>
-    public void Write(Stream to)
+    /// <summary>Writes everything, in two passes over the outings: one for the columns that are needed, one to write.</summary>
+    /// <param name="to">Where to; not closed.</param>
+    /// <param name="byDay">The outings, those of a day together, days in their order. Passed over twice, one day of it held at a
+    /// time.</param>
+    public void Write(TextWriter to, IEnumerable<Outing> byDay)
     {
-        List<string?[]> rows = [.. Rows().Select(Cells)];
         bool[] filled = new bool[CsvColumns.All.Count];
-        foreach (string?[] row in rows)
+        foreach (CsvColumn column in Always)
+            filled[(int)column] = true;
+        foreach (object?[] row in Rows(byDay))
         {
             for (int i = 0; i < row.Length; i++)
-                filled[i] |= row[i] is not null;
+                filled[i] |= row[i] is not (null or "");
         }
 
-        // The columns of the format are always there; the further ones only where they say something.
-        List<CsvColumn> columns = [.. CsvColumns.All.Where(column => filled[(int)column] || (column <= CsvColumn.Notes
-            && column is not (CsvColumn.StartTime or CsvColumn.LengthCm or CsvColumn.DistanceKm or CsvColumn.TimeS)))];
-        using var text = new StreamWriter(to, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-        using var csv = new CsvWriter(text, CsvQuoting.RowsEndingWith("\n"));
+        CsvColumn[] columns = [.. CsvColumns.All.Where(column => filled[(int)column])];
+        using var csv = new CsvWriter(to, CsvQuoting.RowsEndingWith("\n"), leaveOpen: true);
         foreach (CsvColumn column in columns)
             csv.WriteField(column.Name());
         csv.NextRecord();
-        foreach (string?[] row in rows)
+        foreach (object?[] row in Rows(byDay))
         {
             foreach (CsvColumn column in columns)
-                csv.WriteField(row[(int)column]);
+                csv.WriteField(row[(int)column] is null or "" ? null : Cell(row[(int)column]!));
             csv.NextRecord();
         }
     }
 
-    private IEnumerable<Dictionary<CsvColumn, object?>> Rows()
+    private IEnumerable<object?[]> Rows(IEnumerable<Outing> byDay)
     {
-        IReadOnlyDictionary<Guid, string> labels = OutingLabels.Of(log.Outings);
-        foreach (Outing outing in log.Outings.OrderBy(outing => outing.Date).ThenBy(outing => outing.Time)
-            .ThenBy(outing => labels[outing.Id], StringComparer.Ordinal).ThenBy(outing => outing.Id))
+        _described.Clear();
+        foreach (List<Outing> day in Days(byDay))
         {
-            if (outing.Pieces.Count == 0)
-                yield return OutingRow(outing, labels[outing.Id], new() { [CsvColumn.Piece] = 0 });
-            foreach (Piece piece in outing.Pieces)
-                yield return OutingRow(outing, labels[outing.Id], PieceCells(piece));
+            IReadOnlyDictionary<Guid, string> labels = OutingLabels.Of(day);
+            foreach (Outing outing in day.OrderBy(outing => outing.Time)
+                .ThenBy(outing => labels[outing.Id], StringComparer.Ordinal).ThenBy(outing => outing.Id))
+            {
+                if (outing.Pieces.Count == 0)
+                    yield return OutingRow(outing, labels[outing.Id], null);
+                foreach (Piece piece in outing.Pieces)
+                    yield return OutingRow(outing, labels[outing.Id], piece);
+            }
         }
 
         foreach (Paddler paddler in log.Paddlers.Where(paddler => !_described.Contains(paddler.Id)))
-            yield return Describe(new() { [CsvColumn.Piece] = 0 }, paddler, null, null);
+            yield return Describe(Empty(), paddler, null, null);
         foreach (Hull hull in log.Hulls.Where(hull => !_described.Contains(hull.Id) && !StandardHulls.All.Contains(hull)))
-            yield return Describe(new() { [CsvColumn.Piece] = 0 }, null, hull, null);
+            yield return Describe(Empty(), null, hull, null);
         foreach (Paddle paddle in log.Paddles.Where(paddle => !_described.Contains(paddle.Id)))
-            yield return Describe(new() { [CsvColumn.Piece] = 0 }, null, null, paddle);
+            yield return Describe(Empty(), null, null, paddle);
     }
 
-    private Dictionary<CsvColumn, object?> OutingRow(Outing outing, string label, Dictionary<CsvColumn, object?> cells)
+    private static IEnumerable<List<Outing>> Days(IEnumerable<Outing> byDay)
     {
-        cells[CsvColumn.Date] = outing.Date;
-        cells[CsvColumn.StartTime] = outing.Time;
-        cells[CsvColumn.Outing] = label;
-        cells[CsvColumn.Wind] = outing.Wind;
-        cells[CsvColumn.Place] = outing.Place;
-        cells[CsvColumn.Water] = outing.Water;
-        cells[CsvColumn.OutingNotes] = outing.Notes;
-        cells[CsvColumn.Blind] = outing.Blind ? true : null;
-        return Describe(cells, _paddlers[outing.PaddlerId], _hulls[outing.HullId],
-            cells.TryGetValue(CsvColumn.Paddle, out object? id) ? _paddles[(Guid)id!] : null);
+        List<Outing> day = [];
+        foreach (Outing outing in byDay)
+        {
+            if (day.Count > 0 && outing.Date != day[0].Date)
+            {
+                yield return day;
+                day = [];
+            }
+
+            day.Add(outing);
+        }
+
+        yield return day;
     }
 
-    private static Dictionary<CsvColumn, object?> PieceCells(Piece piece) => new()
+    private object?[] OutingRow(Outing outing, string label, Piece? piece)
     {
-        [CsvColumn.Paddle] = piece.PaddleId,
-        [CsvColumn.Piece] = piece.Order,
-        [CsvColumn.LengthIn] = piece.Length,
-        [CsvColumn.DistanceM] = piece.Distance,
-        [CsvColumn.Time] = piece.Time,
-        [CsvColumn.Effort] = piece.Effort,
-        [CsvColumn.HeartRate] = piece.HeartRate,
-        [CsvColumn.StrokeRate] = piece.StrokeRate,
-        [CsvColumn.Course] = piece.Course,
-        [CsvColumn.Soreness] = piece.Soreness,
-        [CsvColumn.Notes] = piece.Notes,
-        [CsvColumn.ExcludedBecause] = piece.ExcludedBecause,
-        [CsvColumn.FadePct] = piece.FadePercent,
-        [CsvColumn.Timed] = piece.TimedBy,
-        [CsvColumn.SpeedErrorPct] = piece.SpeedErrorPercent,
-        [CsvColumn.Origin] = piece.Origin,
-    };
+        object?[] cells = Empty();
+        Set(CsvColumn.Date, outing.Date);
+        Set(CsvColumn.StartTime, outing.Time);
+        Set(CsvColumn.Outing, label);
+        Set(CsvColumn.Wind, outing.Wind);
+        Set(CsvColumn.Place, outing.Place);
+        Set(CsvColumn.Water, outing.Water);
+        Set(CsvColumn.OutingNotes, outing.Notes);
+        Set(CsvColumn.Blind, outing.Blind ? true : null);
+        if (piece is not null)
+        {
+            Set(CsvColumn.Piece, piece.Order);
+            Set(CsvColumn.LengthIn, piece.Length);
+            Set(CsvColumn.DistanceM, piece.Distance);
+            Set(CsvColumn.Time, piece.Time);
+            Set(CsvColumn.Effort, piece.Effort);
+            Set(CsvColumn.HeartRate, piece.HeartRate);
+            Set(CsvColumn.StrokeRate, piece.StrokeRate);
+            Set(CsvColumn.Course, piece.Course);
+            Set(CsvColumn.Soreness, piece.Soreness);
+            Set(CsvColumn.Notes, piece.Notes);
+            Set(CsvColumn.ExcludedBecause, piece.ExcludedBecause);
+            Set(CsvColumn.FadePct, piece.FadePercent);
+            Set(CsvColumn.Timed, piece.TimedBy);
+            Set(CsvColumn.SpeedErrorPct, piece.SpeedErrorPercent);
+            Set(CsvColumn.Origin, piece.Origin);
+        }
 
-    private Dictionary<CsvColumn, object?> Describe(Dictionary<CsvColumn, object?> cells, Paddler? paddler, Hull? hull, Paddle? paddle)
+        return Describe(cells, _paddlers[outing.PaddlerId], _hulls[outing.HullId], piece is null ? null : _paddles[piece.PaddleId]);
+
+        void Set(CsvColumn column, object? value) => cells[(int)column] = value;
+    }
+
+    // A row without a piece says so.
+    private static object?[] Empty()
     {
-        cells[CsvColumn.Paddler] = paddler?.Name;
-        cells[CsvColumn.Hull] = hull?.Name;
-        cells[CsvColumn.Paddle] = paddle?.Name;
+        object?[] cells = new object?[CsvColumns.All.Count];
+        cells[(int)CsvColumn.Piece] = 0;
+        return cells;
+    }
+
+    private object?[] Describe(object?[] cells, Paddler? paddler, Hull? hull, Paddle? paddle)
+    {
+        cells[(int)CsvColumn.Paddler] = paddler?.Name;
+        cells[(int)CsvColumn.Hull] = hull?.Name;
+        cells[(int)CsvColumn.Paddle] = paddle?.Name;
         if (paddler is not null && _described.Add(paddler.Id))
             State(CsvThings.Facts(paddler, id => _hulls.GetValueOrDefault(id)?.Name));
         if (hull is not null && _described.Add(hull.Id) && !StandardHulls.All.Contains(hull))
@@ -130,15 +164,7 @@ internal sealed class CsvLogWriter(KnownLog log)
         void State(CsvFacts facts)
         {
             foreach (CsvColumn column in facts.Columns)
-                cells[column] = facts[column];
+                cells[(int)column] = facts[column];
         }
-    }
-
-    private static string?[] Cells(Dictionary<CsvColumn, object?> values)
-    {
-        string?[] cells = new string?[CsvColumns.All.Count];
-        foreach ((CsvColumn column, object? value) in values)
-            cells[(int)column] = value is null or "" ? null : Cell(value);
-        return cells;
     }
 }

@@ -98,16 +98,10 @@ internal sealed class CsvNames
     /// <summary>
     /// Adds to the additions the new paddlers, hulls and paddles that something needs, and known ones of which more is known now.
     /// </summary>
-    public CsvAdditions Used(CsvAdditions additions, IReadOnlyList<Outing> outings)
+    /// <param name="additions">What is added.</param>
+    /// <param name="used">The paddlers, hulls and paddles of the outings.</param>
+    public CsvAdditions Used(CsvAdditions additions, HashSet<Guid> used)
     {
-        var used = new HashSet<Guid>();
-        foreach (Outing outing in outings)
-        {
-            used.Add(outing.PaddlerId);
-            used.Add(outing.HullId);
-            used.UnionWith(outing.Pieces.Select(piece => piece.PaddleId));
-        }
-
         foreach (CsvRow row in _onlyNaming)
         {
             if (row.Paddler is not null)

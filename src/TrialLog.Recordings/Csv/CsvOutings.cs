@@ -10,9 +10,9 @@ internal sealed class CsvOutings
     private readonly KnownOutings _known;
     private readonly CsvNames _names;
     private readonly Func<Guid> _newId;
-    private readonly CappedList<string> _warnings;
-    private readonly CappedList<CsvProblem> _problems;
-    private readonly List<Outing> _new = [], _grown = [];
+    private CappedList<string> _warnings;
+    private CappedList<CsvProblem> _problems;
+    private readonly Dictionary<OutingKey, List<NamedRow>> _groups = [];
 
     public CsvOutings(KnownLog known, CsvNames names, Func<Guid> newId, CappedList<string> warnings, CappedList<CsvProblem> problems)
     {
@@ -20,40 +20,47 @@ internal sealed class CsvOutings
         (_names, _newId, _warnings, _problems) = (names, newId, warnings, problems);
     }
 
-    public IReadOnlyList<Outing> New => _new;
-
-    public IReadOnlyList<Outing> Grown => _grown;
-
-    public IReadOnlyList<Outing> All => [.. _new, .. _grown];
-
     public int Added { get; private set; }
 
     public int AlreadyThere { get; private set; }
 
+    /// <summary>Takes the rows; a row that is there twice is refused.</summary>
     public void Add(IReadOnlyList<NamedRow> rows)
     {
-        var lineOf = new Dictionary<string, int>();
-        var groups = new Dictionary<OutingKey, List<NamedRow>>();
+        var lineOf = new Dictionary<UInt128, int>();
         foreach (NamedRow row in rows)
         {
-            if (row.Row.Piece is not null && !lineOf.TryAdd(row.Row.Fingerprint, row.Row.Line))
+            if (row.Row.Piece is not null && !lineOf.TryAdd(row.Row.Print, row.Row.Line))
             {
-                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Fingerprint]}; remove one, or number them in the column " +
+                Refuse(row, null, $"The row is the same as line {lineOf[row.Row.Print]}; remove one, or number them in the column " +
                     $"piece if they are two pieces.");
                 continue;
             }
 
             var key = OutingKey.Of(row.Paddler, row.Row.Date!.Value, row.Row.Outing, row.Hull);
-            if (!groups.TryGetValue(key, out List<NamedRow>? group))
-                groups[key] = group = [];
+            if (!_groups.TryGetValue(key, out List<NamedRow>? group))
+                _groups[key] = group = [];
             group.Add(row);
         }
+    }
 
-        foreach ((OutingKey key, List<NamedRow> group) in groups)
+    /// <summary>
+    /// The outings of the rows that say something new, one after the other, so that they need not be held; with other ids each time.
+    /// What is warned of and refused is said the first time.
+    /// </summary>
+    public IEnumerable<(Outing Outing, bool IsNew)> All()
+    {
+        (Added, AlreadyThere) = (0, 0);
+        foreach ((OutingKey key, List<NamedRow> group) in _groups)
         {
-            foreach (List<NamedRow> outing in key.Label.Length == 0 ? ByStart(group) : [group])
-                AddOuting(key, outing);
+            foreach (List<NamedRow> rows in key.Label.Length == 0 ? ByStart(group) : [group])
+            {
+                if (Of(key, rows) is { } found)
+                    yield return found;
+            }
         }
+
+        (_warnings, _problems) = (new(0), new(0));
     }
 
     /// <summary>Rows without a label are one outing for each start time; a row without a time belongs to the row before it.</summary>
@@ -66,7 +73,7 @@ internal sealed class CsvOutings
         return rows.GroupBy(row => last = row.Row.StartTime ?? last).Select(group => group.ToList());
     }
 
-    private void AddOuting(OutingKey key, List<NamedRow> rows)
+    private (Outing, bool)? Of(OutingKey key, List<NamedRow> rows)
     {
         IReadOnlyList<Outing> candidates = _known.Under(key);
         TimeOnly? start = rows.Select(row => row.Row.StartTime).FirstOrDefault(time => time is not null);
@@ -77,7 +84,7 @@ internal sealed class CsvOutings
             foreach (NamedRow row in rows.Where(row => row.Row.Piece is not null && !CountIfThere(row, null)))
                 Refuse(row, CsvColumn.Outing, "The logbook has several outings in this hull on that day; say which by its label, " +
                     "or by its start_time.");
-            return;
+            return null;
         }
 
         var draft = new OutingDraft(candidates.Count == 0 ? null : candidates[0], rows[0], _names, _newId);
@@ -94,9 +101,9 @@ internal sealed class CsvOutings
 
         Outing? outing = draft.Finish(_warnings);
         if (outing is null)
-            return;
+            return null;
         Added += draft.Added;
-        (draft.IsNew ? _new : _grown).Add(outing);
+        return (outing, draft.IsNew);
     }
 
     private bool CountIfThere(NamedRow row, OutingDraft? draft)

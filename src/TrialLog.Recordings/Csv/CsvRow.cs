@@ -50,7 +50,10 @@ public sealed record CsvRow
     /// Stable hash of what makes the row that row (paddler, date, outing, piece, hull, paddle, length, distance, time, as
     /// stated); the piece's <see cref="CsvPiece.Origin"/> unless the row gives another.
     /// </summary>
-    public required string Fingerprint { get; init; }
+    public string Fingerprint => CsvFingerprint.Text(Print);
+
+    /// <summary>The fingerprint as a number, which takes less room.</summary>
+    internal UInt128 Print { get; init; }
 
     /// <summary>What the row says about the paddler, hull and paddle themselves.</summary>
     internal CsvFacts Facts { get; init; } = CsvFacts.None;

@@ -59,7 +59,7 @@ internal sealed class CsvRowReader
             Blind = _cells.Value<bool>(CsvColumn.Blind, CellParsers.YesNo),
             Piece = piece,
             Facts = facts,
-            Fingerprint = CsvFingerprint.Of(paddler, date, start, outing, order, hull, paddle, piece?.Length, piece?.Distance, piece?.Time),
+            Print = CsvFingerprint.Of(paddler, date, start, outing, order, hull, paddle, piece?.Length, piece?.Distance, piece?.Time),
         };
         return _cells.Problems.Count == 0 ? row : null;
     }

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Text;
 using TrialLog.Application.Files;
+using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Plots;
@@ -18,23 +20,38 @@ internal static class ExportCommand
             "export", "Paddlers, hulls, paddles, outings and pieces as CSV. For cards, technique checks and notes use share.") { csv };
         frame.OnDesk(command, (parsed, workspace) =>
         {
-            workspace.Logbook.CheckPages();
-            using var written = new MemoryStream();
-            IReadOnlyList<Outing> outings = workspace.Logbook.Outings();
-            CsvLog.Write(
-                written, new KnownLog(workspace.Logbook.Paddlers(), workspace.Logbook.Hulls(), workspace.Logbook.Paddles(), outings));
-            written.Position = 0;
             if (parsed.GetValue(csv) is not { } file)
             {
-                using var text = new StreamReader(written);
-                frame.ConsoleHost.Raw.Write(text.ReadToEnd());
+                Write(workspace, frame.ConsoleHost.Raw);
                 return;
             }
 
-            NewFile.Write(workspace, file, written.ToArray());
-            frame.Out.WriteLine($"{outings.Sum(outing => outing.Pieces.Count):N0} pieces in {outings.Count:N0} outings written to " +
-                $"{Quoted.Brief(file, 200)}.");
+            (int outings, int pieces) = (0, 0);
+            NewFile.Write(workspace, file, stream =>
+            {
+                using var text = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+                (outings, pieces) = Write(workspace, text);
+            });
+            frame.Out.WriteLine($"{pieces:N0} pieces in {outings:N0} outings written to {Quoted.Brief(file, 200)}.");
         });
         return command;
     }
+
+    // Two passes: the counts are those of the last.
+    private static (int Outings, int Pieces) Write(Workspace workspace, TextWriter to) => workspace.Logbook.OverOutings((things, outings) =>
+    {
+        (int Outings, int Pieces) count = default;
+        CsvLog.Write(to, new KnownLog(things.Paddlers, things.Hulls, things.Paddles, []), Counted());
+        return count;
+
+        IEnumerable<Outing> Counted()
+        {
+            count = default;
+            foreach (Outing outing in outings)
+            {
+                count = (count.Outings + 1, count.Pieces + outing.Pieces.Count);
+                yield return outing;
+            }
+        }
+    });
 }

@@ -144,13 +144,20 @@ internal sealed class OddInputs : IDisposable
         return new(result.WasRead, result.Failure);
     }
 
-    // A whole command line in this process, on a logbook of its own; what writes files or asks is not among the words.
-    private OddResult Command(int seed)
+    /// <summary>The command line of a seed.</summary>
+    public static IReadOnlyList<string> CommandOf(int seed)
     {
         var random = new Random(seed);
         List<string> words = [Words[random.Next(33)]];
         for (int i = random.Next(7); i > 0; i--)
             words.Add(random.Next(3) == 0 ? Odd(random, Oddities[random.Next(Oddities.Length)]) : Words[random.Next(Words.Length)]);
+        return words;
+    }
+
+    // A whole command line in this process, on a logbook of its own; what writes files or asks is not among the words.
+    private OddResult Command(int seed)
+    {
+        IReadOnlyList<string> words = CommandOf(seed);
         using var output = new StringWriter();
         using var error = new StringWriter();
         try

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TrialLog.Commands;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
@@ -12,13 +13,13 @@ using TrialLog.Reports.Documents;
 namespace TrialLog.Tests.Logbook;
 
 /// <summary>
-/// The program killed, or its power cut, at every system call that writes, over all that writes: logging, importing, undo and redo,
-/// half-typed input, merging, exchanging, backing up, bringing an old logbook up to date, and beginning one.
+/// The program killed, or its power cut, at every system call that writes, over all that writes: logging, importing a CSV, undo and redo,
+/// half-typed input, merging, exchanging, exporting, backing up and restoring, bringing an old logbook up to date, and beginning one.
 /// </summary>
 public class CrashTests
 {
     private const string Folder = "TRIALLOG_TEST_STORE";
-    private const int FewestMoments = 300;
+    private const int FewestMoments = 300, CsvOutings = 6;
 
     /// <summary>How many moments are tried: TRIALLOG_CRASHES (0 for every one), or 300, half of them with the power cut.</summary>
     private static int Moments => int.TryParse(Environment.GetEnvironmentVariable("TRIALLOG_CRASHES"), out int some) ? some : FewestMoments;
@@ -52,6 +53,8 @@ public class CrashTests
                     writer.Put(SampleLog.Outing(i));
             });
             Done($"season {first + 24}");
+            Runs("import", Path.Combine(folder, $"{round}.csv"));
+            Done($"season csv{round}-0");
             log.Change("Noted", writer => writer.Put(log.Outings()[0] with { Notes = $"{first}" }));
             log.Undo();
             log.Redo();
@@ -62,6 +65,25 @@ public class CrashTests
             log.DropDraft("entry");
             Backups.Make(log, Path.Combine(folder, $"season.{round}.bak"));
             Done($"backup {round}");
+            Runs("export", "--csv", Path.Combine(folder, "all.csv"));
+            Done($"export {log.Outings().Count}");
+        }
+
+        Backups.Restore(Path.Combine(folder, "left"), Path.Combine(folder, "left.first.bak"));
+        Done("restored left");
+
+        void Runs(params string[] words)
+        {
+            var said = new StringWriter();
+            int code = CommandLineProgram.Run([.. words, "--store", Path.Combine(folder, "season")], new ConsoleHost
+            {
+                In = TextReader.Null,
+                Out = said,
+                Error = said,
+                Interactive = false,
+                Environment = _ => null,
+            });
+            Assert.True(code == 0, said.ToString());
         }
     }
 
@@ -129,7 +151,8 @@ public class CrashTests
                 HashSet<string> there = [.. log.Outings().Select(outing => outing.Label)];
                 if (must.Where(label => !there.Contains(label)).ToList() is [string lost, ..])
                     return $"{name}: outing {lost} is gone";
-                if (name == "season" && there.Count(label => int.TryParse(label, out int i) && i % 100 is > 0 and < 25) % 24 != 0)
+                if (name == "season" && (there.Count(label => int.TryParse(label, out int i) && i % 100 is > 0 and < 25) % 24 != 0
+                    || there.Count(label => label.StartsWith("csv", StringComparison.Ordinal)) % CsvOutings != 0))
                     return $"{name}: half an import";
                 log.Change("Logged", writer =>
                 {
@@ -147,6 +170,12 @@ public class CrashTests
 
             foreach (string record in Directory.GetFiles(Path.Combine(folder, "exchange"), "*.json"))
                 Sharing.Load(record);
+            string csv = Path.Combine(folder, "all.csv");
+            int exported = File.Exists(csv) ? File.ReadLines(csv).Skip(1).Select(line => line.Split(',')[2]).Distinct().Count() : 0;
+            if (exported < kept.Where(one => one[0] == "export").Select(one => int.Parse(one[1])).LastOrDefault())
+                return "the exported file is not whole";
+            if (LostByRestoring(folder, kept.Any(one => one[0] == "restored")) is string problemOfRestoring)
+                return problemOfRestoring;
             return kept.Where(one => one[0] == "backup" && !File.Exists(Path.Combine(folder, $"season.{one[1]}.bak")))
                 .Select(one => $"backup {one[1]} is gone").FirstOrDefault();
         }
@@ -156,8 +185,43 @@ public class CrashTests
         }
     }
 
+    // What was logged last is in the logbook or in what is kept of it; the backup, once it is said to be restored, is the logbook.
+    private static string? LostByRestoring(string folder, bool isDone)
+    {
+        string left = Path.Combine(folder, "left"), replaced = left + ".replaced.bak";
+        using LogbookFile log = LogbookFile.Open(left);
+        if (log.Verify() is [string problem, ..])
+            return $"left: {problem}";
+        List<string> there = Labels(log);
+        using LogbookFile? old = File.Exists(replaced) ? LogbookFile.OpenToRead(replaced) : null;
+        return !there.Contains("1") || (!there.Contains("2") && (old is null || !Labels(old).Contains("2"))) ? "left: an outing is gone"
+            : isDone && there.Count != 1 ? "left: not restored"
+            : null;
+
+        static List<string> Labels(LogbookFile log) => [.. log.Outings().Select(outing => outing.Label)];
+    }
+
     private static void Prepare(ScratchFolder folder)
     {
+        for (int round = 0; round < 3; round++)
+        {
+            File.WriteAllLines(folder.File($"{round}.csv"), Enumerable.Range(0, CsvOutings * 4).Select(i =>
+                $"{new DateOnly(2021, 1, 1).AddDays(i / 4):yyyy-MM-dd},Ilse Maro,{SampleLog.Hull.Name},Training paddle,csv{round}-{i / 4},"
+                + $"{i % 4 + 1},50,1000,5:{30 + i % 4}").Prepend("date,paddler,hull,paddle,outing,piece,length_in,distance_m,time"));
+        }
+
+        // A logbook that was not closed, so that what was logged last is in its write-ahead log alone.
+        using (LogbookFile open = folder.Open("open"))
+        {
+            SampleLog.Begin(open);
+            open.Change("Logged", writer => writer.Put(SampleLog.Outing(1)));
+            Backups.Make(open, folder.File("left.first.bak"));
+            open.Connection.Execute("PRAGMA wal_checkpoint(TRUNCATE)");
+            open.Change("Logged", writer => writer.Put(SampleLog.Outing(2)));
+            File.Copy(folder.File("open"), folder.File("left"));
+            File.Copy(folder.File("open") + "-wal", folder.File("left-wal"));
+        }
+
         Directory.CreateDirectory(folder.File("exchange"));
         using (LogbookFile log = folder.Open("season"), other = folder.Open("other"))
         {

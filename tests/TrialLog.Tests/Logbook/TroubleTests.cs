@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Log;
@@ -221,44 +220,17 @@ public class TroubleTests
         connection.Execute(sql);
     }
 
-    // LibraryImport would need unsafe code for this one call.
-#pragma warning disable SYSLIB1054, CA5392
-    [DllImport("libc", EntryPoint = "setfsuid")]
-    private static extern int SetFileSystemUser(uint user);
-#pragma warning restore SYSLIB1054, CA5392
-
-    /// <summary>
-    /// Runs the action with the folder and its files read-only; as root, who may write anything, as another user on a thread of its own.
-    /// </summary>
+    /// <summary>Runs the action with the folder and its files read-only.</summary>
     private static void AsSomebodyWithoutRights(ScratchFolder folder, Action action)
     {
-        if (OperatingSystem.IsWindows())
+        Nobody.Set(folder.Path, Nobody.Enter, Nobody.Read);
+        try
         {
-            Assert.Skip("Needs Unix file permissions.");
-            return;
+            Nobody.Does(action);
         }
-        const UnixFileMode read = UnixFileMode.UserRead | UnixFileMode.GroupRead | UnixFileMode.OtherRead;
-        const UnixFileMode enter = read | UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute;
-        foreach (string file in Directory.EnumerateFiles(folder.Path))
-            File.SetUnixFileMode(file, read);
-        File.SetUnixFileMode(folder.Path, enter);
-        Exception? failure = null;
-        var thread = new Thread(() =>
+        finally
         {
-            try
-            {
-                if (Environment.IsPrivilegedProcess && OperatingSystem.IsLinux())
-                    _ = SetFileSystemUser(65534);
-                action();
-            }
-            catch (Exception e)
-            {
-                failure = e;
-            }
-        });
-        thread.Start();
-        thread.Join();
-        File.SetUnixFileMode(folder.Path, enter | UnixFileMode.UserWrite);
-        Assert.Null(failure);
+            Nobody.Set(folder.Path, Nobody.Everything, Nobody.Read);
+        }
     }
 }
