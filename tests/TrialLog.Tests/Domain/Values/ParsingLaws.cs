@@ -106,7 +106,7 @@ public class ParsingLaws
                 Assert.Equal(time, PieceTime.Parse(time.ToString()));
         }, iter: 5000);
         // Else it would hold because nothing of it was read.
-        Assert.True(lengths > 10 && distances > 10 && times > 10, $"{lengths} lengths, {distances} distances and {times} times were read");
+        Assert.True(lengths > 0 && distances > 0 && times > 0, $"{lengths} lengths, {distances} distances and {times} times were read");
     }
 
     [Fact]
