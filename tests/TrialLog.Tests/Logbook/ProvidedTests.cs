@@ -27,7 +27,7 @@ public class ProvidedTests
     }
 
     [Fact]
-    public void What_another_wrote_before_is_seen_by_the_check_and_what_it_writes_meanwhile_comes_after()
+    public async Task What_another_wrote_before_is_seen_by_the_check_and_what_it_writes_meanwhile_comes_after()
     {
         using var folder = new ScratchFolder();
         using LogbookFile mine = folder.Open(), theirs = folder.Open();
@@ -52,7 +52,7 @@ public class ProvidedTests
                 writtenOver = mine.Paddles()[0].Name;
                 writer.Put(Reed with { Name = "Mine" });
             }));
-        meanwhile!.Wait();
+        await meanwhile!;
         Assert.Equal(("Theirs before", "Theirs before"), (checkedAs, writtenOver));
         Assert.Equal(["Theirs meanwhile", "Mine", "Theirs before"], mine.Changes(3).Select(change => change.What));
     }
