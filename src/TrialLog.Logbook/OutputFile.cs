@@ -71,7 +71,9 @@ public static class OutputFile
     {
         if (OperatingSystem.IsWindows())
             return false;
-        if (path.StartsWith("/dev/", StringComparison.Ordinal) || path.StartsWith("/proc/", StringComparison.Ordinal))
+        // In /dev/shm are files like any other.
+        if ((path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal))
+            || path.StartsWith("/proc/", StringComparison.Ordinal))
             return true;
         using var open = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
         return !open.CanSeek;

@@ -20,7 +20,8 @@ internal sealed record SaidThen(int Outings, Length Low, Length High, bool Stop,
 /// The tool's own report card, from the log: how many of its likely ranges and forecasts have held so far. Each is taken as it was said:
 /// the words of the card that was given then, and where none was, the log as it stood after that outing, without what others taught since.
 /// A range is judged by the best length known now, and by the chance that it holds the true one by all that the log knows now, since nobody
-/// knows the true best length; a forecast by the outing after which it was first said that it is time to stop.
+/// knows the true best length; a forecast by the outing after which it was first said that it is time to stop. A forecast supposes that the
+/// cards are paddled: it is judged where a card gave it, and none is worked out afterwards for outings that followed no card.
 /// </summary>
 /// <param name="Ranges">Ranges said with at least one outing since.</param>
 /// <param name="RangesHeld">Those that hold the best length known now.</param>
@@ -125,7 +126,9 @@ internal sealed record HeldSoFar(int Ranges, int RangesHeld, double RangesChance
                 $"{(RangesHeld == 1 ? "s" : "")} the " +
                 $"best length known now; by all that the log knows now, {Say.Chance(RangesChance / Ranges)} hold the true one (9 in 10 " +
                 $"should). Nobody knows the true one.",
-        Forecasts == 0 ? $"No forecast of outings to go can be judged yet{(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}."
+        Forecasts == 0
+            ? "No forecast of outings to go can be judged yet" +
+                $"{(ForecastsOpen == 0 ? ": no card has given one" : $"; {ForecastsOpen} wait")}."
             : $"Of {Say.Count(Forecasts, "forecast")} of outings to go, {ForecastsHeld} came true (8 in 10 " +
                 $"should){(ForecastsOpen == 0 ? "" : $"; {ForecastsOpen} wait")}.",
     ];

@@ -201,6 +201,9 @@ internal static class Say
     /// <summary>A day in tables and names: <c>2026-05-03</c>.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
+    /// <summary>A day with its weekday: <c>Sunday, 3 May 2026</c>.</summary>
+    public static string WeekdayInWords(DateOnly day) => day.ToString("dddd, d MMMM yyyy", CultureInfo.InvariantCulture);
+
     /// <summary>A day in a sentence: <c>3 May 2026</c>.</summary>
     public static string DayInWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 

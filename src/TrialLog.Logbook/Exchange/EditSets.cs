@@ -18,8 +18,9 @@ internal sealed class EditSets
     {
         var sets = new EditSets();
         foreach ((string id, string field, long edit) in connection.Query<(string, string, long)>("""
+            WITH undone AS (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
             SELECT row_id, field, edit FROM edits
-            WHERE change NOT IN (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
+            WHERE change NOT IN undone AND (forgotten IS NULL OR forgotten IN undone)
             """, buffered: false))
             sets.Add(Guid.Parse(id), field, edit);
         return sets;

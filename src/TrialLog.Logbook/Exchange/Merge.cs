@@ -26,8 +26,8 @@ public sealed class Merge
     // Records that come in any case, and of which is asked only whose they are: what hangs on them comes with them.
     private readonly Dictionary<Guid, MergeStep> _whose = [];
 
-    // What was logged under a paddler whom the other side joined into another, and is given to that one by this merge.
-    private readonly Dictionary<Guid, Guid> _given;
+    // What is under a paddler whom the other side joined into another, and is given to that one by this merge.
+    private readonly Dictionary<Guid, Guid> _givenHere, _givenInFile;
     private readonly HashSet<Guid> _staysRemoved = [], _removes = [], _bothJoined = [];
     private readonly Dictionary<Guid, List<(Guid Piece, int Here, int InFile)>> _orders = [];
     private int _same;
@@ -50,7 +50,8 @@ public sealed class Merge
         joinedHere = joinedHere.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
         _joinedInFile = _joinedInFile.ToDictionary(pair => pair.Key, pair => End(pair.Value, all));
         _joinedHere = [.. joinedHere.Keys];
-        _given = Given(_file, joinedHere.Keys).Concat(Given(_here, _joinedInFile.Keys)).DistinctBy(given => given.Key).ToDictionary();
+        _givenInFile = Given(_file, joinedHere.Keys);
+        _givenHere = Given(_here, _joinedInFile.Keys);
         _file.Redirect(joinedHere);
         _here.Redirect(_joinedInFile);
         _newsInFile = News(_file, _here);
@@ -72,14 +73,10 @@ public sealed class Merge
         return new Merge(RecordSet.Of(here), RecordSet.Of(file.Contents)).Plan(file);
     }
 
-    /// <summary>What names a paddler who is joined into another, and is not known to the side that joined them.</summary>
-    private IEnumerable<KeyValuePair<Guid, Guid>> Given(RecordSet side, IReadOnlyCollection<Guid> joined)
-    {
-        RecordSet other = side == _here ? _file : _here;
-        return joined.Count == 0 ? [] : side.Items.Values.Where(item => item is not SharedPiece && !other.Items.ContainsKey(item.Id)
-            && item.Container() is Guid on && joined.Contains(on) && side.Items.GetValueOrDefault(on) is SharedPaddler)
-            .Select(item => KeyValuePair.Create(item.Id, item.Container()!.Value));
-    }
+    /// <summary>What names a paddler whom the other side joined into another, with that paddler.</summary>
+    private static Dictionary<Guid, Guid> Given(RecordSet side, IReadOnlyCollection<Guid> joined) => joined.Count == 0 ? []
+        : side.Items.Values.Where(item => item is not SharedPiece && item.Container() is Guid on && joined.Contains(on)
+            && side.Items.GetValueOrDefault(on) is SharedPaddler).ToDictionary(item => item.Id, item => item.Container()!.Value);
 
     private MergePlan Plan(SharedRecord file)
     {
@@ -96,7 +93,7 @@ public sealed class Merge
 
         foreach (Guid outing in _orders.Keys)
             AskOrder(outing);
-        foreach ((Guid id, _) in _given.Where(given => _here.Items.ContainsKey(given.Key)))
+        foreach (Guid id in _givenHere.Keys.Where(id => !_file.Items.ContainsKey(id)))
             _steps.Add(new MergeStep(MergeStepKind.Learn, _here.Items[id].Kind()) { Always = [.. Marked(_here, id)] });
         foreach (
             Guid id in _file.Removed.Keys.OrderBy(
@@ -169,7 +166,7 @@ public sealed class Merge
         {
             var step = new MergeStep(MergeStepKind.Add, item.Kind());
             step.Always.Add(put);
-            step.Always.AddRange(Learnt(item.Id));
+            step.Always.AddRange(Back(item.Id));
             step.Always.AddRange(Marked(_file, item.Id));
             _steps.Add(step);
             return step;
@@ -178,7 +175,8 @@ public sealed class Merge
         void Follow(MergeStep step)
         {
             step.IfTaken.Add(put);
-            step.IfTaken.AddRange(Learnt(item.Id));
+            step.IfTaken.AddRange(Back(item.Id));
+            step.IfTaken.AddRange(Marked(_file, item.Id));
             step.IfKept.AddRange(Learnt(item.Id));
             step.IfTaken.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: removed));
             step.IfKept.Add(new LearnEdits(item.Id, RecordFields.Presence, Nothing, Decided: true));
@@ -192,18 +190,13 @@ public sealed class Merge
     /// </summary>
     private Guid? OtherOwner(SharedItem item, Guid named)
     {
-        IReadOnlySet<long> marks = _file.Edits.Of(item.Id, RecordFields.Origin);
-        if (marks.Count == 0)
-            return null;
-        IReadOnlySet<long> edits = _file.Edits.Of(item.Id, Naming(item));
-        foreach (Guid gone in _here.Removed.Keys)
+        foreach (Guid gone in LoggedUnder(_file, item))
         {
-            if (_here.Removed[gone] is null || !marks.Contains(Origin.Mark(gone, edits)))
-                continue;
             Guid? into = gone;
             for (int i = 0; i < 100 && into is Guid next && !_here.Items.ContainsKey(next); i++)
                 into = _here.Removed.GetValueOrDefault(next);
-            if (into is Guid owner && owner != named && !_joinedInFile.ContainsKey(owner) && _here.Items.ContainsKey(owner))
+            if (into is Guid became && _joinedInFile.GetValueOrDefault(became, became) is var owner && owner != named
+                && _here.Items.ContainsKey(owner))
                 return owner;
         }
 
@@ -229,9 +222,9 @@ public sealed class Merge
     private void Come(MergeStep step, PutRecord taken, PutRecord kept)
     {
         step.IfTaken.Add(taken);
-        step.IfTaken.AddRange(Learnt(taken.Id));
+        step.IfTaken.AddRange(Back(taken.Id));
         step.IfKept.Add(kept);
-        step.IfKept.AddRange(Learnt(taken.Id));
+        step.IfKept.AddRange(Back(taken.Id));
         _whose[taken.Id] = step;
     }
 
@@ -240,9 +233,21 @@ public sealed class Merge
 
     private IEnumerable<LearnEdits> Marked(RecordSet side, Guid id)
     {
-        if (_given.TryGetValue(id, out Guid from))
-            yield return new LearnEdits(id, RecordFields.Origin,
-                new HashSet<long> { Origin.Mark(from, side.Edits.Of(id, Naming(side.Items[id]))) });
+        if ((side == _here ? _givenHere : _givenInFile).TryGetValue(id, out Guid from))
+            yield return Mark(id, [from], side.Edits.Of(id, Naming(side.Items[id])));
+    }
+
+    private static LearnEdits Mark(Guid id, IEnumerable<Guid> loggedUnder, IReadOnlySet<long> edits) =>
+        new(id, RecordFields.Origin, loggedUnder.Select(gone => Origin.Mark(gone, edits)).ToHashSet());
+
+    /// <summary>The paddlers who are gone and under whom a side has a record, by its newest edits.</summary>
+    private IEnumerable<Guid> LoggedUnder(RecordSet side, SharedItem item)
+    {
+        IReadOnlySet<long> marks = side.Edits.Of(item.Id, RecordFields.Origin), edits = side.Edits.Of(item.Id, Naming(item));
+        IEnumerable<Guid> marked = marks.Count == 0 ? []
+            : _here.Removed.Concat(_file.Removed).Where(gone => gone.Value is not null).Select(gone => gone.Key).Distinct()
+                .Where(gone => marks.Contains(Origin.Mark(gone, edits)));
+        return (side == _here ? _givenHere : _givenInFile).TryGetValue(item.Id, out Guid given) ? marked.Append(given) : marked;
     }
 
     /// <summary>A record that was removed in the file.</summary>
@@ -261,7 +266,7 @@ public sealed class Merge
             _steps.Add(
                 new MergeStep(MergeStepKind.Learn,
                 item.Kind())
-                { Always = [.. Learnt(id), new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true)] });
+                { Always = [.. LearntOfPresence(id), new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true)] });
             return;
         }
 
@@ -310,7 +315,7 @@ public sealed class Merge
             step.IfTaken.Add(new RemoveRecord(id));
             step.IfTaken.AddRange(Learnt(id));
             step.IfTaken.Add(new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true));
-            step.IfKept.AddRange(Learnt(id));
+            step.IfKept.AddRange(LearntOfPresence(id));
             step.IfKept.Add(new LearnEdits(id, RecordFields.Presence, Nothing, Decided: true));
             _asked[id] = step;
         }
@@ -330,7 +335,8 @@ public sealed class Merge
     private void Compare(SharedItem mine, SharedItem theirs)
     {
         // Most records are the same on both sides; fields are only taken apart where they are not.
-        if (_here.ContainerOf(mine) == _file.ContainerOf(theirs) && mine.ToText() == theirs.ToText() && !Learnt(mine.Id).Any())
+        if (_here.ContainerOf(mine) == _file.ContainerOf(theirs) && mine.ToText() == theirs.ToText() && !Learnt(mine.Id).Any()
+            && !_givenHere.ContainsKey(mine.Id) && !_givenInFile.ContainsKey(mine.Id))
         {
             _same++;
             return;
@@ -339,6 +345,8 @@ public sealed class Merge
         ItemFields ours = _here.FieldsOf(mine.Id), other = _file.FieldsOf(theirs.Id);
         List<string> taken = [], asked = [];
         List<LearnEdits> learnt = [];
+        string naming = Naming(theirs);
+        SharedItem? whose = Otherwise(mine, theirs);
         foreach (string field in RecordFields.ByTable[mine.Table()].Select(pair => pair.Field).Distinct())
         {
             if (_file.IsUntold(theirs, field))
@@ -346,6 +354,12 @@ public sealed class Merge
             IReadOnlySet<long> myEdits = _here.Edits.Of(mine.Id, field), theirEdits = _file.Edits.Of(mine.Id, field);
             string? my = ours[field], their = other[field];
             bool news = !theirEdits.IsSubsetOf(myEdits);
+            if (whose is not null && field == naming)
+            {
+                asked.Add(field);
+                continue;
+            }
+
             if (my == their)
             {
                 if (news)
@@ -372,6 +386,8 @@ public sealed class Merge
         if (!_file.Edits.Of(mine.Id, RecordFields.Presence).IsSubsetOf(_here.Edits.Of(mine.Id, RecordFields.Presence)))
             learnt.Add(new LearnEdits(mine.Id, RecordFields.Presence, _file.Edits.Of(mine.Id, RecordFields.Presence)));
 
+        if (!asked.Contains(naming))
+            learnt.AddRange(MarkedOnBoth(mine, theirs));
         ItemFields merged = ours.With(taken, other);
         if (!IsSound(merged) || (asked.Count > 0 && !IsSound(ours.With([.. taken, .. asked], other))))
         {
@@ -397,7 +413,42 @@ public sealed class Merge
         }
 
         if (asked.Count > 0)
-            AskFields(mine, theirs, merged, ours, other, asked);
+        {
+            MergeStep step = AskFields(mine, merged, whose is null ? ours : ours.With([naming], new ItemFields(whose, null)), other, asked);
+            if (whose is not null)
+                step.IfKept.Add(Put(merged.With([naming], new ItemFields(whose, null))));
+        }
+    }
+
+    /// <summary>
+    /// A record that is in both, with the owner whom this logbook means by what is newer in the file; null where that is the file's owner.
+    /// </summary>
+    private SharedItem? Otherwise(SharedItem mine, SharedItem theirs)
+    {
+        string field = Naming(theirs);
+        IReadOnlySet<long> edits = _file.Edits.Of(mine.Id, field), known = _here.Edits.Of(mine.Id, field);
+        if (theirs is SharedPiece || theirs.Container() is not Guid there || edits.IsSubsetOf(known)
+            || OtherOwner(theirs, there) is not Guid other)
+            return null;
+        return mine.Container() is Guid now && now != other ? RecordSet.Redirected(mine, now, other) : mine;
+    }
+
+    /// <summary>
+    /// The marks of a record that is in both and of whose owner nothing is asked: of those under whom either side has it by edits that the
+    /// other does not build upon.
+    /// </summary>
+    private IEnumerable<LearnEdits> MarkedOnBoth(SharedItem mine, SharedItem theirs)
+    {
+        if (mine is SharedPiece || mine.Container() is null || !_file.TellsEdits)
+            return [];
+        IReadOnlySet<long> known = _here.Edits.Of(mine.Id, Naming(mine)), edits = _file.Edits.Of(mine.Id, Naming(mine));
+        HashSet<Guid> gone = [];
+        if (known.SetEquals(edits) || !known.IsSubsetOf(edits))
+            gone.UnionWith(LoggedUnder(_here, mine));
+        if (known.SetEquals(edits) || !edits.IsSubsetOf(known))
+            gone.UnionWith(LoggedUnder(_file, theirs));
+        LearnEdits marks = Mark(mine.Id, gone, known.Union(edits).ToHashSet());
+        return marks.Edits.IsSubsetOf(_here.Edits.Of(mine.Id, RecordFields.Origin)) ? [] : [marks];
     }
 
     /// <summary>Whether the file's value is the newer: null where the user has to say.</summary>
@@ -410,7 +461,7 @@ public sealed class Merge
         return theirEdits.IsSubsetOf(myEdits) ? false : myEdits.IsSubsetOf(theirEdits) ? true : null;
     }
 
-    private void AskFields(SharedItem mine, SharedItem theirs, ItemFields merged, ItemFields ours, ItemFields other, List<string> asked)
+    private MergeStep AskFields(SharedItem mine, ItemFields merged, ItemFields ours, ItemFields other, List<string> asked)
     {
         var step = new MergeStep(MergeStepKind.Ask, mine.Kind())
         {
@@ -425,6 +476,7 @@ public sealed class Merge
         }
 
         _steps.Add(step);
+        return step;
 
         string Said(ItemFields side, RecordSet set) => string.Join(", ", asked.Order(StringComparer.Ordinal).Select(field =>
             (field is "run" or "card" or "check" or "note" or "clearance" or "decision" or "range" ? "" : field.Replace('_', ' ') + " ")
@@ -515,6 +567,14 @@ public sealed class Merge
     private IEnumerable<LearnEdits> Learnt(Guid id) =>
         _file.Edits.Fields(id).Select(field => new LearnEdits(id, field, _file.Edits.Of(id, field)))
             .Where(learn => !learn.Edits.IsSubsetOf(_here.Edits.Of(id, learn.Field)));
+
+    // What stays here though it was removed there is as it is here: what was edited there before the removal went with it.
+    private IEnumerable<LearnEdits> LearntOfPresence(Guid id) => Learnt(id).Where(learn => learn.Field == RecordFields.Presence);
+
+    /// <summary>What is to be known of a record that comes; where it had been removed here, as it is there and no more.</summary>
+    private IEnumerable<MergeWrite> Back(Guid id) => !_here.Removed.ContainsKey(id) ? Learnt(id)
+        : _file.Edits.Fields(id).Select(MergeWrite (field) => new LearnEdits(id, field, _file.Edits.Of(id, field)))
+            .Prepend(new ForgetEdits(id));
 
     private void Learn(Guid id, string kind)
     {

@@ -34,6 +34,9 @@ internal sealed record OrderPiece(Guid Id, int Order) : MergeWrite(Id);
 /// <param name="Decided">The user decided it: an edit of this merge's own is added, so that it stands above both sides.</param>
 internal sealed record LearnEdits(Guid Id, string Field, IReadOnlySet<long> Edits, bool Decided = false) : MergeWrite(Id);
 
+/// <summary>The edits behind a record that was removed here go with what it was: it comes back as it is elsewhere.</summary>
+internal sealed record ForgetEdits(Guid Id) : MergeWrite(Id);
+
 /// <summary>A record that is gone became another.</summary>
 internal sealed record LearnJoin(Guid Id, Guid Into) : MergeWrite(Id);
 

@@ -53,7 +53,11 @@ public static class FolderSync
         plan.Apply(logbook, question =>
         {
             MergeChoice choice = choose(question);
-            if (choice == MergeChoice.Later && question.Kind != MergeQuestionKind.SameName)
+            // Two of a name are both here from now on, and no later exchange asks of them again: so it is said.
+            if (choice == MergeChoice.Later && question.Kind == MergeQuestionKind.SameName)
+                result.Remarks.Add($"{char.ToUpperInvariant(question.What[0])}{question.What[1..]} may be one that was here already: " +
+                    $"{question.Here}, {question.InFile}. Both are kept; if they are the same, join them.");
+            else if (choice == MergeChoice.Later)
                 result.Waiting.Add(question);
             return choice;
         });

@@ -21,7 +21,7 @@ internal static class ScreensSpeedCommand
             try
             {
                 Console.WriteLine($"load average before: {Load()}");
-                FirstScreen(parsed.GetValue(program) ?? ReleaseBuild(), folder, parsed.GetValue(runs));
+                FirstScreen(parsed.GetValue(program) ?? Built, folder, parsed.GetValue(runs));
                 Keys(folder, 60);
                 Keys(folder, 10_000);
             }
@@ -75,11 +75,5 @@ internal static class ScreensSpeedCommand
     private static string Load() => File.Exists("/proc/loadavg")
         ? File.ReadAllText("/proc/loadavg").Trim() + $" on {Environment.ProcessorCount} processors" : "unknown";
 
-    private static string ReleaseBuild()
-    {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "TrialLog.sln")))
-            at = at.Parent;
-        return Path.Combine(at?.FullName ?? ".", "src", "TrialLog", "bin", "Release", "net10.0", "triallog");
-    }
+    private static string Built => Repository.File("src/TrialLog/bin/Release/net10.0/triallog");
 }

@@ -33,7 +33,7 @@ internal static class ScreenPictures
         ("progress", [new Key('5').WithAlt]), ("body", [new Key('6').WithAlt]), ("squad", [new Key('7').WithAlt]),
         ("typing", [new Key('2').WithAlt, .. Typed("5:41"), Key.Enter, .. Typed("6"), Key.Enter, .. Typed("538")]),
         ("recording",
-            [new Key('3').WithAlt, new Key('i'), .. Typed(Path.Combine(SamplesFolder(), "recordings", "ilse-round-trips-laps.fit")),
+            [new Key('3').WithAlt, new Key('i'), .. Typed(Repository.File("sample-sessions/recordings/ilse-round-trips-laps.fit")),
             Key.Enter]),
     ];
 
@@ -51,7 +51,7 @@ internal static class ScreenPictures
     /// <param name="size">Columns and rows of the terminal.</param>
     /// <param name="dark">Whether on a dark background.</param>
     public static IEnumerable<string> DrawOfTheDocuments(string folder, (int Columns, int Rows) size, bool dark) =>
-        OfTheDocuments.SelectMany(one => DrawSample(Path.Combine(SamplesFolder(), one.Sample), folder, size, dark, one.Pictures));
+        OfTheDocuments.SelectMany(one => DrawSample(Repository.File("sample-sessions/" + one.Sample), folder, size, dark, one.Pictures));
 
     // A season of the samples as it looks three days after its last outing, whatever the day is.
     private static List<string> DrawSample(
@@ -79,14 +79,6 @@ internal static class ScreenPictures
     }
 
     private static IEnumerable<Key> Typed(string text) => text.Select(letter => new Key(letter));
-
-    private static string SamplesFolder()
-    {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "TrialLog.sln")))
-            at = at.Parent;
-        return Path.Combine(at?.FullName ?? ".", "sample-sessions");
-    }
 
     /// <summary>Draws screens of a logbook.</summary>
     /// <param name="store">The logbook.</param>

@@ -18,7 +18,8 @@ public partial class WordingTests(ITestOutputHelper output)
 
     [GeneratedRegex(
         @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b"
-            + @"|\b(?<word>\w{2,}) \k<word>\b|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
+            + @"|\b(?<word>\w{2,}) \k<word>\b|\(\)| [.,;]"
+            + @"|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
     private static partial Regex Banned();
 
     private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) =>

@@ -6,6 +6,9 @@ namespace TrialLog.Tests.Commands;
 /// <summary>What stands where a file should, and what a line break in a note looks like.</summary>
 public class OddFilesTests
 {
+    /// <summary>Only what waits without end takes so long, however much else the machine does.</summary>
+    private static readonly TimeSpan Timeout = TimeSpan.FromMinutes(3);
+
     /// <summary>A pipe that nobody writes to would be waited for without end.</summary>
     [Theory]
     [InlineData("import", "{pipe}")]
@@ -21,7 +24,7 @@ public class OddFilesTests
             await made.WaitForExitAsync(TestContext.Current.CancellationToken);
         Task<TestProgram.Outcome> run = Task.Run(
             () => program.Run([.. words.Select(word => word.Replace("{pipe}", pipe, StringComparison.Ordinal))]));
-        if (await Task.WhenAny(run, Task.Delay(TimeSpan.FromSeconds(10), TestContext.Current.CancellationToken)) != run)
+        if (await Task.WhenAny(run, Task.Delay(Timeout, TestContext.Current.CancellationToken)) != run)
         {
             // Somebody writes after all, so that the thread that waits ends with the test.
             await File.WriteAllTextAsync(pipe, "", TestContext.Current.CancellationToken);

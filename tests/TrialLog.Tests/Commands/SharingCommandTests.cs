@@ -50,6 +50,16 @@ public class SharingCommandTests
     }
 
     [Fact]
+    public void Of_two_with_one_name_it_is_said_that_both_are_kept_where_nobody_is_there_to_be_asked()
+    {
+        using TestProgram mine = WithOuting(), theirs = WithOuting();
+        string folder = Directory.CreateDirectory(Path.Combine(mine.Folder, "between")).FullName;
+        mine.Must("sync", folder);
+        Assert.Contains("“Ilse Maro” is in the file. Both are kept", theirs.Must("sync", folder).ReplaceLineEndings(" ").Replace("  ", ""));
+        Assert.DoesNotContain("Both are kept", theirs.Must("sync", folder));
+    }
+
+    [Fact]
     public void Parts_are_left_out_on_request()
     {
         using TestProgram mine = WithOuting();
@@ -95,7 +105,7 @@ public class SharingCommandTests
         Assert.Equal(before, mine.Must("history", "--json"));
         mine.Must("merge", file, "--keep-here");
         Assert.Equal(330, Json(mine.Must("history", "--json"))[0].GetProperty("pieces")[0].GetProperty("time_s").GetDouble());
-        Assert.Equal(2, mine.Run("merge", file, "--keep-here", "--take-from-file").Code);
+        Assert.Equal(2, mine.Run("merge", file, "--keep-here", "--theirs").Code);
     }
 
     [Theory]

@@ -13,7 +13,7 @@ public sealed class PictureTests : IDisposable
     [Fact]
     public void The_pictures_in_the_documents_are_what_the_command_draws_now()
     {
-        string kept = Path.Combine(StoredDrawing.Repository(), "docs", "pictures");
+        string kept = Repository.File("docs/pictures");
         string[] drawn = [.. ScreenPictures.DrawOfTheDocuments(_folder, (80, 24), dark: false)
             .Select(path => Path.GetFileName(path)).Order()];
         Assert.Equal(Directory.GetFiles(kept).Select(path => Path.GetFileName(path)).Order(), drawn);

@@ -69,6 +69,117 @@ public sealed class MergeExamples : IDisposable
     }
 
     [Fact]
+    public void What_was_removed_there_and_changed_here_is_asked_about_by_its_name()
+    {
+        _theirs.Change("Removed", writer =>
+        {
+            writer.RemovePaddler(Tova.Id);
+            writer.RemoveOuting(_theirs.Outings()[0].Id);
+        });
+        _mine.Change("Renamed", writer => writer.Put(Tova with { Name = "Tova Linde" }));
+        _mine.Change("Noted", writer => writer.Put(_mine.Outings()[0] with { Notes = "felt fresh" }));
+        Assert.Equal(
+            [
+                (MergeQuestionKind.RemovedInFile, "the paddler “Tova Linde”, with all that is theirs", "still there", "removed"),
+                (MergeQuestionKind.RemovedInFile, "Ilse Maro's outing of 2020-01-02 “1”", "still there", "removed"),
+            ],
+            FromThem.Questions.Select(question => (question.Kind, question.What, question.Here, question.InFile)));
+        FromThem.Apply(_mine, _ => MergeChoice.TakeFromFile);
+        Assert.Empty(_mine.Outings());
+        Assert.Single(_mine.Paddlers());
+        Assert.Equal("Merged the record of Ilse Maro", _mine.Changes(1)[0].What);
+    }
+
+    [Fact]
+    public void What_both_told_alike_is_known_to_both()
+    {
+        foreach (LogbookFile log in new[] { _mine, _theirs })
+            log.Change("Noted", writer => writer.Put(log.Outings()[0] with { Notes = "felt fresh" }));
+        Assert.True(FromThem.ChangesNothing);
+        FromThem.Apply(_mine, Unasked);
+        _mine.Change("Noted", writer => writer.Put(_mine.Outings()[0] with { Notes = "felt stale" }));
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Equal("felt stale", _theirs.Outings()[0].Notes);
+    }
+
+    [Fact]
+    public void A_piece_moved_to_another_outing_there_is_in_that_one_alone_here()
+    {
+        _theirs.Change("Split", writer =>
+        {
+            Outing outing = _theirs.Outings()[0];
+            writer.Put(outing with { Pieces = [.. outing.Pieces.Take(3)] });
+            writer.Put(SampleLog.Outing(2) with { Pieces = [outing.Pieces[3] with { Order = 1 }] });
+        });
+        FromThem.Apply(_mine, Unasked);
+        Assert.Equal([3, 1], _mine.Outings().Select(outing => outing.Pieces.Count));
+        Assert.Equal("5:34", _mine.Outings()[1].Pieces[0].Time.ToString());
+        Assert.True(FromThem.ChangesNothing && FromMe.ChangesNothing);
+    }
+
+    // Each joined her into another; what a third laptop logged for her comes by way of theirs.
+    [Fact]
+    public void Whose_an_outing_is_that_was_logged_for_one_who_became_two_people_is_asked()
+    {
+        using LogbookFile third = _folder.OpenHastily("third");
+        Paddler sela = new() { Id = RandomRecords.Id(5, 3), Name = "Sela Brand" };
+        _theirs.Change("Added", writer => writer.Put(sela));
+        FromThem.Apply(_mine, Unasked);
+        Merge.Plan(third, Read(Written(_mine))).Apply(third, Unasked);
+        third.Change("Logged", writer => writer.Put(SampleLog.Outing(2, paddler: Tova.Id)));
+        _mine.Change("Joined", writer => writer.JoinPaddlers(Tova.Id, SampleLog.Ilse.Id));
+        _theirs.Change("Joined", writer => writer.JoinPaddlers(Tova.Id, sela.Id));
+        Merge.Plan(_theirs, Read(Written(third))).Apply(_theirs, Unasked);
+        Assert.Equal(sela.Id, _theirs.Outings().Single(outing => outing.Label == "2").PaddlerId);
+
+        MergeQuestion question = Assert.Single(FromThem.Questions);
+        Assert.Equal(
+            (MergeQuestionKind.EditedOnBoth, "paddler Ilse Maro", "paddler Sela Brand"), (question.Kind, question.Here, question.InFile));
+        FromThem.Apply(_mine, _ => MergeChoice.KeepHere);
+        Assert.Equal([SampleLog.Ilse.Id, SampleLog.Ilse.Id], _mine.Outings().Select(outing => outing.PaddlerId));
+        Assert.Equal(4, _mine.Outings().Single(outing => outing.Label == "2").Pieces.Count);
+        _mine.Undo();
+        FromThem.Apply(_mine, _ => MergeChoice.TakeFromFile);
+        Assert.Equal(sela.Id, _mine.Outings().Single(outing => outing.Label == "2").PaddlerId);
+    }
+
+    [Fact]
+    public void One_who_is_shown_with_a_number_is_asked_about_with_it()
+    {
+        using LogbookFile third = _folder.OpenHastily("third");
+        Paddler other = Tova with { Id = RandomRecords.Id(5, 9) };
+        third.Change("Added", writer =>
+        {
+            writer.Put(other);
+            writer.Put(SampleLog.Paddle);
+            writer.Put(SampleLog.Outing(2, paddler: other.Id));
+        });
+        Merge.Plan(_mine, Read(Written(third))).Apply(_mine, _ => MergeChoice.KeepHere);
+        Merge.Plan(_theirs, Read(Written(third))).Apply(_theirs, _ => MergeChoice.KeepHere);
+        _mine.Change("Noted", writer => writer.Put(Second(_mine) with { Notes = "felt fresh" }));
+        _theirs.Change("Noted", writer => writer.Put(Second(_theirs) with { Notes = "felt stale" }));
+        _mine.Change("Whose", writer => writer.Put(Heron with { OwnerId = other.Id }));
+        _theirs.Change("Whose", writer => writer.Put(Heron with { OwnerId = Tova.Id }));
+        MergeQuestion[] questions = [.. FromThem.Questions];
+        Assert.Equal(["the paddle “Heron”", "Tova Lind (2)'s outing of 2020-01-03 “2”"], questions.Select(question => question.What));
+        Assert.Equal(("owner Tova Lind (2)", "owner Tova Lind"), (questions[0].Here, questions[0].InFile));
+
+        static Outing Second(LogbookFile log) => log.Outings().Single(outing => outing.Label == "2");
+    }
+
+    [Fact]
+    public void Word_that_soreness_is_gone_and_a_note_on_a_card_come_too()
+    {
+        var clearance = new SorenessClearance
+        {
+            Id = RandomRecords.Id(4, 1), PaddlerId = Tova.Id, Date = new(2026, 5, 3), By = "Sela Brand", Because = "seen today",
+        };
+        _theirs.Change("Cleared", writer => writer.Put(clearance));
+        FromThem.Apply(_mine, Unasked);
+        Assert.Equal(clearance, Assert.Single(_mine.SorenessClearances(Tova.Id)));
+    }
+
+    [Fact]
     public void Pieces_put_in_order_on_both_sides_are_one_question_that_shows_both_orders()
     {
         Reorder(_mine, 2, 1, 4, 3);

@@ -81,7 +81,7 @@ public class MigrationTests
         Assert.Single(RecordSet.Of(log).Removed);
         Assert.Equal("Removed", log.Undo()!.What);
         Assert.Equal(["Ilse Maro", "Ilse Mro"], log.Paddlers().Select(paddler => paddler.Name));
-        Assert.Single(Directory.GetFiles(folder.Path, "*.before-v5.bak"));
+        Assert.Single(Directory.GetFiles(folder.Path, $"*.before-v{Migrations.Scripts.Count}.bak"));
     }
 
     [Fact]

@@ -89,14 +89,16 @@ public sealed partial class SyncLaws
         }
 
         int round = 0;
+        string news = "";
         for (bool quiet = false; !quiet; round++)
         {
-            Assert.True(round < 12, "five laptops with whole files do not come to rest");
-            quiet = true;
+            Assert.True(round < 12, $"five laptops with whole files do not come to rest: {news}");
+            (quiet, news) = (true, "");
             foreach (Laptop laptop in laptops)
             {
                 SyncResult result = laptop.Sync(Evenly);
                 quiet &= result.Added.Count + result.Updated.Count + result.Removed.Count + result.Waiting.Count + result.Unread.Count == 0;
+                news += $"\n{string.Join(", ", [.. result.Added, .. result.Updated, .. result.Removed])} {string.Join(' ', result.Unread)}";
                 foreach (Laptop other in laptops.Where(other => other != laptop))
                     File.Copy(laptop.Own!, Path.Combine(other.Folder, Path.GetFileName(laptop.Own!)), overwrite: true);
             }

@@ -8,7 +8,7 @@ internal static class StoredDrawing
 {
     public static void Matches(string folder, string name, string drawing)
     {
-        string directory = Path.Combine(Repository(), "tests", "TrialLog.Tests", folder, "drawings");
+        string directory = Repository.File($"tests/TrialLog.Tests/{folder}/drawings");
         string kept = Path.Combine(directory, name + ".txt"), seen = Path.Combine(directory, name + ".seen");
         string text = string.Join('\n', drawing.Split('\n').Select(line => line.TrimEnd())).TrimEnd('\n') + "\n";
         if (File.Exists(kept) && File.ReadAllText(kept) == text)
@@ -20,14 +20,5 @@ internal static class StoredDrawing
         Directory.CreateDirectory(directory);
         File.WriteAllText(seen, text);
         Assert.Fail($"The drawing differs from {kept}; what was drawn is in {seen}:\n{text}");
-    }
-
-    /// <summary>The folder that holds the solution.</summary>
-    public static string Repository()
-    {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "TrialLog.sln")))
-            at = at.Parent;
-        return at?.FullName ?? throw new InvalidOperationException("The tests run outside the repository.");
     }
 }

@@ -12,7 +12,7 @@ public class EllipsoidTests
     {
         // Each pair of places is paddled at an even speed and read as a recording. Near the poles and across 180° the way between two
         // places is no straight line in degrees; TrackTests go there.
-        double[][] steps = [.. File.ReadAllLines(Repository.PathOf("tests/reference/geodesic/steps.csv")).Skip(1)
+        double[][] steps = [.. File.ReadAllLines(Repository.File("tests/reference/geodesic/steps.csv")).Skip(1)
             .Select(line => line.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray())
             .Where(step => step[4] is >= 100 and <= 5000 && Math.Abs(step[0]) < 80 && Math.Abs(step[2]) < 80
                 && Math.Abs(step[1] - step[3]) < 1)];

@@ -47,7 +47,7 @@ public class MatchingTests
     [InlineData("tova-one-way-laps.tcx.gz", RecordingFormat.Tcx, 6, null, true)]
     public void The_sample_recordings_show_what_they_say(string name, RecordingFormat format, int pieces, Course? course, bool laps)
     {
-        using FileStream file = File.OpenRead(Repository.PathOf("sample-sessions/recordings/" + name));
+        using FileStream file = File.OpenRead(Repository.File("sample-sessions/recordings/" + name));
         RecordedOuting outing = RecordingReader.Read(file, name);
         Assert.Equal(format, outing.Format);
         Assert.Equal(laps, outing.HasPressedLaps);

@@ -29,9 +29,9 @@ public class WorkoutTests
     {
         // tests/reference/recordings/read-workout.py, written from the protocol with Python's standard library alone, made the table of the
         // file.
-        byte[] file = File.ReadAllBytes(Repository.PathOf("tests/reference/recordings/workout.fit"));
+        byte[] file = File.ReadAllBytes(Repository.File("tests/reference/recordings/workout.fit"));
         Assert.Equal(file, WatchWorkout.File(Card, LengthUnit.Inches, blind: false, Made));
-        string[] rows = File.ReadAllLines(Repository.PathOf("tests/reference/recordings/workout.csv"));
+        string[] rows = File.ReadAllLines(Repository.File("tests/reference/recordings/workout.csv"));
         Assert.Equal("file,5,255,2026-05-09T07:00:00", rows[0]);
         Assert.Equal("workout,19,9,Trial 49 1/4; 50 3/4 in", rows[1].Replace(", 50", "; 50", StringComparison.Ordinal));
         string[] expected =

@@ -47,6 +47,16 @@ public class AdviceHistoryTests
     }
 
     [Fact]
+    public void Of_two_outings_the_earlier_follows_the_card_in_whatever_order_they_are_told()
+    {
+        DateOnly day = new(2026, 5, 1);
+        double[] lengths = [49, 51, 51, 49];
+        Outing first = Outing(1, day, lengths), second = Outing(2, day.AddDays(1), lengths);
+        foreach (Outing[] outings in new Outing[][] { [first, second], [second, first] })
+            Assert.Equal(first.Id, Assert.Single(Of([Card(1, day, lengths)], outings)).Paddled!.Id);
+    }
+
+    [Fact]
     public void A_card_is_not_followed_before_it_is_given_nor_in_another_hull_nor_with_another_paddle_and_the_newest_counts()
     {
         DateOnly day = new(2026, 5, 1);

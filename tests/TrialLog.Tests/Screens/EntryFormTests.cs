@@ -20,6 +20,18 @@ public sealed class EntryFormTests : IDisposable
 
     private string Logbook => Path.Combine(_folder, "logbook.db");
 
+    [Theory]
+    [InlineData("sat", "on Saturday, 21 November 2026")]
+    [InlineData("24 nov", "on Tuesday, 24 November 2026")]
+    [InlineData("-1", "on Tuesday, 24 November 2026")]
+    public void A_day_typed_in_words_is_named_before_it_is_saved(string typed, string named)
+    {
+        SampleLog.Write(Logbook);
+        using AtTheTerminal terminal = Known();
+        terminal.Press(Key.Enter).ShowsNot("on Wednesday").Press(Key.CursorUp, Key.CursorUp, Key.Home)
+            .Press([.. Enumerable.Repeat(Key.Delete, 12)]).Type(typed).Shows(named);
+    }
+
     /// <summary>
     /// Whatever is typed, tabbed, resized, undone and done again, over 100 steps and more: each letter is in the field where it was typed,
     /// and nowhere else.

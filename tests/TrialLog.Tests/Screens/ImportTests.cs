@@ -16,8 +16,7 @@ namespace TrialLog.Tests.Screens;
 public sealed class ImportTests : IDisposable
 {
     private static readonly Guid Ilse = new(1, 0, 0, new byte[8]);
-    private static readonly string Recording = Path.Combine(
-        StoredDrawing.Repository(), "sample-sessions", "recordings", "ilse-round-trips-laps.fit");
+    private static readonly string Recording = Repository.File("sample-sessions/recordings/ilse-round-trips-laps.fit");
 
     private readonly string _folder = Directory.CreateTempSubdirectory("triallog-imports-").FullName;
 

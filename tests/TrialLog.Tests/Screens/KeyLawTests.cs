@@ -78,7 +78,7 @@ public sealed class KeyLawTests : IDisposable
         Look(terminal.Type("e"));
         Look(terminal.Press(Key.Esc).Type("i"));
         string one = Path.Combine(_folder, "one.fit"), two = Path.Combine(_folder, "two.fit");
-        string samples = Path.Combine(StoredDrawing.Repository(), "sample-sessions", "recordings");
+        string samples = Repository.File("sample-sessions/recordings");
         File.Copy(Path.Combine(samples, "ilse-round-trips-laps.fit"), one);
         File.Copy(Path.Combine(samples, "tova-one-way-laps.tcx.gz"), two);
         terminal.Type(Path.Combine(_folder, "*.fit")).Press(Key.Enter);

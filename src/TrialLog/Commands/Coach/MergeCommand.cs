@@ -18,23 +18,26 @@ internal static class MergeCommand
     public static Command Build(CommandFrame frame)
     {
         var file = new Argument<string>("FILE") { Description = "A record written by triallog share." };
-        var mine = new Option<bool>("--keep-here", "--mine") { Description = "Where both sides edited the same, keep what is here." };
-        var theirs = new Option<bool>(
-            "--take-from-file", "--theirs")
-        { Description = "Where both sides edited the same, take what is in the file." };
+        var keep = new Option<bool>("--keep-here") { Description = "Where both sides edited the same, keep what is here." };
+        var take = new Option<bool>("--take-from-file") { Description = "Where both sides edited the same, take what is in the file." };
+        // As they were once spelled.
+        Option<bool> mine = new("--mine") { Hidden = true }, theirs = new("--theirs") { Hidden = true };
         var dry = new Option<bool>("--dry-run") { Description = "Only say what would happen." };
-        var command = new Command("merge", "Take a shared record in: no duplicates, nothing overwritten unasked.") { file, mine, theirs,
-            dry, frame.Json };
+        var command = new Command("merge", "Take a shared record in: no duplicates, nothing overwritten unasked.")
+        {
+            file, keep, take, mine, theirs, dry, frame.Json,
+        };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(mine) && result.GetValue(theirs))
+            if ((result.GetValue(keep) || result.GetValue(mine)) && (result.GetValue(take) || result.GetValue(theirs)))
                 result.AddError("Say --keep-here or --take-from-file, not both.");
         });
         frame.OnDesk(command, (parsed, workspace) =>
         {
             bool json = parsed.GetValue(frame.Json), dryRun = parsed.GetValue(dry);
             MergePlan plan = Merge.Plan(workspace.Logbook, Sharing.Load(parsed.GetRequiredValue(file)), workspace.Today);
-            MergeChoice? all = parsed.GetValue(mine) ? MergeChoice.KeepHere : parsed.GetValue(theirs) ? MergeChoice.TakeFromFile : null;
+            MergeChoice? all = parsed.GetValue(keep) || parsed.GetValue(mine) ? MergeChoice.KeepHere
+                : parsed.GetValue(take) || parsed.GetValue(theirs) ? MergeChoice.TakeFromFile : null;
             if (!json)
                 MergeText.WritePlan(frame, plan, dryRun);
             Dictionary<Guid, MergeChoice>? choices = dryRun ? null : Decide(frame, plan, all, ask: !json && frame.ConsoleHost.Interactive);

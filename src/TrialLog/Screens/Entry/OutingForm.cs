@@ -118,6 +118,8 @@ internal sealed class OutingForm : Canvas
         brush.Text(23, 1, "label", Tone.Dim);
         if (_typed.Logged is { } logged)
             brush.Text(47, 1, $"changing {FindOuting.NameOf(logged)}", Tone.Now);
+        else if (_typed.DayMeant(_context) is { } day)
+            brush.Text(47, 1, "on " + Say.WeekdayInWords(day), Tone.Now);
         foreach ((string heading, int column, _, _) in PiecesView.Columns)
             brush.Text(column, _pieces.Frame.Y - 1,
                 heading == "length" ? $"length, {(_context.Unit == LengthUnit.Centimetres ? "cm" : "in")}" : heading, Tone.Dim);

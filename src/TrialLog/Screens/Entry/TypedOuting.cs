@@ -241,6 +241,10 @@ internal sealed class TypedOuting
         }, default, "");
     }
 
+    /// <summary>The day that a date typed in words means, such as <c>sat</c> or <c>-1</c>; null where it is written out or wrong.</summary>
+    public DateOnly? DayMeant(TypingContext context) =>
+        Date(context) is { Problem: null, Value: var day } && $"{day:yyyy-MM-dd}" != Draft.Date.Trim() ? day : null;
+
     private Reading<DateOnly> Date(TypingContext context) => Reading<DateOnly>.Of(Draft.Date, text =>
     {
         DateOnly day = TextForms.Date(context.Today).Read(text);

@@ -123,4 +123,8 @@ internal readonly ref struct Brush(View view, Look look)
 }
 
 /// <summary>The glyphs and looks of this terminal.</summary>
-internal sealed record Look(Strokes Strokes, Palette Palette);
+internal sealed record Look(Strokes Strokes, Palette Palette)
+{
+    /// <summary>How many columns a text takes on this terminal.</summary>
+    public int ColumnsOf(string text) => Quoted.Visible(Strokes.Write(text)).GetColumns();
+}

@@ -18,7 +18,12 @@ namespace TrialLog.Screens.Squads;
 /// <summary>The coach's view: who is converging, who is sore, who has not been out.</summary>
 internal sealed class SquadScreen(Session session) : Screen(session), ISearched
 {
-    private const int NameWidth = 14, HullWidth = 6, DoWidth = 22, BestWidth = 17, LikelyWidth = 12, WinWidth = 10, LastWidth = 7;
+    private const int NameWidth = 14, HullWidth = 6;
+
+    /// <summary>How wide each column is, the space after it included; 0 for one that is left out.</summary>
+    private readonly record struct Widths(int Do, int Best, int Likely, int Win, int Last);
+
+    private static readonly Widths Wide = new(22, 17, 12, 10, 7), Narrow = Wide with { Likely = 0 };
 
     private IReadOnlyList<SquadRow> _lines = [];
     private int _ofVersion = -1;
@@ -77,13 +82,15 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     protected override void Paint(Brush brush)
     {
         bool wide = brush.Columns >= 100;
-        brush.Text(
-            1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}{"this week",-DoWidth}{"now → best",-BestWidth}" +
-                $"{(wide ? $"{"likely",-LikelyWidth}" : "")}{"to win",-WinWidth}{"last",-LastWidth}{(wide ? "warnings" : "!")}", Tone.Dim);
+        Widths widths = wide ? Wide : Fitted(brush.Columns);
+        brush.Text(1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}"
+            + brush.Cell("this week", widths.Do) + brush.Cell("now → best", widths.Best)
+            + brush.Cell("likely", widths.Likely) + brush.Cell("to win", widths.Win) + brush.Cell("last", widths.Last)
+            + (wide ? "warnings" : "!"), Tone.Dim);
         int room = Math.Max(1, brush.Rows - 1);
         _top = Math.Clamp(_top, Math.Max(0, _at - room + 1), Math.Max(0, _at));
         for (int index = _top; index < Math.Min(_lines.Count, _top + room); index++)
-            PaintLine(brush, 1 + index - _top, _lines[index], index == _at, wide);
+            PaintLine(brush, 1 + index - _top, _lines[index], index == _at, wide, widths);
         if (_lines.Count == 1 && brush.Rows > 5)
             brush.Text(1, 4, "More paddlers: triallog paddler add NAME, or triallog merge FILE", Tone.Dim);
     }
@@ -100,7 +107,20 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
         return true;
     }
 
-    private void PaintLine(Brush brush, int row, SquadRow line, bool here, bool wide)
+    // Columns as narrow as what stands in them; where they are still too wide, the likely range is left out.
+    private Widths Fitted(int columns)
+    {
+        List<SquadRow> known = [.. _lines.Where(line => line.Analysis is not null)];
+        int Needed(string head, Func<SquadRow, string> said) =>
+            1 + known.Select(said).Append(head).Max(Look.ColumnsOf);
+        var fitted = new Widths(Math.Min(Wide.Do, Needed("this week", SquadWords.StandingAndThisWeek)),
+            Needed("now → best", SquadWords.NowToBest), Needed("likely", SquadWords.Likely), Needed("to win", SquadWords.ToWin),
+            Needed("last", line => SquadWords.Last(line, Session.Today)));
+        int spare = columns - 4 - NameWidth - HullWidth - fitted.Do - fitted.Best - fitted.Likely - fitted.Win - fitted.Last;
+        return spare < 0 ? Narrow : fitted with { Do = fitted.Do + spare };
+    }
+
+    private void PaintLine(Brush brush, int row, SquadRow line, bool here, bool wide, Widths widths)
     {
         string text = brush.Cell(line.Paddler.Name, NameWidth - 1) + " " + brush.Cell(line.Hull?.Name ?? "", HullWidth);
         if (line.Analysis is not { } analysis)
@@ -110,11 +130,11 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
             return;
         }
 
-        text += brush.Cell(SquadWords.StandingAndThisWeek(line), DoWidth - 1) + " "
-            + brush.Cell(SquadWords.NowToBest(line), BestWidth - 1) + " "
-            + (wide ? brush.Cell(SquadWords.Likely(line), LikelyWidth - 1) + " " : "")
-            + brush.Cell(SquadWords.ToWin(line), WinWidth - 1) + " "
-            + brush.Cell(SquadWords.Last(line, Session.Today), LastWidth - 1) + " "
+        text += brush.Cell(SquadWords.StandingAndThisWeek(line), widths.Do - 1) + " "
+            + brush.Cell(SquadWords.NowToBest(line), widths.Best - 1) + " "
+            + (widths.Likely > 0 ? brush.Cell(SquadWords.Likely(line), widths.Likely - 1) + " " : "")
+            + brush.Cell(SquadWords.ToWin(line), widths.Win - 1) + " "
+            + brush.Cell(SquadWords.Last(line, Session.Today), widths.Last - 1) + " "
             + (wide ? SquadWords.Warnings(line) : analysis.Checks.Count > 0 && !line.IsSore ? "!" : "");
         brush.Text(1, row, (here ? "▸ " : "  ") + text, here ? Tone.Selected : line.IsSore ? Tone.Caution : line.IsFinished ? Tone.Best
             : Tone.Plain);

@@ -64,6 +64,15 @@ public class TransferTests
             Assert.Equal(before + more, after, 1e-6);
         });
 
+    [Fact]
+    public void Of_measured_hulls_the_smallest_crews_stands_by_the_crew_rule()
+    {
+        Hull solo = StandardHulls.All[0] with { SeatHeight = Length.Parse("8") };
+        Hull six = StandardHulls.All[2] with { SeatHeight = Length.Parse("13") };
+        IReadOnlyDictionary<Guid, double> offsets = SeatHeightRule.OffsetsInches([six, solo]);
+        Assert.Equal((0, 5), (offsets[solo.Id], offsets[six.Id]));
+    }
+
     // Common practice, no source: by crew alone.
     [Fact]
     public void Unmeasured_hulls_stand_by_their_crew()

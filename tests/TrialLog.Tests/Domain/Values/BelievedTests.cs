@@ -26,6 +26,7 @@ public class BelievedTests
     [InlineData("18.5", "48", null)]
     [InlineData("36", "36", "longer than the whole paddle")]
     [InlineData("2", "30", "not believable (8 in to 36 in)")]
+    [InlineData("40", "36", "did you mean 40 cm?")]
     public void A_blade_is_shorter_than_its_paddle_and_a_blade_s_size(string blade, string paddle, string? says) =>
         Says(says, Plausible.ProblemWithBlade(Length.Parse(blade), Length.Parse(paddle)));
 

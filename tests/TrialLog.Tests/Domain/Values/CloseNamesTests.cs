@@ -32,6 +32,7 @@ public class CloseNamesTests
 
     [Theory]
     [InlineData("OC2", "OC1")]
+    [InlineData("कि", "की")]
     [InlineData("V1", "OC1")]
     [InlineData("Reed 2", "Reed")]
     [InlineData("Tova L", "Tova M")]

@@ -165,6 +165,22 @@ public class LimitTests
     public void What_is_quoted_is_cut_where_no_character_is_halved(string? text, int most, string quoted) =>
         Assert.Equal(quoted, Quoted.Brief(text, most));
 
+    [Theory]
+    [InlineData(400, "400 m")]
+    [InlineData(999.5, "999.5 m")]
+    [InlineData(1000, "1 km")]
+    [InlineData(16_093.44, "16.09344 km")]
+    public void A_distance_is_shown_in_kilometres_from_one_on(double metres, string shown) =>
+        Assert.Equal(shown, Distance.FromMetres(metres).ToString());
+
+    [Theory]
+    [InlineData(1.25, LengthUnit.Inches, "1.3 in")]
+    [InlineData(-0.8, LengthUnit.Inches, "−0.8 in")]
+    [InlineData(-0.04, LengthUnit.Inches, "0 in")]
+    [InlineData(-1, LengthUnit.Centimetres, "−2.5 cm")]
+    public void A_difference_bears_its_sign_unless_it_reads_as_nothing(double inches, LengthUnit unit, string shown) =>
+        Assert.Equal(shown, Spoken.Amount(inches, unit));
+
     [Fact]
     public void Lines_that_are_quoted_in_one_line_are_told_apart() => Assert.Equal("one / two", Quoted.Visible("one\r\ntwo"));
 
@@ -185,6 +201,14 @@ public class LimitTests
         else
             Assert.Contains(typed, problem);
     }
+
+    [Theory]
+    [InlineData(999, false)]
+    [InlineData(1000, true)]
+    [InlineData(172_800_000, true)]
+    [InlineData(172_800_001, false)]
+    public void A_time_lies_between_a_second_and_two_days(long milliseconds, bool taken) =>
+        Takes(taken, () => PieceTime.FromMilliseconds(milliseconds), "time", "1 second and 48 hours");
 
     [Theory]
     [InlineData(332_000, "5:32")]

@@ -146,5 +146,5 @@ public class SampleSessionsTests
         });
     }
 
-    private static string PathOf(string file) => Repository.PathOf("sample-sessions/" + file);
+    private static string PathOf(string file) => Repository.File("sample-sessions/" + file);
 }

@@ -7,9 +7,7 @@ namespace TrialLog.Tests.Tuning.References;
 /// <summary>Reads what the scripts under tests/reference have stored.</summary>
 internal static class ReferenceFile
 {
-    private static readonly string Folder = Find();
-
-    public static string PathOf(string name) => Path.Combine(Folder, name);
+    public static string PathOf(string name) => Repository.File("tests/reference/" + name);
 
     public static JsonElement Json(string name) => JsonDocument.Parse(File.ReadAllText(PathOf(name))).RootElement;
 
@@ -30,14 +28,6 @@ internal static class ReferenceFile
             ? columns.EnumerateObject().Select(column => columns.Numbers(column.Name))
             : [];
         return Matrix<double>.Build.DenseOfColumnArrays(named.Prepend([.. Enumerable.Repeat(1.0, rows)]));
-    }
-
-    private static string Find()
-    {
-        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (File.Exists(Path.Combine(at.FullName, "TrialLog.sln")))
-                return Path.Combine(at.FullName, "tests", "reference");
-        throw new DirectoryNotFoundException("No TrialLog.sln above the tests.");
     }
 }
 
