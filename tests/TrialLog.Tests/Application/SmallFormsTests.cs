@@ -110,7 +110,8 @@ public class SmallFormsTests
         Assert.StartsWith(
             "OC1 has its seat 1.5 in lower", (answer with
             {
-                Hull = StandardHulls.All[0] with { SeatHeight = Length.Parse("7") }, HullOffsetInches = -1.5,
+                Hull = StandardHulls.All[0] with { SeatHeight = Length.Parse("7") },
+                HullOffsetInches = -1.5,
             }).HullNote);
     }
 
@@ -135,7 +136,9 @@ public class SmallFormsTests
         Analysis analysis = SampleContents.Of(8).Analysis;
         analysis = analysis with
         {
-            Standing = Standing.Testing, CurrentIsUsual = true, Current = analysis.Best.Length.PlusInches(1),
+            Standing = Standing.Testing,
+            CurrentIsUsual = true,
+            Current = analysis.Best.Length.PlusInches(1),
             GainFromMovingSeconds = seconds,
         };
         Assert.Equal(gains, Answer.Going(analysis)!.Contains("should gain", StringComparison.Ordinal));
