@@ -86,11 +86,12 @@ internal static class SensitivityCommand
 
     private static void Report(World world, int paddlers, ulong seed, int threads)
     {
+        bool carries = world.DurationSpread > 0;
         Console.WriteLine($"World {world.Name}: {world.Says}. {paddlers} paddlers, seed {seed}; ± is the Monte Carlo error.");
         Console.WriteLine();
         Console.WriteLine($"| constant | value | loss after {LossAfter} outings, % | change, the same paddlers | ranges held, % | stop " +
-            $"after | wrong stops, % |");
-        Console.WriteLine("|---|---|---|---|---|---|---|");
+            $"after | wrong stops, % |{(carries ? " carried to another hull held, % | to an hour, % |" : "")}");
+        Console.WriteLine($"|---|---|---|---|---|---|---|{(carries ? "---|---|" : "")}");
         SeasonResult[] usual = Run(TuningSettings.Default);
         Row("all as chosen", "", usual);
         foreach ((string name, double[] values) in Tried(world))
@@ -116,7 +117,11 @@ internal static class SensitivityCommand
                 + $"| {(ReferenceEquals(results, usual) ? "" : Text(results.Zip(usual, More), "0.000"))} "
                 + $"| {Text(results.Select(one => one.Covered!.Skip(1).Average(held => held ? 100.0 : 0)), "0.0")} "
                 + $"| {(median == int.MaxValue ? $"more than {SimulatedPaddler.Outings}" : median)} "
-                + $"| {(stopped.Count == 0 ? "no stop" : Text(stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} |");
+                + $"| {(stopped.Count == 0 ? "no stop" : Text(stopped.Select(one => one.LossAtStop > WrongAbove ? 100.0 : 0), "0.0"))} |"
+                + (carries ? $" {Held(one => one.OtherHullHeld)} | {Held(one => one.GoalHeld)} |" : ""));
+
+            string Held(Func<SeasonResult, IReadOnlyDictionary<int, bool>> carried) =>
+                Text(results.Select(one => carried(one).Values.Average(static held => held ? 100.0 : 0)), "0.0");
         }
     }
 
