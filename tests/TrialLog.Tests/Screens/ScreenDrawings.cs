@@ -126,6 +126,22 @@ public sealed class ScreenDrawings : IDisposable
         terminal.Type("o").Shows("Order sheet (to");
     }
 
+    /// <summary>A message of two lines takes its rows from the middle, and a longer fraction in ASCII cuts nothing.</summary>
+    [Theory]
+    [InlineData("LANG=C.UTF-8")]
+    [InlineData("TRIALLOG_ASCII=1")]
+    public void A_long_message_covers_no_caution(string environment)
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        using var terminal = new AtTheTerminal(path, environment: environment,
+            analyses: SampleLog.Known with { Analyse = question => As("settled", SampleLog.Known.Analyse(question)) });
+        terminal.Shows("\n coach.\n").Type("r").Shows("\n it.\n").Shows("\n coach.\n Noted:");
+        Assert.DoesNotContain(terminal.Lines.Skip(2), line => line.EndsWith("…", StringComparison.Ordinal) ||
+            line.EndsWith("...", StringComparison.Ordinal));
+        terminal.Press(Key.F6).ShowsNot("Noted:").Shows("\n coach.\n");
+    }
+
     [Fact]
     public void The_explanation_looks_as_it_did()
     {
