@@ -148,7 +148,7 @@ public sealed class EntryFormTests : IDisposable
         for (int piece = 0; piece < lengths.Count; piece++)
             terminal.Shows($"{piece + 1,3} {lengths[piece]}".TrimEnd());
         terminal.Resize(80, 12).Press(Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp);
-        terminal.Shows($"▸  1 {lengths[0]}").Shows($"   2 {lengths[1]}");
+        terminal.Shows($"  1 {lengths[0]}").Shows($"  2 {lengths[1]}");
     }
 
     private AtTheTerminal Known() => new(Logbook, analyses: SampleLog.Known);
