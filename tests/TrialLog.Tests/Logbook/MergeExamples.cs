@@ -307,7 +307,8 @@ public sealed class MergeExamples : IDisposable
 
     [Theory]
     [InlineData("{", "The record cannot be understood at line 1; it may be cut short or edited: ask for it again.")]
-    [InlineData("{\n\"version\": \"x\"}", "The record cannot be understood at line 2, in $.version; it may be cut short or edited: ask for it again.")]
+    [InlineData("{\n\"version\": \"x\"}",
+        "The record cannot be understood at line 2, in $.version; it may be cut short or edited: ask for it again.")]
     public void A_record_that_cannot_be_understood_says_where(string text, string said) =>
         Assert.Equal(said, Assert.Throws<LogbookException>(() => Read(text)).Message);
 
