@@ -5,6 +5,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;

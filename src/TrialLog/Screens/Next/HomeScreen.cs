@@ -97,10 +97,11 @@ internal sealed class HomeScreen(Session session) : Screen(session)
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
         ];
+        Strokes strokes = brush.Strokes;
         List<IReadOnlyList<string>> beside =
         [
             .. (Decided(analysis) is { } decided ? [decided, .. text.Beside] : text.Beside)
-                .Select(said => WordWrap.Lines(brush.Strokes.Write(said), width)),
+                .Select(said => WordWrap.Lines(strokes.Write(said), width)),
         ];
         int wanted = below.Count + beside.Sum(said => said.Count) + 1;
         // While it hurts nothing may tempt.
