@@ -75,7 +75,8 @@ public class SquadWordsTests
         SquadRow Sore(string name, int points, int? silent) =>
             Row(null) with { Paddler = Testing.Paddler with { Name = name }, Soreness = Soreness.FromPoints(points), DaysSilent = silent };
         SquadRow Wins(string name, double percent) => Row(Testing with { GainFromMovingPercent = percent, GainLeftPercent = 0 })
-            with { Paddler = Testing.Paddler with { Name = name } };
+            with
+        { Paddler = Testing.Paddler with { Name = name } };
         SquadRow[] rows =
         [
             Sore("silent long", 3, 9), Sore("silent, sorer", 8, 2), Sore("silent", 4, 2), Sore("sorest", 7, 0), Sore("sore", 5, null),
