@@ -40,6 +40,30 @@ public class SmallFormsTests
     }
 
     [Theory]
+    [InlineData(0, 0, 0, "none: time to stop")]
+    [InlineData(2, 2, 2, "about 2")]
+    [InlineData(2, 1, 4, "about 2 (1 to 4, 8 times in 10)")]
+    [InlineData(5, 2, 30, "about 5, perhaps 30 or more")]
+    [InlineData(30, 30, 30, "30 or more")]
+    public void A_forecast_says_no_more_than_it_knows(int median, int low, int high, string says) =>
+        Assert.Equal(says, Say.OutingsToGo(new(median, low, high)));
+
+    [Theory]
+    [InlineData(0.124, "+0.12")]
+    [InlineData(-0.85, "−0.85")]
+    [InlineData(0.1, "+0.10")]
+    [InlineData(0.0051, "+0.01")]
+    [InlineData(-0.0049, "0")]
+    public void A_difference_has_its_sign_and_two_decimals(double percent, string says) => Assert.Equal(says, Say.Difference(percent));
+
+    [Theory]
+    [InlineData(400.4, "400 m")]
+    [InlineData(1000, "1 km")]
+    [InlineData(1008.2, "1.008 km")]
+    public void A_distance_reads_to_the_metre(double metres, string says) =>
+        Assert.Equal(says, Say.Distance(Distance.FromMetres(metres)));
+
+    [Theory]
     [InlineData("level", 0)]
     [InlineData("2in", 2)]
     [InlineData("+1 1/2", 1.5)]

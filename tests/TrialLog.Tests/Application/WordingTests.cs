@@ -5,6 +5,7 @@ using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
 using TrialLog.Reports.Documents;
 using TrialLog.Screens.Paint;
+using TrialLog.Tests.Plots;
 using TrialLog.Tests.Reports;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
@@ -229,6 +230,12 @@ public partial class WordingTests(ITestOutputHelper output)
 
         Assert.Empty(wrong);
     }
+
+    /// <summary>Every sentence once, as somebody has read it: what a change does to the wording shows as a difference to read.</summary>
+    [Fact]
+    public void Every_sentence_reads_as_it_was_read_aloud() => StoredDrawing.Matches("Application", "sentences", string.Join('\n',
+        Sentences().DistinctBy(sentence => sentence.Text).GroupBy(sentence => sentence.Name)
+            .Select(said => $"[{said.Key}]\n{string.Join('\n', said.Select(sentence => sentence.Text))}\n")));
 
     [Fact]
     public void The_answer_comes_first_and_is_short()

@@ -3,6 +3,7 @@ using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
 using TrialLog.Logbook;
 using TrialLog.Logbook.Exchange;
+using TrialLog.Logbook.Shared;
 using static TrialLog.Tests.Logbook.SharedFileTests;
 
 namespace TrialLog.Tests.Logbook;
@@ -168,15 +169,157 @@ public sealed class MergeExamples : IDisposable
     }
 
     [Fact]
-    public void Word_that_soreness_is_gone_and_a_note_on_a_card_come_too()
+    public void Word_that_soreness_is_gone_and_a_card_with_the_note_on_it_come_too()
     {
         var clearance = new SorenessClearance
         {
             Id = RandomRecords.Id(4, 1), PaddlerId = Tova.Id, Date = new(2026, 5, 3), By = "Sela Brand", Because = "seen today",
         };
+        var note = new CoachNote
+        {
+            Id = RandomRecords.Id(4, 3), AboutId = RandomRecords.Id(4, 2), About = NoteSubject.Card, Author = "Sela Brand",
+            WrittenAt = new(2026, 5, 3, 9, 0, 0, TimeSpan.Zero), Text = "into the wind first",
+        };
         _theirs.Change("Cleared", writer => writer.Put(clearance));
+        _theirs.Change("Gave a card", writer =>
+        {
+            writer.Put(new GivenCard
+            {
+                Id = note.AboutId,
+                PaddlerId = Tova.Id,
+                HullId = SampleLog.Hull.Id,
+                PaddleId = Heron.Id,
+                GivenAt = note.WrittenAt,
+                Card = new TrialCard
+                {
+                    Lengths = [Length.FromInches(50)],
+                    Distance = Distance.FromMetres(1000),
+                    Effort = Effort.FromPoints(6),
+                    Rest = PieceTime.FromSeconds(300),
+                },
+                Best = Length.FromInches(50),
+                LikelyLow = Length.FromInches(49),
+                LikelyHigh = Length.FromInches(51),
+                GainLeftPercent = 0.5,
+                DiminishingReturns = false,
+                Outings = 0,
+                Pieces = 0,
+                AsOfChange = 0,
+            });
+            writer.Put(note);
+        });
         FromThem.Apply(_mine, Unasked);
         Assert.Equal(clearance, Assert.Single(_mine.SorenessClearances(Tova.Id)));
+        Assert.Equal(note.AboutId, Assert.Single(_mine.Everything().Cards).Id);
+        Assert.Equal(note, Assert.Single(_mine.Everything().Notes));
+    }
+
+    [Fact]
+    public void What_a_record_leaves_out_is_not_in_it_and_stays_as_it_is_known_elsewhere()
+    {
+        Tell(_mine, "felt fresh", 150, 68);
+        FromMe.Apply(_theirs, Unasked);
+        Tell(_theirs, "felt stale", 155, 69);
+        foreach (LeftOut part in new[] { LeftOut.Notes, LeftOut.HeartRate, LeftOut.BodyMeasures })
+        {
+            SharedRecord without = Read(Written(_theirs, new ShareOptions(LeftOut: part)));
+            Assert.Single(without.LeftOutNames);
+            using LogbookFile fresh = _folder.OpenHastily($"without {part}");
+            Merge.Plan(fresh, without).Apply(fresh, Unasked);
+            Assert.Equal(Without(part, null, null, null), Told(fresh));
+            Merge.Plan(_mine, without).Apply(_mine, Unasked);
+            Assert.Equal(Without(part, "felt fresh", 150, 68), Told(_mine));
+            _mine.Undo();
+        }
+
+        FromThem.Apply(_mine, Unasked);
+        Assert.Equal(("felt stale", 155, 69.0), Told(_mine));
+
+        static (string?, int?, double?) Without(LeftOut part, string? notes, int? rate, double? inches) => (
+            part == LeftOut.Notes ? notes : "felt stale", part == LeftOut.HeartRate ? rate : 155,
+            part == LeftOut.BodyMeasures ? inches : 69);
+
+        static (string?, int?, double?) Told(LogbookFile log) => (log.Outings()[0].Pieces[0].Notes,
+            log.Outings()[0].Pieces[0].HeartRate?.BeatsPerMinute,
+            log.Paddlers().Single(paddler => paddler.Id == Tova.Id).Body.Stature?.Inches);
+
+        static void Tell(LogbookFile log, string notes, int rate, double inches) => log.Change("Told", writer =>
+        {
+            writer.Put(Tova with { Body = new() { Stature = Length.FromInches(inches) } });
+            Outing outing = log.Outings()[0];
+            Piece told = outing.Pieces[0] with { Notes = notes, HeartRate = HeartRate.FromBeatsPerMinute(rate) };
+            writer.Put(outing with { Pieces = [told, .. outing.Pieces.Skip(1)] });
+        });
+    }
+
+    [Fact]
+    public void One_paddlers_record_tells_no_removal_of_what_was_anothers()
+    {
+        _mine.Change("Logged", writer => writer.Put(SampleLog.Outing(2, paddler: Tova.Id)));
+        Guid[] outings = [.. _mine.Outings().Select(outing => outing.Id)];
+        _mine.Change("Removed", writer =>
+        {
+            foreach (Guid outing in outings)
+                writer.RemoveOuting(outing);
+        });
+        SharedRecord hers = Read(Written(_mine, new ShareOptions(SampleLog.Ilse.Id))), all = Read(Written(_mine));
+        Assert.Equal([outings[0]], hers.Contents.Removed!.Select(gone => gone.Id).Intersect(outings));
+        Assert.Equal(2, all.Contents.Removed!.Select(gone => gone.Id).Intersect(outings).Count());
+        LogbookException refused = Assert.Throws<LogbookException>(() => Written(_mine, new ShareOptions(RandomRecords.Id(5, 99))));
+        Assert.Equal("That paddler is not in the logbook.", refused.Message);
+    }
+
+    [Fact]
+    public void A_piece_moved_to_another_outing_leaves_one_that_was_changed_besides()
+    {
+        _theirs.Change("Split", writer =>
+        {
+            Outing outing = _theirs.Outings()[0];
+            writer.Put(outing with
+            {
+                Pieces = [outing.Pieces[0] with { Effort = Effort.FromPoints(3) }, .. outing.Pieces.Skip(1).Take(2)],
+            });
+            writer.Put(SampleLog.Outing(2) with { Pieces = [outing.Pieces[3] with { Order = 1 }] });
+        });
+        FromThem.Apply(_mine, Unasked);
+        Assert.Equal([3, 1], _mine.Outings().Select(outing => outing.Pieces.Count));
+        Assert.Equal(3, _mine.Outings()[0].Pieces[0].Effort!.Value.Points);
+        Assert.True(FromThem.ChangesNothing && FromMe.ChangesNothing);
+    }
+
+    // What was learnt first says nothing of the order: a number given twice stays as it was given.
+    [Fact]
+    public void Pieces_under_one_number_stand_in_one_order_whatever_was_learnt_first()
+    {
+        using LogbookFile third = _folder.OpenHastily("third");
+        AddPiece(_mine, seconds: 340, id: RandomRecords.Id(9, 31));
+        AddPiece(_theirs, seconds: 350, id: RandomRecords.Id(9, 32));
+        FromThem.Apply(_mine, Unasked);
+        AddPiece(_theirs, seconds: 360, id: RandomRecords.Id(9, 30));
+        Merge.Plan(third, Read(Written(_theirs))).Apply(third, Unasked);
+        FromThem.Apply(_mine, Unasked);
+        Merge.Plan(third, Read(Written(_mine))).Apply(third, Unasked);
+        FromMe.Apply(_theirs, Unasked);
+        Assert.Equal(["5:40", "5:50", "6:00"], Times(_mine).Skip(4));
+        Assert.Equal(Times(_mine), Times(_theirs));
+        Assert.Equal(Times(_mine), Times(third));
+    }
+
+    [Theory]
+    [InlineData("{", "The record cannot be understood at line 1; it may be cut short or edited: ask for it again.")]
+    [InlineData("{\n\"version\": \"x\"}",
+        "The record cannot be understood at line 2, in $.version; it may be cut short or edited: ask for it again.")]
+    public void A_record_that_cannot_be_understood_says_where(string text, string said) =>
+        Assert.Equal(said, Assert.Throws<LogbookException>(() => Read(text)).Message);
+
+    [Fact]
+    public void A_record_larger_than_is_read_again_is_refused_with_how_large_it_may_be()
+    {
+        using var file = new MemoryStream();
+        using var bounded = new BoundedOutput(file, most: 3 << 20);
+        bounded.Write(new byte[3 << 20], 0, 3 << 20);
+        Assert.Contains("larger than 3 MB", Assert.Throws<LogbookException>(() => bounded.Write([0])).Message);
+        Assert.Equal(3 << 20, file.Length);
     }
 
     [Fact]
@@ -322,12 +465,12 @@ public sealed class MergeExamples : IDisposable
         }));
     }
 
-    private static void AddPiece(LogbookFile log, int seconds, Guid? paddle = null)
+    private static void AddPiece(LogbookFile log, int seconds, Guid? paddle = null, Guid? id = null)
     {
         Outing outing = log.Outings()[0];
         Piece piece = outing.Pieces[^1] with
         {
-            Id = Guid.NewGuid(),
+            Id = id ?? Guid.NewGuid(),
             Order = outing.Pieces.Count + 1,
             Time = PieceTime.FromSeconds(seconds),
             PaddleId = paddle ?? SampleLog.Paddle.Id,

@@ -54,6 +54,8 @@ public class AdviceHistoryTests
         Outing first = Outing(1, day, lengths), second = Outing(2, day.AddDays(1), lengths);
         foreach (Outing[] outings in new Outing[][] { [first, second], [second, first] })
             Assert.Equal(first.Id, Assert.Single(Of([Card(1, day, lengths)], outings)).Paddled!.Id);
+        Outing evening = first with { Time = new(18, 0) }, morning = second with { Date = day, Time = new(7, 0) };
+        Assert.Equal(morning.Id, Assert.Single(Of([Card(1, day, lengths)], [evening, morning])).Paddled!.Id);
     }
 
     [Fact]

@@ -135,6 +135,22 @@ public sealed class EntryFormTests : IDisposable
         terminal.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown).Shows("▸  4 49.25").Type("5:3x").Shows("✗ “5:3x” is not a time");
     }
 
+    /// <summary>Each field stands on the row of its piece, also after pieces were added on a low terminal and it grew.</summary>
+    [Fact]
+    public void Fields_stand_beside_their_own_pieces_whatever_was_added_and_resized()
+    {
+        SampleLog.Write(Logbook);
+        using var terminal = new AtTheTerminal(Logbook, 80, 12, analyses: SampleLog.Known);
+        terminal.Press(Key.Enter).Press(Key.CursorDown).Press(Key.N.WithCtrl, Key.N.WithCtrl, Key.N.WithCtrl, Key.N.WithCtrl);
+        terminal.Resize(80, 30);
+        List<string> lengths = [.. Kept(terminal)!.Pieces.Select(piece => piece.Length)];
+        Assert.Equal(8, lengths.Count);
+        for (int piece = 0; piece < lengths.Count; piece++)
+            terminal.Shows($"{piece + 1,3} {lengths[piece]}".TrimEnd());
+        terminal.Resize(80, 12).Press(Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp);
+        terminal.Shows($"  1 {lengths[0]}").Shows($"  2 {lengths[1]}");
+    }
+
     private AtTheTerminal Known() => new(Logbook, analyses: SampleLog.Known);
 
     private static OutingDraft? Kept(AtTheTerminal terminal) =>

@@ -26,6 +26,16 @@ public sealed class FindAndEditTests : IDisposable
         terminal.Press(Key.CursorDown).Type("x").Shows("✗ “x” is not a length").Shows("have the shoulder seen to.");
     }
 
+    /// <summary>Help in a form tells of the form, not of the screen below it.</summary>
+    [Fact]
+    public void Help_in_a_form_and_at_a_question_tells_of_them()
+    {
+        using AtTheTerminal terminal = Known();
+        terminal.Type("6").Type("m").Press(Key.F1).Shows("What you can type").Press(Key.Esc).Shows("▸ Seated reach").Press(Key.Esc);
+        terminal.Type("3").Type("i").Press(Key.F1).Shows("The path of a recording").ShowsNot("Leaving a piece out").Press(Key.Esc)
+            .Shows("Import which file?");
+    }
+
     [Fact]
     public void The_lengths_of_the_card_stand_on_twelve_rows_and_nothing_peeps_through_the_cautions()
     {

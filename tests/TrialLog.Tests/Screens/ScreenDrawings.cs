@@ -126,6 +126,20 @@ public sealed class ScreenDrawings : IDisposable
         terminal.Type("o").Shows("Order sheet (to");
     }
 
+    /// <summary>A message of two lines, as in ASCII, takes its rows from the middle.</summary>
+    [Theory]
+    [InlineData("LANG=C.UTF-8")]
+    [InlineData("TRIALLOG_ASCII=1")]
+    public void A_long_message_covers_no_caution(string environment)
+    {
+        string path = Path.Combine(_folder, "logbook.db");
+        SampleLog.Write(path);
+        using var terminal = new AtTheTerminal(path, environment: environment,
+            analyses: SampleLog.Known with { Analyse = question => As("settled", SampleLog.Known.Analyse(question)) });
+        terminal.Shows("\n coach.\n").Type("r").Shows("\n coach.\n Noted:");
+        terminal.Press(Key.F6).ShowsNot("Noted:").Shows("\n coach.\n");
+    }
+
     [Fact]
     public void The_explanation_looks_as_it_did()
     {

@@ -51,6 +51,8 @@ internal sealed class QuestionSheet : Sheet
 
     public override bool Typing => true;
 
+    public override (string Title, string Text)? Explanation => (_title, _hint);
+
     public override IReadOnlyList<KeyHint> Keys =>
     [
         new(Key.Enter, "Enter", "do it", Answer),

@@ -5,6 +5,7 @@ using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Sizing;
 using TrialLog.Domain.Values;
+using TrialLog.Plots;
 using TrialLog.Recordings.Csv;
 using TrialLog.Screens.Base;
 using TrialLog.Screens.Paint;
@@ -17,11 +18,13 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 {
     private LengthUnit Unit => session.Unit;
 
+    private IReadOnlyList<string> Wrapped(string text, int columns) => WordWrap.Lines(session.Look.Strokes.Write(text), columns);
+
     public IEnumerable<(string Text, Tone Tone)> StartLength()
     {
         if (RestFirst.Page(session.State.Sore) is { } rest)
         {
-            foreach (string line in rest.SelectMany(paragraph => WordWrap.Lines(paragraph, width)))
+            foreach (string line in rest.SelectMany(paragraph => Wrapped(paragraph, width)))
                 yield return (line, Tone.Caution);
             yield return ("", Tone.Plain);
             yield break;
@@ -42,18 +45,18 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
 
         if (wrong is not null)
         {
-            foreach (string line in WordWrap.Lines(wrong, width))
+            foreach (string line in Wrapped(wrong, width))
                 yield return (line, Tone.Problem);
             yield break;
         }
 
         yield return ($"{Say.Quarter(answer.Start.Length, Unit)}, likely {Say.Range(answer.Likely.Low, answer.Likely.High, Unit)}",
             Tone.Strong);
-        foreach (string line in WordWrap.Lines($"{answer.Explanation} {answer.WhatNext}", width))
+        foreach (string line in Wrapped($"{answer.Explanation} {answer.WhatNext}", width))
             yield return (line, Tone.Plain);
-        foreach (string line in answer.Questions.SelectMany(question => WordWrap.Lines("? " + question, width)))
+        foreach (string line in answer.Questions.SelectMany(question => Wrapped("? " + question, width)))
             yield return (line, Tone.Caution);
-        foreach (string line in WordWrap.Lines(answer.HandSpacing is { } hands
+        foreach (string line in Wrapped(answer.HandSpacing is { } hands
             ? $"Hands about {Say.Tenth(hands, Unit)} apart on the shaft." : StartWords.HandsQuickly, width))
             yield return (line, Tone.Dim);
         yield return ("", Tone.Plain);
@@ -70,7 +73,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
             string hull = session.State.Hulls.FirstOrDefault(known => known.Id == decision.HullId)?.Name ?? "", paddle =
                 session.State.Paddles.FirstOrDefault(known => known.Id == decision.PaddleId)?.Name ?? "";
             foreach (
-                string line in WordWrap.Lines($"{Name(hull, 12)}, {Name(paddle, 24)}: {DecisionWords.Sentence(decision, Unit)}", width - 2))
+                string line in Wrapped($"{Name(hull, 12)}, {Name(paddle, 24)}: {DecisionWords.Sentence(decision, Unit)}", width - 2))
                 yield return ("  " + line, Tone.Plain);
         }
 
@@ -139,7 +142,7 @@ internal sealed class BodyText(Session session, Chosen chosen, int width)
         IReadOnlyList<TechniqueAnswer> kept = session.State.Technique;
         if (kept.Count == 0)
         {
-            foreach (string line in WordWrap.Lines("None yet. t notes one; a photo from the side, level with you, is best.", width))
+            foreach (string line in Wrapped("None yet. t notes one; a photo from the side, level with you, is best.", width))
                 yield return (line, Tone.Plain);
         }
 

@@ -112,7 +112,7 @@ internal sealed class CurveScreen(Session session) : Screen(session)
             ? WordWrap.Lines(brush.Strokes.Write(PictureWords.OneOuting(one, analysis)), brush.Columns - 2) : [];
         string verdict = Verdict.Of(analysis);
         int widest = Math.Min(WidestWords, brush.Columns - 2);
-        int said = brush.Rows >= VerdictFrom ? WordWrap.Lines(verdict, widest).Count : 0;
+        int said = brush.Rows >= VerdictFrom ? WordWrap.Lines(brush.Strokes.Write(verdict), widest).Count : 0;
         int words = 1 + Math.Max(1, outing.Count) + said + going.Count;
         int rows = Math.Clamp(brush.Rows - words, CurvePlot.FewestRows, 46);
         int columns = Math.Min(WidestPlot, brush.Columns - 2);

@@ -50,9 +50,9 @@ internal sealed class ProgressScreen(Session session) : Screen(session)
         "A search converges when the lines get shorter and the squares stop moving. At “start” only the start length is known.\n\n" +
         "# Below: what the rule for stopping looks at\n" +
         "The chance that another length is faster by a worthwhile change, and the gain left, on average. Each has its dotted line: the " +
-            "chance below which a search ends, and what an outing must win to be worth going out for. Both fall by shares, so the " +
-                "scale is " +
-            "one of tenfolds.\n\n" +
+            "chance below which a search ends, and what an outing must win to be worth going out for. The gain left is what testing " +
+            "without end would win, and some outings win only part of it: a search may end with its line still above the price. Both " +
+            "fall by shares, so the scale is one of tenfolds.\n\n" +
         "# The season\n" +
         "k shows what was paddled when: each length of each outing over its day. Rings are outings paddled blind.";
 

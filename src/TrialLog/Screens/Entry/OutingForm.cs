@@ -40,7 +40,12 @@ internal sealed class OutingForm : Canvas
             Height = Dim.Func(_ => Math.Clamp(_typed?.Draft.Pieces.Count ?? 1, 1, Math.Max(1, Viewport.Height - (Roomy ? 9 : 6)))),
         };
         _below = new BelowView(look) { X = 0, Y = Pos.Bottom(_pieces) + Pos.Func(_ => Roomy ? 1 : 0), Width = Dim.Fill(), Height = 2 };
-        SubViewsLaidOut += (_, _) => KeepInSight();
+        // Before the fields are placed, since what is in sight depends on how many rows there now are.
+        _pieces.SubViewLayout += (_, _) =>
+        {
+            if (_typed is not null && _pieces.IsResized(_typed.Draft.Pieces.Count))
+                KeepInSight();
+        };
     }
 
     /// <summary>Something was typed.</summary>
@@ -126,7 +131,7 @@ internal sealed class OutingForm : Canvas
         int shown = _pieces.Frame.Height, count = _typed.Draft.Pieces.Count;
         if (count > shown)
             brush.TextTo(brush.Columns - 1, _pieces.Frame.Y - 1,
-                $"pieces {_pieces.Top + 1} to {Math.Min(count, _pieces.Top + shown)} of {count}", Tone.Dim);
+                $"{(brush.Columns < 66 ? "" : "pieces ")}{_pieces.Top + 1} to {Math.Min(count, _pieces.Top + shown)} of {count}", Tone.Dim);
         int below = _below.Frame.Y;
         if (WorstProblem() is { } problem)
             brush.Words(1, below + 2, brush.Columns - 2, "✗ " + problem, Tone.Problem,
@@ -304,6 +309,7 @@ internal sealed class OutingForm : Canvas
 
         private readonly PaintRow _paintRow;
         private int _count;
+        private (int Rows, int Pieces) _seen;
 
         public PiecesView(Look look, PaintRow paintRow)
             : base(look)
@@ -316,6 +322,13 @@ internal sealed class OutingForm : Canvas
 
         /// <summary>The first piece in sight.</summary>
         public int Top { get; private set; }
+
+        /// <summary>Whether there are other rows or other pieces than when it was last looked; the wheel's place stays if not.</summary>
+        public bool IsResized(int count)
+        {
+            (int, int) was = _seen;
+            return was != (_seen = (Viewport.Height, count));
+        }
 
         public Pos RowOf(int piece) => Pos.Func(_ => piece - Top);
 

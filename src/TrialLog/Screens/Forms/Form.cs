@@ -35,6 +35,9 @@ internal sealed class Form : Canvas
     /// <summary>Whether letters go into a field.</summary>
     public bool Typing => Focused is Field or ChoiceField;
 
+    /// <summary>Each input by its label, with what is meant.</summary>
+    public string Explained => string.Join('\n', _rows.Select(row => row.Hint.Length > 0 ? $"{row.Label}: {row.Hint}." : row.Label + "."));
+
     /// <summary>Rows that the form takes.</summary>
     public int NeededRows => _rows.Count * 2;
 

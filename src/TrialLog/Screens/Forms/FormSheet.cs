@@ -46,6 +46,8 @@ internal sealed class FormSheet : Sheet
 
     public override bool Typing => _form.Typing;
 
+    public override (string Title, string Text)? Explanation => (_title, $"{_about()}\n\n# What you can type\n{_form.Explained}");
+
     public override string? Unsaved => _edited ? "What you typed here is not saved." : null;
 
     public override IReadOnlyList<KeyHint> Keys =>

@@ -206,7 +206,7 @@ internal sealed class RecordingSheet : Sheet
         Field lengths = Row("Lengths", card, text => _hand.LengthsIn(text), "in order; empty: the card's"),
             effort = Row("Effort", string.Join(", ", _hand.Efforts), text => RecordingAnswers.EffortsIn(text), "0 to 10: one, or each"),
             sore = Row("Soreness", $"{_hand.Soreness}", text => Soreness.Parse(text), "0 none to 10 worst"),
-            wind = Row("Wind", $"{_hand.Wind}", text => Wind(text), "Beaufort"),
+            wind = Row("Wind", $"{_hand.Wind}", text => TextForms.Wind.Read(text), "Beaufort"),
             place = Row("Place", _hand.Place ?? "", text => NameRule.Checked(text, "place"), "as you call it");
         string about = string.Join("   ", _hand.Recording.Kept.Select((piece, index) =>
                 $"{index + 1}: {Say.Clock(piece.Time.Seconds)}, {Say.Pace(piece.MetresPerSecond)}"))
@@ -218,7 +218,7 @@ internal sealed class RecordingSheet : Sheet
                     _hand.TypeLengths(_hand.LengthsIn(lengths.Text.Trim()));
                 _hand.Efforts = effort.IsEmpty ? [] : RecordingAnswers.EffortsIn(effort.Text.Trim());
                 _hand.Soreness = sore.IsEmpty ? null : Soreness.Parse(sore.Text.Trim());
-                _hand.Wind = wind.IsEmpty ? null : Wind(wind.Text.Trim());
+                _hand.Wind = wind.IsEmpty ? null : TextForms.Wind.Read(wind.Text.Trim());
                 _hand.Place = place.IsEmpty ? null : place.Text.Trim();
                 _session.Shell.Lift();
                 Changed();
@@ -263,9 +263,6 @@ internal sealed class RecordingSheet : Sheet
             _hand.Correct(recording => recording.StartingAt(RecordingWords.Start(text)));
             LookInLog();
         });
-
-    private static Beaufort Wind(string text) =>
-        Beaufort.TryParse(text, out Beaufort wind, out string? problem) ? wind : throw new InvalidValueException(problem);
 
     private void Ask(string label, string hint, string text, Action<string> read, Action<string> answered)
     {

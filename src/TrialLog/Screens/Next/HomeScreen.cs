@@ -97,8 +97,13 @@ internal sealed class HomeScreen(Session session) : Screen(session)
                 (figure.Value, figure.Label == text.Figures[0].Label ? Tone.Best : Tone.Plain)]),
             [("From " + Answer.Basis(analysis), Tone.Dim)],
         ];
-        IReadOnlyList<string> beside = Decided(analysis) is { } decided ? [decided, .. text.Beside] : text.Beside;
-        int wanted = below.Count + beside.Sum(said => WordWrap.Lines(said, width).Count) + 1;
+        Strokes strokes = brush.Strokes;
+        List<IReadOnlyList<string>> beside =
+        [
+            .. (Decided(analysis) is { } decided ? [decided, .. text.Beside] : text.Beside)
+                .Select(said => WordWrap.Lines(strokes.Write(said), width)),
+        ];
+        int wanted = below.Count + beside.Sum(said => said.Count) + 1;
         // While it hurts nothing may tempt.
         bool curve = analysis.Standing != Standing.Sore && brush.Columns >= CurveFrom && analysis.Curve.Points.Count > 1;
         int fewest = text.ShowsCard ? CardPicture.RowsOf(analysis.Card) : text.Large is null ? 0 : LargeFigures.Rows + 1;
@@ -123,7 +128,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
             row--;
         // The first figures keep their place; beside them stand whole sentences only. A verdict that ends the search has told them.
         int room = end - row - Math.Min(below.Count, text.ShowsCard ? KeptFigures : 1);
-        foreach (IReadOnlyList<string> said in beside.Select(said => WordWrap.Lines(said, width)))
+        foreach (IReadOnlyList<string> said in beside)
         {
             if (said.Count > room)
                 continue;

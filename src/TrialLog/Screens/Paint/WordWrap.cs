@@ -28,19 +28,8 @@ internal static class WordWrap
         foreach (string paragraph in text.Split('\n'))
         {
             string indent = paragraph[..(paragraph.Length - paragraph.TrimStart(' ').Length)];
-            string line = indent;
-            foreach (string word in Application.Wording.Lines.Words(paragraph))
-            {
-                if (line.Length > indent.Length && line.GetColumns() + 1 + word.GetColumns() > width)
-                {
-                    lines.Add(line);
-                    line = indent;
-                }
-
-                line += (line.Length > indent.Length ? " " : "") + word;
-            }
-
-            lines.Add(line);
+            lines.AddRange(Application.Wording.Lines.Of(paragraph, width - indent.Length, part => part.GetColumns())
+                .Select(line => indent + line));
         }
 
         return lines;

@@ -4,7 +4,7 @@ using TrialLog.Screens.Paint;
 
 namespace TrialLog.Screens.Shell;
 
-/// <summary>The line above the keys: what was done, or why it was not. A long one lies over the screen until the next key.</summary>
+/// <summary>The line above the keys: what was done, or why it was not. A long one takes rows of the screen until the next key.</summary>
 internal sealed class MessageLine : Canvas
 {
     private const int MostRows = 4;
@@ -20,7 +20,8 @@ internal sealed class MessageLine : Canvas
         CanFocus = false;
     }
 
-    private int Rows => Math.Clamp(Lines.Count, 1, MostRows);
+    /// <summary>Rows that it takes now.</summary>
+    public int Rows => Math.Clamp(Lines.Count, 1, MostRows);
 
     private IReadOnlyList<string> Lines
     {

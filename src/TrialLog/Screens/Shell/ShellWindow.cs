@@ -62,7 +62,8 @@ internal sealed class ShellWindow : Runnable, IShell
         foreach (Screen screen in _screens.Append(_firstRun))
         {
             screen.Y = 2;
-            screen.Height = Dim.Fill(2);
+            // A long message takes no caution away; a form it lies over, since a form that shrank would move under the cursor.
+            screen.Height = Dim.Func(_ => Math.Max(0, Viewport.Height - 3 - (screen.Typing ? 1 : _messageLine.Rows)));
             screen.Visible = false;
             Add(screen);
         }
@@ -453,7 +454,7 @@ internal sealed class ShellWindow : Runnable, IShell
         MessageChanged();
     }
 
-    // A long message lies over the last rows of the screen, which come back with the next key.
+    // The rows that a long message took come back with the next key.
     private void MessageChanged()
     {
         MoveSubViewToEnd(_messageLine);
