@@ -8,8 +8,6 @@ namespace TrialLog.Recordings.Csv;
 /// <summary>Reads the cells of a row as values and says what cannot be right about them.</summary>
 internal sealed class CsvRowReader
 {
-    private const int MostFactsKept = 10_000;
-
     private static readonly CellParser<int> Order = CellParsers.Whole(0, 10_000, "a piece's order");
     private static readonly CellParser<double> Fade = CellParsers.Number(-200, 200, "a fade from -200 to 200 %");
     private static readonly CellParser<double> SpeedError = CellParsers.Number(1e-9, 20, "a speed's error above 0 and up to 20 %");
@@ -19,7 +17,6 @@ internal sealed class CsvRowReader
     private readonly DateOnly _today;
     private readonly IReadOnlyList<CsvColumn> _factColumns;
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, CsvFacts> _facts = new(StringComparer.Ordinal);
 
     public CsvRowReader(CsvHeader header, CsvCells cells, DateOnly today) =>
         (_header, _cells, _today, _factColumns) = (header, cells, today, CsvFactCells.In(header));
@@ -44,7 +41,8 @@ internal sealed class CsvRowReader
             Demand(CsvColumn.Hull, "the hull's name");
         }
 
-        CsvFacts facts = Facts();
+        CsvFacts facts = CsvFactCells.Read(_cells, _factColumns);
+        FactChecks.Check(facts, _cells);
         var row = new CsvRow
         {
             Line = _cells.Line,
@@ -137,23 +135,6 @@ internal sealed class CsvRowReader
     }
 
     private CsvColumn Present(CsvColumn column, CsvColumn or) => _header.Has(column) ? column : or;
-
-    // An export states the same of a paddler and paddle with every outing: one set of facts for all that say the same.
-    private CsvFacts Facts()
-    {
-        string said = string.Concat(
-            _factColumns.Select(column => _cells.Text(column) is { } text ? $"{column} {text.Length} {text} " : ""));
-        if (said.Length == 0)
-            return CsvFacts.None;
-        if (_facts.TryGetValue(said, out CsvFacts? known))
-            return known;
-        int problems = _cells.Problems.Count;
-        CsvFacts facts = CsvFactCells.Read(_cells, _factColumns);
-        FactChecks.Check(facts, _cells);
-        if (_cells.Problems.Count == problems && _facts.Count < MostFactsKept)
-            _facts.Add(said, facts);
-        return facts;
-    }
 
     private string? Name(CsvColumn column, string kind)
     {

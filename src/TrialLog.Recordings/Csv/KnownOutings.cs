@@ -53,7 +53,7 @@ internal sealed class KnownOutings
     private static List<TValue> Into<TKey, TValue>(Dictionary<TKey, List<TValue>> lists, TKey key) where TKey : notnull
     {
         if (!lists.TryGetValue(key, out List<TValue>? list))
-            lists[key] = list = new(1);
+            lists[key] = list = [];
         return list;
     }
 }

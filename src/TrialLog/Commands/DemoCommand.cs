@@ -56,8 +56,7 @@ internal static class DemoCommand
         to.WriteLine("2. The first trial card, before any outing");
         Analysis first = Tuner.Analyse(whole with { Outings = [] });
         NextText.WriteCard(to, first.Card, CardReason.Of(first), paddler.Unit, width, "Next outing");
-        Tell(frame, "Each length is paddled early and late, so tiredness affects both alike; one outing's wind and water are the same " +
-            "for all its pieces.");
+        Tell(frame, "One outing's wind and water are the same for all its pieces.");
         to.WriteLine();
 
         to.WriteLine("3. The first outing, as logged");

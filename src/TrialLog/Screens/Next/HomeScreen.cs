@@ -36,7 +36,7 @@ internal sealed class HomeScreen(Session session) : Screen(session)
         "The first sentence is the verdict: what to do now. Below it stands what it rests on.\n\n" +
         "# While you test\n" +
         "The card says which lengths to paddle next. Set the paddle to each in turn, in the order shown; the paddles drawn beside " +
-        "the lengths show which are longer, not true to scale. The order is A B B A, so that tiredness affects both lengths alike.\n\n" +
+        "the lengths show which are longer, not true to scale. The order is mirrored, so that tiredness affects all lengths alike.\n\n" +
         "# When it is time to stop\n" +
         "The length to race stands there large. o shows the order sheet, r notes that you race it from now on, c the card, should you " +
             "want to test anyway.\n\n" +
