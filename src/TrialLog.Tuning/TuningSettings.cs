@@ -176,8 +176,8 @@ public sealed record TuningSettings
     /// <summary>Spread of the same; 0.5. Chosen.</summary>
     public double HeartRateBendSpread { get; init; } = 0.5;
 
-    /// <summary>Spread of what an inch of length does to heart rate at given effort, beats a minute; 0.5, around zero. Chosen.</summary>
-    public double HeartRatePerInchSpread { get; init; } = 0.5;
+    /// <summary>Spread of what an inch of length does to heart rate at given effort, beats a minute; 0.65, around zero. Chosen.</summary>
+    public double HeartRatePerInchSpread { get; init; } = 0.65;
 
     /// <summary>
     /// Spread of how much harder a paddler pulls an inch longer without telling, as a share of the spread of untold effort; 0.2, around

@@ -26,7 +26,7 @@ internal sealed class Forecast
     /// </summary>
     private static readonly (double Times, double Held, double Strays)[] Slowness =
     [
-        (0.4, 0.2, 0.06), (0.65, 0.5, 0.22), (1, 0.2, 0.27), (1.7, 0.07, 0.22), (3.3, 0.025, 0.15), (6, 0.005, 0.08),
+        (0.4, 0.2, 0.04), (0.65, 0.5, 0.16), (1, 0.2, 0.24), (1.7, 0.07, 0.24), (3.3, 0.025, 0.20), (6, 0.005, 0.12),
     ];
 
     /// <summary>Effort strays wholly from the second of these spreads on, not at all up to the first, CR10 points. Chosen.</summary>
