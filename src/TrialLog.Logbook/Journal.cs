@@ -100,7 +100,7 @@ internal static class Journal
     {
         foreach (string trigger in copy.Query<string>("SELECT name FROM sqlite_schema WHERE type = 'trigger'").AsList())
             copy.Execute($"DROP TRIGGER \"{trigger}\"");
-        using SqliteTransaction transaction = copy.BeginTransaction();
+        using var transaction = Transaction.ToWrite(copy);
         PlayBackwards(copy, change + 1, long.MaxValue);
         copy.Execute("DELETE FROM changes WHERE number > @change; DELETE FROM journal WHERE change > @change", new { change });
         transaction.Commit();

@@ -123,7 +123,7 @@ public sealed class LogbookFile : IDisposable
             try
             {
                 _connection.DefaultTimeout = 1;
-                using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                using var transaction = Transaction.ToWrite(_connection);
                 if (KeptLessons.Keep(_connection, weighedBy, asOf, lessons))
                     transaction.Commit();
             }
@@ -190,7 +190,7 @@ public sealed class LogbookFile : IDisposable
     internal T AskAtOneMoment<T>(Func<SqliteConnection, T> question) => Ask(connection =>
     {
         CheckPagesOnce();
-        using SqliteTransaction oneMoment = connection.BeginTransaction(deferred: true);
+        using var oneMoment = Transaction.ToRead(connection);
         return question(connection);
     });
 
@@ -374,7 +374,7 @@ public sealed class LogbookFile : IDisposable
                     _isBackedUp = true;
                 }
 
-                using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
+                using var transaction = Transaction.ToWrite(_connection);
                 (Action? check, _provided) = (_provided, null);
                 check?.Invoke();
                 if (work(_connection))

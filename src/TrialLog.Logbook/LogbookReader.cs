@@ -117,7 +117,7 @@ internal static class LogbookReader
     {
         // Within a change the moment is fixed already, and transactions do not nest.
         bool alone = raw.sqlite3_get_autocommit(connection.Handle) != 0;
-        using SqliteTransaction? oneMoment = alone ? connection.BeginTransaction(deferred: true) : null;
+        using Transaction? oneMoment = alone ? Transaction.ToRead(connection) : null;
         return new LogbookSnapshot
         {
             Paddlers = Paddlers(connection),

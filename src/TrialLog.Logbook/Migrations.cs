@@ -24,7 +24,7 @@ internal static class Migrations
     /// <param name="further">Scripts beyond the embedded ones: a test's stand-in for those of a later version.</param>
     public static void Run(SqliteConnection connection, IReadOnlyList<string> further)
     {
-        using SqliteTransaction transaction = connection.BeginTransaction(deferred: false);
+        using var transaction = Transaction.ToWrite(connection);
 
         // Asked within the transaction: another process may have done it while this one waited for its turn.
         int version = connection.ExecuteScalar<int>("PRAGMA user_version");

@@ -18,7 +18,9 @@ internal static class ImportCsv
         IProgress<int>? rowsRead = null, CancellationToken stop = default)
     {
         CsvLogContents contents = CsvLog.Read(file, options, rowsRead, stop);
-        if (!again && workspace.Logbook.HasImported(contents.FileHash))
+        // The rows themselves are let go once they are outings: nothing below may hold the contents.
+        string hash = contents.FileHash;
+        if (!again && workspace.Logbook.HasImported(hash))
             return new CsvAdditions
             {
                 Warnings = [
@@ -52,7 +54,7 @@ internal static class ImportCsv
 
                 // A file of which rows were left out may come again, put right.
                 if (additions.RefusedRows == 0)
-                    writer.RememberImport(contents.FileHash, fileName);
+                    writer.RememberImport(hash, fileName);
             });
             additions = additions with
             {

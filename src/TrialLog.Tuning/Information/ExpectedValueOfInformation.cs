@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using MathNet.Numerics.LinearAlgebra;
 using TrialLog.Domain.Values;
 using TrialLog.Tuning.Classical;
@@ -190,7 +189,6 @@ internal sealed class ExpectedValueOfInformation
     /// <param name="lengths">Contrast of the lengths.</param>
     /// <param name="lopsided">Contrast of what a lopsided curve answers to, (x − top) |x − top|.</param>
     /// <param name="variance">Variance of the contrast's noise, percent squared.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public CardWorth Of(double squares, double lengths, double lopsided, double variance)
     {
         double spread = Math.Sqrt(variance + _cloud.Share * _cloud.Share * lopsided * lopsided * _skew.Variance(_meanCurvature));

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
@@ -69,7 +68,6 @@ internal sealed class CurveNodes
     public int Node(int component, int duration, int curvature) =>
         (component * DurationEffects.Length + duration) * LogCurvatures.Length + curvature;
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Fill(BestLengthPrior prior, TuningSettings settings, CurveAxes axes, ReducedGram? gram, double logBase, double credit,
         bool moments)
     {

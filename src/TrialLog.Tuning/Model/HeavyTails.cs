@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
@@ -73,7 +72,6 @@ internal sealed class HeavyTails
     /// <param name="weights">The weights of the fit.</param>
     /// <param name="outingSpread">τ.</param>
     /// <param name="pieceSpread">σ.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public (HeavyTails Tails, double Change) After(
         PieceTable table, ReducedGram gram, CurveNodes nodes, double[] weights, double outingSpread, double pieceSpread)
     {

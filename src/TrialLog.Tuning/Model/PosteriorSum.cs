@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using TrialLog.Domain.Values;
 
 namespace TrialLog.Tuning.Model;
@@ -45,7 +44,6 @@ internal sealed class PosteriorSum
     /// <param name="piece">Which of the pieces' spreads.</param>
     /// <param name="nodes">The nodes.</param>
     /// <param name="raise">Added to each log weight.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(int way, int outing, int piece, CurveNodes nodes, double raise)
     {
         int components = nodes.Count / (nodes.DurationEffects.Length * nodes.LogCurvatures.Length);

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
 using TrialLog.Domain.Values;
@@ -54,7 +53,6 @@ internal sealed class PieceSums
     /// <summary>Log determinant of the pieces' own variances.</summary>
     public double LogDeterminant { get; }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Add(int outing, double pieceVariance, double[] weights, ref LogProduct determinant)
     {
         int width = Table.Width;
@@ -158,7 +156,6 @@ internal sealed class ReducedGram
     public double LogDensity { get; }
 
     /// <summary>Takes the levels of a hull's outings, and the wind along their courses, out of its products.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TakeOutings(int hull, PieceSums sums, double outingVariance, double[] left, ref LogProduct determinant)
     {
         int width = _table.Width;
