@@ -34,11 +34,13 @@ public class EffortTests
     public void Another_unit_of_heart_rate_with_its_priors_changes_nothing()
     {
         AnalysisInput log = WithHeart(seed: 3);
-        TuningSettings twice = new()
+        TuningSettings once = new(), twice = new()
         {
-            HeartRateMedian = 6, HeartRatePerPointMean = 18, HeartRatePerPointSpread = 4.5, HeartRateDriftMean = 3,
-            HeartRateDriftSpread = 3, HeartRateBendMean = -0.6,
-            HeartRateBendSpread = 1, HeartRatePerInchSpread = 1, HeartRatePerPointLeast = 4,
+            HeartRateMedian = 2 * once.HeartRateMedian, HeartRatePerPointMean = 2 * once.HeartRatePerPointMean,
+            HeartRatePerPointSpread = 2 * once.HeartRatePerPointSpread, HeartRateDriftMean = 2 * once.HeartRateDriftMean,
+            HeartRateDriftSpread = 2 * once.HeartRateDriftSpread, HeartRateBendMean = 2 * once.HeartRateBendMean,
+            HeartRateBendSpread = 2 * once.HeartRateBendSpread, HeartRatePerInchSpread = 2 * once.HeartRatePerInchSpread,
+            HeartRatePerPointLeast = 2 * once.HeartRatePerPointLeast,
         };
         int least = log.Outings.SelectMany(outing => outing.Pieces).Min(piece => (int)piece.HeartRate!.Value.BeatsPerMinute);
         AnalysisInput doubled = Each(log, (rate, _, _) => 80 + 2 * (rate - least)) with { Settings = twice };
