@@ -27,6 +27,7 @@ internal sealed record StartLengthAnswer(BodyMeasures Body, Length? Known, Lengt
     public string? HullNote => Hull switch
     {
         null => null,
+        { SeatHeight: not null } when HullOffsetInches == 0 => null,
         { SeatHeight: not null } => $"{Quoted.Visible(Hull.Name)} has its seat {Difference} than a solo canoe's, and an inch more seat " +
             $"wants an inch more paddle (common practice, no source).",
         { Crew: > 2 } => $"In a canoe of {Hull.Crew} seats the boat sits higher: an inch longer than in a solo canoe and up to two, the " +

@@ -39,9 +39,9 @@ internal static class ClassicalWords
         {
             FiellerShape.Bounded when vertexInches is not null => $"{place}, with a {level} confidence interval from {low} to {high}.",
             FiellerShape.Bounded => $"{place}; a curve so clearly upside down points to lengths tangled with something else.",
-            FiellerShape.Outside => $"{place}; the {level} confidence set is open-ended on both sides: anything below {low} or above " +
+            FiellerShape.Outside => $"{place}. The {level} confidence set is open-ended on both sides: anything below {low} or above " +
                 $"{high}, because the bend could as well be none.",
-            _ => $"{place}; the {level} confidence set is every length there is: these pieces alone say nothing about it.",
+            _ => $"{place}. The {level} confidence set is every length there is: these pieces alone say nothing about it.",
         };
     }
 

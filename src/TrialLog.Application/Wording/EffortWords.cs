@@ -25,6 +25,6 @@ internal static class EffortWords
 
     /// <summary>What an answer that is ready lacks where effort rests on the paddler's word alone.</summary>
     public static string Provisional(Voice voice = default) =>
-        $"Provisional, since effort rests on {voice.Your} word: heart rate, or two outings with hidden lengths, would show whether " +
-        $"{voice.You} {(voice.Name is null ? "pull" : "pulls")} harder with one length.";
+        $"Provisional, since effort rests on {(voice.Name is null ? "your" : voice.Name + "'s")} word: heart rate, or two outings with " +
+        $"hidden lengths, would show whether {voice.You} {(voice.Name is null ? "pull" : "pulls")} harder with one length.";
 }

@@ -15,7 +15,7 @@ public sealed record Measuring(string What, IReadOnlyList<string> Steps)
     public static readonly Measuring SeatedReach = new("Seated reach",
     [
         "Sit upright on a hard, level stool or box with one shoulder beside a wall, feet flat, both sit bones down.",
-        "Hold a pencil across the middle of the palm, as you would hold the top of the grip, and raise that arm straight up beside the " +
+        "Hold a pencil across the middle of the palm, as you would hold the top of the grip. Raise that arm straight up beside the " +
             "ear, relaxed: the shoulder not pushed up, the hip not hitched.",
         "Mark the wall with the pencil, and mark the wall level with the seat under you.",
         "Stand up and measure from the lower mark to the upper one. Do it three times and keep the middle one.",
@@ -24,7 +24,7 @@ public sealed record Measuring(string What, IReadOnlyList<string> Steps)
     /// <summary>The same to the fingertip, with the hand.</summary>
     public static readonly Measuring OverheadReach = new("Overhead fingertip reach, with hand and palm",
     [
-        "Sit as for the reach, raise the arm straight up beside the ear, hand open and relaxed, the shoulder not pushed up; mark the " +
+        "Sit as for the reach. Raise the arm straight up beside the ear, hand open and relaxed, the shoulder not pushed up. Mark the " +
             "wall at the tip of the middle finger, and measure from the seat.",
         "Lay the hand flat on a ruler: from the crease of the wrist to the tip of the middle finger (hand), and to where that " +
             "finger begins (palm).",
@@ -33,8 +33,8 @@ public sealed record Measuring(string What, IReadOnlyList<string> Steps)
     /// <summary>Arm span.</summary>
     public static readonly Measuring ArmSpan = new("Arm span",
     [
-        "Stand with your back to a wall, one middle finger in a corner of the room, both arms stretched out level as far as they go; " +
-            "mark the wall at the other middle finger, and measure from the corner.",
+        "Stand with your back to a wall, one middle finger in a corner of the room, both arms stretched out level as far as they go. " +
+            "Mark the wall at the other middle finger, and measure from the corner.",
     ]);
 
     /// <summary>The segments of the reach.</summary>
@@ -62,8 +62,8 @@ public sealed record Measuring(string What, IReadOnlyList<string> Steps)
     /// <summary>Shoulder breadth.</summary>
     public static readonly Measuring ShoulderBreadth = new("Shoulder breadth",
     [
-        "Stand with your back to a door frame or a wall, find the bony tip at the end of each shoulder, mark both on the wall with a " +
-            "straight book edge, measure between the marks.",
+        "Stand with your back to a door frame or a wall, and find the bony tip at the end of each shoulder. Mark both on the wall " +
+            "with a straight book edge, and measure between the marks.",
     ]);
 
     /// <summary>Seat height in a hull.</summary>

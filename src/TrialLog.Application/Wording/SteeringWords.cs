@@ -11,11 +11,11 @@ internal static class SteeringWords
     public static IReadOnlyList<string> Advice(bool large) =>
     [
         "A steering paddle is personal: this is a length to begin with, never one tuned for speed.",
-        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few sessions in sheltered water " +
+        "Borrow one of about this length, or set an adjustable shaft to it, and steer a few outings in sheltered water " +
             "before you order or cut.",
         "Try the strokes you steer with most: post, draw, poke, and forward strokes between them.",
         large
-            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves: a long shaft lifts the top " +
+            ? "Order the shaft uncut if you like, since it cannot grow, but cut it before you steer in waves. A long shaft lifts the top " +
                 "hand, and that is what a large blade forbids."
             : "Leave it long at first: a shaft can be cut, not grown.",
     ];

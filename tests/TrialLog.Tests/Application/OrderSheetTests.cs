@@ -81,6 +81,27 @@ public class OrderSheetTests
         AnyLine.Sample(line => Assert.All(OrderSheetText.Plain(Sheet(line)).Split('\n'), text => Assert.True(text.Length <= 80, text)));
 
     [Fact]
+    public void A_sheet_has_for_each_line_what_to_cut_to_and_what_to_order()
+    {
+        Assert.StartsWith(
+            "Order sheet: Ilse Maro, 2 May 2026\n==================================\n\nOC1, Reed (blade 18½ in)\n"
+                + "    Cut to    49¾ in    from 4 pieces\n    Order at  50¾ in    and cut down\n    Better test first. ",
+            OrderSheetText.Plain(Sheet(Line("49.75"))));
+        Assert.Contains("\n\nFor the maker\n  - Overall length ", OrderSheetText.Plain(Sheet(Line("49.75"))));
+        Assert.DoesNotContain("Nothing to order", OrderSheetText.Plain(Sheet(Line("49.75"))));
+    }
+
+    [Fact]
+    public void A_sheet_without_a_paddle_says_so_and_has_the_cautions_alone()
+    {
+        Assert.StartsWith("Order sheet: Ilse Maro, 2 May 2026\n==================================\n\n"
+            + "Nothing to order: no paddle was asked for.\n\nCautions\n  - Shoulder, elbow or back pain", OrderSheetText.Plain(Sheet()));
+        Assert.StartsWith(
+            "# Order sheet: Ilse Maro, 2 May 2026\n\nNothing to order: no paddle was asked for.\n\n## Cautions\n\n- Shoulder, ",
+            OrderSheetText.Markdown(Sheet()));
+    }
+
+    [Fact]
     public void An_untested_length_says_what_ordering_it_today_would_risk()
     {
         OrderLine line = Line("49.75") with { LikelyLow = Length.Parse("48.5"), LikelyHigh = Length.Parse("51") };

@@ -29,6 +29,9 @@ public class SmallFormsTests
         Assert.Equal("“25:00” is not a time of day; write it like 06:45.", TextForms.TimeOfDay.Problem("25:00"));
         Assert.Equal(new TimeOnly(6, 45), TextForms.TimeOfDay.Read(" 6:45 "));
         Assert.Equal(Course.RoundTrip, TextForms.Course.Read(" Round Trip "));
+        Assert.Equal(
+            ["round-trip", "out", "back", "loop"],
+            new[] { Course.RoundTrip, Course.Out, Course.Back, Course.Loop }.Select(TextForms.Course.Write));
     }
 
     [Fact]
@@ -114,6 +117,14 @@ public class SmallFormsTests
         Assert.All(steps, step => Assert.True(step.Name.All(char.IsAscii), step.Name));
     }
 
+    [Fact]
+    public void A_step_of_the_watch_is_known_again_by_its_name_whether_it_was_blind_or_not()
+    {
+        TrialCard card = SampleContents.Card(49, 51.25, 51.25, 49);
+        string[] steps = ["1: 49 in", " 2: B ", "4: A", "3: 49 in", "Warm-up", "Set 49 in"];
+        Assert.Equal([0, 1, 3, -1, -1, -1], steps.Select(step => WatchWorkout.StepOf(card, step, LengthUnit.Inches)));
+    }
+
     [Theory]
     [InlineData("mo", new[] { "morning.fit", "Morningside/" }, "morning")]
     [InlineData("m", new[] { "may.csv", "morning.fit" }, "m")]
@@ -137,6 +148,9 @@ public class SmallFormsTests
                 Hull = StandardHulls.All[0] with { SeatHeight = Length.Parse("7") },
                 HullOffsetInches = -1.5,
             }).HullNote);
+        Hull measured = StandardHulls.All[2] with { SeatHeight = Length.Parse("9.5") };
+        Assert.StartsWith("OC6 has its seat 1.5 in higher", (answer with { Hull = measured, HullOffsetInches = 1.5 }).HullNote);
+        Assert.Null((answer with { Hull = measured }).HullNote);
     }
 
     [Theory]

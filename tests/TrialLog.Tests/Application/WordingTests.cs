@@ -9,6 +9,7 @@ using TrialLog.Tests.Plots;
 using TrialLog.Tests.Reports;
 using TrialLog.Tuning.Assessments;
 using TrialLog.Tuning.Checks;
+using TrialLog.Tuning.Classical;
 
 namespace TrialLog.Tests.Application;
 
@@ -17,10 +18,11 @@ public partial class WordingTests(ITestOutputHelper output)
 {
     private const int MostWordsOfAHeadline = 45, MostWordsOfASentence = 32;
 
+    // 0.005% is the price of an outing, as it was chosen.
     [GeneratedRegex(
         @"\b(reckon|mend|mended|of late|hardly|regardless|tells most|lies beyond|goes no longer|failed|give or take|sessions?)\b"
             + @"|\b(?<word>\w{2,}) \k<word>\b|\(\)| [.,;]"
-            + @"|±|0\.00|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
+            + @"|±|0\.00(?!5%)|[0-9] %|[0-9] [¼½¾⅛⅜⅝⅞]|\bin in\b|  |\{|\bNaN\b|∞", RegexOptions.IgnoreCase)]
     private static partial Regex Banned();
 
     private static Analysis Sample(LengthUnit unit = LengthUnit.Inches) =>
@@ -190,6 +192,68 @@ public partial class WordingTests(ITestOutputHelper output)
                 foreach (double now in new[] { 48.5, 49.25, 50 })
                     yield return ("decision", DecisionWords.After(decision, since, Length.FromInches(now), LengthUnit.Inches));
         }
+
+        foreach ((string name, string text) in SentencesOfOnePlace())
+            yield return (name, text);
+    }
+
+    // What is said in one place only: of measures, steering, effort, a card of three lengths, pictures and the classical view.
+    private static IEnumerable<(string Name, string Text)> SentencesOfOnePlace()
+    {
+        var tova = new Voice("Tova Lind");
+        foreach (Measuring measuring in Measuring.All)
+            foreach (string step in measuring.Steps)
+                yield return ($"to measure: {measuring.What}", step);
+        foreach (string advice in
+            SteeringWords.Advice(large: true).Concat(SteeringWords.Advice(large: false)).Concat(SteeringWords.Cautions))
+            yield return ("steering", advice);
+        foreach (HealthCheck check in Checks())
+            yield return ("warnings in brief", Warnings.Brief(check.Name));
+        foreach (Voice voice in new[] { Voice.ToThePaddler, tova })
+            yield return ("effort", EffortWords.Provisional(voice));
+        yield return ("rest first", RestFirst.Of(new StandingSoreness(Soreness.FromPoints(6), new(2026, 3, 22), new(2026, 3, 22)))!);
+        Analysis testing = SampleContents.Of(4).Analysis;
+        foreach (double[] lengths in new[] { new[] { 49.0, 51, 51, 49 }, [49, 50, 51, 51, 50, 49], [49, 50, 51, 49, 50, 51, 49, 50, 51] })
+            yield return ("a card", CardReason.Of(testing with { Card = SampleContents.Card(lengths) }));
+        CardOption Option(int pieces, int outings) => new(
+            pieces, Distance.FromMetres(1000), 10 * pieces, 0.1, new(outings, outings - 1, outings + 2));
+        Analysis withOptions = testing with
+        {
+            OutingsToGo = new(5, 3, 8),
+            CardOptions = [Option(4, 5), Option(6, 5), Option(8, 3), Option(10, 6)],
+        };
+        foreach (string more in Answer.MorePieces(withOptions))
+            yield return ("more pieces", more);
+        foreach (string line in PictureWords.Progress(SampleContents.Of(6).Progress, 0.3, LengthUnit.Inches)
+            .Concat(PictureWords.Season([], LengthUnit.Inches))
+            .Concat(PictureWords.Season(SampleContents.Of(1).Outings, LengthUnit.Inches))
+            .Concat(PictureWords.Season([.. SampleContents.Of(6).Outings.Select((outing, at) =>
+                at == 5 ? outing with { Blind = true, Pieces = [.. outing.Pieces.Take(1)] } : outing)], LengthUnit.Inches)))
+            yield return ("pictures", line);
+        foreach (ClassicalFit fit in Fits())
+            yield return ("classical view", ClassicalWords.Of(fit, SampleContents.Solo, LengthUnit.Inches));
+    }
+
+    private static IEnumerable<ClassicalFit> Fits()
+    {
+        ClassicalFit any = SampleContents.Of(6).Classical!;
+        foreach (NoFit why in Enum.GetValues<NoFit>())
+            yield return any with { NoFit = why, Lengths = 2, Effects = 6, Pieces = 5, Outings = 2 };
+        yield return any with { NoFit = NoFit.FewLengths, Lengths = 1 };
+        foreach (FiellerShape shape in Enum.GetValues<FiellerShape>())
+        {
+            yield return any with { Vertex = any.Vertex! with { Shape = shape } };
+            yield return any with { Vertex = any.Vertex! with { Shape = shape }, VertexInches = null };
+        }
+
+        yield return any with
+        {
+            Omitted =
+            [
+                new("order", Omitted.NotTold), new("effort", Omitted.PartlyTold, 3, 24), new("distance", Omitted.NeverVaried),
+                new("wind", Omitted.Inseparable),
+            ],
+        };
     }
 
     private static IEnumerable<HealthCheck> Checks() =>

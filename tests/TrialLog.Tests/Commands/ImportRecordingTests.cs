@@ -123,6 +123,26 @@ public sealed class ImportRecordingTests : IDisposable
     }
 
     [Fact]
+    public void A_watchs_file_that_is_not_of_the_outing_is_not_laid_over_it()
+    {
+        string Refused(params string[] pieces)
+        {
+            _program.Must(["log", "--date", "2026-05-09", .. pieces]);
+            string error = _program.Run("import", Fit, "--over").Error;
+            Assert.Null(Assert.Single(Outings()).Time);
+            _program.Must("undo");
+            return System.Text.RegularExpressions.Regex.Replace(error, @"\s+", " ");
+        }
+
+        Assert.Contains(
+            "The outing 2026-05-09 has 3 pieces, the recording shows 4: which belongs to which? Nothing was changed.",
+            Refused("49in,1km,5:40,6", "51in,1km,5:38,6", "51in,1km,5:37,6"));
+        Assert.Matches(
+            "Piece 2 of the outing 2026-05-09 took 6:50, that of the recording [0-9:.]+: are they the same[?] Nothing was changed[.]",
+            Refused("49in,1km,5:40,6", "51in,1km,6:50,6", "51in,1km,5:37,6", "49in,1km,5:41,6"));
+    }
+
+    [Fact]
     public void A_time_typed_over_is_by_hand_and_the_two_do_not_mix_unsaid()
     {
         _program.Must("import", Fit, "--lengths", "49,51,51,49");

@@ -107,6 +107,41 @@ public class SizingCommandTests
     }
 
     [Fact]
+    public void A_steering_paddle_is_put_on_the_order_sheet_by_rule_and_has_no_technique_check()
+    {
+        using TestProgram program = WithRudder();
+        string sheet = program.Must("order-sheet", "--paddle", "Harbour rudder");
+        Assert.Contains("Steering (not tuned for speed; borrow before you buy)", sheet);
+        Assert.DoesNotContain("Cut to", sheet);
+        Assert.Contains("The technique check is for forward paddling; for a steering paddle see: triallog steering",
+            program.Run("technique", "--paddle", "Harbour rudder", "--hand", "2in", "--length", "50in").Error.ReplaceLineEndings(" "));
+    }
+
+    [Fact]
+    public void The_order_sheet_has_the_hulls_that_were_paddled_and_the_race_s_else_every_hull()
+    {
+        using TestProgram program = TestProgram.WithIlse();
+        string[] Hulls(params string[] more) => [.. Json(program, ["order-sheet", "--json", .. more]).GetProperty("lines").EnumerateArray()
+            .Select(line => line.GetProperty("hull").GetString()!).Order()];
+        string[] every = ["OC1", "OC2", "OC6", "V1", "V6"];
+        Assert.Equal(["OC1"], Hulls());
+        Assert.Equal(every, Hulls("--all"));
+        Assert.Equal(["OC6"], Hulls("--hull", "OC6"));
+        program.Must("log", "--hull", "OC2", "49in,1km,5:30", "51in,1km,5:31");
+        Assert.Equal(["OC1", "OC2"], Hulls());
+        program.Must("undo");
+        program.Must("paddler", "set", "Ilse Maro", "--goal", "none");
+        Assert.Equal(every, Hulls());
+    }
+
+    private static TestProgram WithRudder()
+    {
+        TestProgram program = TestProgram.WithIlse();
+        program.Must("paddle", "add", "Harbour rudder", "--blade", "22in", "--range", "50in..56in", "--steering", "yes");
+        return program;
+    }
+
+    [Fact]
     public void With_a_large_steering_blade_nothing_argues_for_a_high_hand()
     {
         using TestProgram program = TestProgram.WithIlse();
@@ -233,8 +268,7 @@ public class SizingCommandTests
     [InlineData("steering", "steering", "--blade", "22in")]
     public void What_is_printed_for_programs_follows_its_schema(string schema, params string[] arguments)
     {
-        using TestProgram program = TestProgram.WithIlse();
-        program.Must("paddle", "add", "Rudder blade", "--blade", "22in", "--range", "50in..56in", "--steering", "yes");
+        using TestProgram program = WithRudder();
         JsonSchema expected = JsonSchema.FromText(File.ReadAllText(Repository.File($"docs/schemas/{schema}.schema.json")));
         EvaluationResults results = expected.Evaluate(
             Json(program, [.. arguments, "--json"]), new EvaluationOptions { OutputFormat = OutputFormat.List });

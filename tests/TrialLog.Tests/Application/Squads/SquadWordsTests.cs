@@ -79,7 +79,7 @@ public class SquadWordsTests
         { Paddler = Testing.Paddler with { Name = name } };
         SquadRow[] rows =
         [
-            Sore("silent long", 3, 9), Sore("silent, sorer", 8, 2), Sore("silent", 4, 2), Sore("sorest", 7, 0), Sore("sore", 5, null),
+            Sore("silent long", 3, 9), Sore("silent, sorer", 8, 2), Sore("silent", 4, 2), Sore("sorest", 7, null), Sore("sore", 5, 0),
             Wins("much to win", 2), Wins("a little", 0.5), Wins("Also a little", 0.5) with { Paddle = null },
             Row(Testing with { Standing = Standing.Settled }),
         ];

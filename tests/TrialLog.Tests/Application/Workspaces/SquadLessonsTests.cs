@@ -1,4 +1,6 @@
 using Dapper;
+using TrialLog.Application.Coaching;
+using TrialLog.Application.Next;
 using TrialLog.Application.Workspaces;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
@@ -71,6 +73,20 @@ public class SquadLessonsTests
         // A build that weighs otherwise does not take what another has weighed.
         log.Connection.Execute("UPDATE lessons SET weighed_by = 'another build'");
         Assert.Equal(before, Lesson(log, asks));
+    }
+
+    [Fact]
+    public void A_card_is_derived_again_with_what_others_teach_only_where_they_may_teach()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.OpenHastily();
+        Begin(log, paddlers: 4);
+        var workspace = new Workspace(log, Clock) { LearnsFromSquad = false };
+        GivenCard card = NextOuting.For(workspace, new Chosen(log.Paddlers()[0], log.Hulls()[0], log.Paddles()[0]), CardWish.None).Card;
+        var given = new NumberedAdvice(1, new Advice(card, null, AdviceMatch.NotPaddled), null);
+        Assert.Null(AdviceReview.Rederive(workspace, given).Again.LearntFromSquad);
+        workspace.LearnsFromSquad = true;
+        Assert.Equal(3, AdviceReview.Rederive(workspace, given).Again.LearntFromSquad!.Paddlers);
     }
 
     [Fact]
