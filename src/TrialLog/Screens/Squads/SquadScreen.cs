@@ -82,7 +82,7 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
     protected override void Paint(Brush brush)
     {
         bool wide = brush.Columns >= 100;
-        Widths widths = wide ? Wide : Fitted(brush.Columns);
+        Widths widths = wide ? Widened(brush.Columns) : Fitted(brush.Columns);
         brush.Text(1, 0, $"  {"",-NameWidth}{"hull",-HullWidth}"
             + brush.Cell("this week", widths.Do) + brush.Cell("now → best", widths.Best)
             + brush.Cell("likely", widths.Likely) + brush.Cell("to win", widths.Win) + brush.Cell("last", widths.Last)
@@ -107,12 +107,18 @@ internal sealed class SquadScreen(Session session) : Screen(session), ISearched
         return true;
     }
 
+    private int Needed(string head, Func<SquadRow, string> said) =>
+        1 + _lines.Where(static line => line.Analysis is not null).Select(said).Append(head).Max(Look.ColumnsOf);
+
+    // On a wide terminal half of what it is wider goes to what to do, as far as that needs it; the warnings have the other half.
+    private Widths Widened(int columns) => Wide with
+    {
+        Do = Math.Clamp(1 + Needed("this week", SquadWords.StandingAndThisWeek), Wide.Do, Wide.Do + (columns - 100) / 2),
+    };
+
     // Columns as narrow as what stands in them; where they are still too wide, the likely range is left out.
     private Widths Fitted(int columns)
     {
-        List<SquadRow> known = [.. _lines.Where(line => line.Analysis is not null)];
-        int Needed(string head, Func<SquadRow, string> said) =>
-            1 + known.Select(said).Append(head).Max(Look.ColumnsOf);
         var fitted = new Widths(Math.Min(Wide.Do, Needed("this week", SquadWords.StandingAndThisWeek)),
             Needed("now → best", SquadWords.NowToBest), Needed("likely", SquadWords.Likely), Needed("to win", SquadWords.ToWin),
             Needed("last", line => SquadWords.Last(line, Session.Today)));
