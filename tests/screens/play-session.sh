@@ -307,6 +307,9 @@ expect "Into which file?"
 press Enter
 expect "The card is in"
 expect_file partner.txt
+# The screen is drawn anew once the card given out is in the logbook; a key pressed just then may go to what it replaces.
+expect_gone "Into which file?"
+sleep 1
 press c
 expect "to the partner again"
 press Escape
