@@ -11,19 +11,20 @@ namespace TrialLog.Logbook;
 /// </summary>
 internal static class Journal
 {
-    private sealed class Entry
+    internal sealed class Entry
     {
         public string Kind { get; init; } = "";
         public string RowId { get; init; } = "";
         public string? Before { get; init; }
     }
 
-    private sealed class ChangeRow
+    internal sealed class ChangeRow
     {
         public long Number { get; init; }
         public string At { get; init; } = "";
         public string What { get; init; } = "";
         public string State { get; init; } = "";
+        public long Edit { get; init; }
         public bool Merged { get; init; }
 
         public ChangeSummary ToSummary() => new(Number, Stored.ToMoment(At), What, State != "standing");

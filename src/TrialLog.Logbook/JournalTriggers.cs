@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;
 
@@ -86,9 +87,9 @@ internal static class JournalTriggers
     /// its default.
     /// </summary>
     public static IReadOnlyList<(string Name, string FromJournal)> Columns(SqliteConnection connection, string table) =>
-        [.. connection.Query<(string Name, bool Required, string? Default)>(
-            "SELECT name, \"notnull\", dflt_value FROM pragma_table_info(@table)", new { table })
-            .Select(column => (column.Name, column is { Required: true, Default: not null }
-                ? $"coalesce(json_extract({{0}}, '$.{column.Name}'), {column.Default})"
+        [.. connection.Query<ColumnRow>(
+            "SELECT name, \"notnull\" AS required, dflt_value AS initially FROM pragma_table_info(@table)", new { table })
+            .Select(column => (column.Name, column is { Required: true, Initially: not null }
+                ? $"coalesce(json_extract({{0}}, '$.{column.Name}'), {column.Initially})"
                 : $"json_extract({{0}}, '$.{column.Name}')"))];
 }

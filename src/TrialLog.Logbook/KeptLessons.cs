@@ -13,7 +13,7 @@ public sealed record KeptLesson(Guid PaddlerId, double? OffsetInches, double? Va
 /// <summary>The lessons that are kept in the logbook, so that a card for one paddler needs nobody else's log read.</summary>
 internal static class KeptLessons
 {
-    private sealed class Row
+    internal sealed class Row
     {
         public string PaddlerId { get; init; } = "";
         public double? OffsetInches { get; init; }

@@ -1,5 +1,6 @@
 using Dapper;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
 
 namespace TrialLog.Logbook;
 
@@ -15,8 +16,8 @@ internal static class LogbookCheck
             {
                 problems.AddRange(connection.Query<string>("PRAGMA integrity_check(20)").Where(line => line != "ok")
                     .Select(line => $"The file's structure is damaged: {line}."));
-                problems.AddRange(connection.Query("PRAGMA foreign_key_check").Take(20)
-                    .Select(row => $"A row of {row.table} refers to a row of {row.parent} that is not there."));
+                problems.AddRange(connection.Query<LostReferenceRow>("PRAGMA foreign_key_check").Take(20)
+                    .Select(row => $"A row of {row.Table} refers to a row of {row.Parent} that is not there."));
                 if (!connection.ExecuteScalar<bool>(
                     "SELECT NOT EXISTS (SELECT 1 FROM journal WHERE before IS NOT NULL AND NOT json_valid(before))"))
                     problems.Add("The journal of changes holds what is no record.");

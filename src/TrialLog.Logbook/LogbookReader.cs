@@ -35,9 +35,9 @@ internal static class LogbookReader
     /// <summary>The outings of some days, and those with a piece of some origins, by date, time and label.</summary>
     public static IReadOnlyList<Outing> Outings(SqliteConnection connection, IEnumerable<DateOnly> days, Func<string, bool> isOrigin)
     {
-        HashSet<string> ids = [.. connection.Query<(string Outing, string Origin)>(
+        HashSet<string> ids = [.. connection.Query<PieceRow>(
                 "SELECT outing_id, origin FROM pieces WHERE origin IS NOT NULL", buffered: false)
-            .Where(piece => isOrigin(piece.Origin)).Select(piece => piece.Outing)];
+            .Where(piece => isOrigin(piece.Origin!)).Select(piece => piece.OutingId)];
         ids.UnionWith(connection.Query<string>(
             "SELECT id FROM outings WHERE date IN (SELECT value FROM json_each(@days))",
             new { days = JsonList(days.Select(Stored.Date)) }));
@@ -68,13 +68,13 @@ internal static class LogbookReader
     private static string JsonList(IEnumerable<string> words) => $"[{string.Join(',', words.Select(word => $"\"{word}\""))}]";
 
     public static IReadOnlyDictionary<Guid, int> OutingCounts(SqliteConnection connection) =>
-        connection.Query<(string Paddler, int Outings)>("SELECT paddler_id, count(*) FROM outings GROUP BY paddler_id")
-            .ToDictionary(row => Guid.Parse(row.Paddler), row => row.Outings);
+        connection.Query<CountRow>("SELECT paddler_id, count(*) AS count FROM outings GROUP BY paddler_id")
+            .ToDictionary(row => Guid.Parse(row.PaddlerId), row => row.Count);
 
     public static IReadOnlyList<PaddleUse> PaddleUses(SqliteConnection connection) =>
-        [.. connection.Query<(string Paddle, string Paddler, int Pieces)>("""
-            SELECT paddle_id, paddler_id, count(*) FROM pieces JOIN outings ON outings.id = outing_id GROUP BY paddle_id, paddler_id
-            """).Select(row => new PaddleUse(Guid.Parse(row.Paddle), Guid.Parse(row.Paddler), row.Pieces))];
+        [.. connection.Query<CountRow>("""
+            SELECT paddle_id, paddler_id, count(*) AS count FROM pieces JOIN outings ON outings.id = outing_id GROUP BY paddle_id, paddler_id
+            """).Select(row => new PaddleUse(Guid.Parse(row.PaddleId), Guid.Parse(row.PaddlerId), row.Count))];
 
     /// <summary>By their numbers. Where a merge gave two pieces one number, all are numbered anew, the same way in every logbook.</summary>
     private static List<Piece> InOrder(IEnumerable<Piece> pieces)

@@ -325,7 +325,7 @@ public sealed class LogbookWriter
             """, fileHash, Quoted.Brief(fileName, RecordRules.LongestWord), Stored.Moment(DateTimeOffset.UtcNow));
     }
 
-    private sealed class Use
+    internal sealed class Use
     {
         public string Name { get; init; } = "";
         public long Outings { get; init; }

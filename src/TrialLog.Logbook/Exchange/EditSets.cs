@@ -2,6 +2,7 @@ using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Values;
+using TrialLog.Logbook.Rows;
 using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook.Exchange;
@@ -17,12 +18,12 @@ internal sealed class EditSets
     public static EditSets Of(SqliteConnection connection)
     {
         var sets = new EditSets();
-        foreach ((string id, string field, long edit) in connection.Query<(string, string, long)>("""
+        foreach (EditRow row in connection.Query<EditRow>("""
             WITH undone AS (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
             SELECT row_id, field, edit FROM edits
             WHERE change NOT IN undone AND (forgotten IS NULL OR forgotten IN undone)
             """, buffered: false))
-            sets.Add(Guid.Parse(id), field, edit);
+            sets.Add(Guid.Parse(row.RowId), row.Field, row.Edit);
         return sets;
     }
 

@@ -252,21 +252,21 @@ internal sealed class MergeWriter
 
     private void WriteEdits(IReadOnlyCollection<Guid> backAgain)
     {
-        (long change, long own) = _writer.Connection.QuerySingle<(long, long)>(
+        Journal.ChangeRow now = _writer.Connection.QuerySingle<Journal.ChangeRow>(
             "SELECT number, edit FROM changes ORDER BY number DESC LIMIT 1");
         foreach (Guid id in backAgain)
             _writer.Connection.Execute("UPDATE edits SET forgotten = @change WHERE row_id = @id AND field <> @presence",
-                new { change, id = Stored.Id(id), presence = RecordFields.Presence });
+                new { change = now.Number, id = Stored.Id(id), presence = RecordFields.Presence });
         foreach (LearnEdits learn in _learnt)
         {
-            foreach (long edit in learn.Decided ? learn.Edits.Append(own) : learn.Edits)
+            foreach (long edit in learn.Decided ? learn.Edits.Append(now.Edit) : learn.Edits)
             {
                 _writer.Statements.Run("""
                     INSERT INTO edits (row_id, field, edit, change) VALUES (@id, @field, @edit, @change)
                     ON CONFLICT (row_id, field, edit) DO UPDATE SET change = excluded.change, forgotten = NULL
                         WHERE forgotten IS NOT NULL
                             OR change IN (SELECT number FROM changes WHERE merged AND state IN ('taken back', 'gone'))
-                    """, Stored.Id(learn.Id), learn.Field, edit, change);
+                    """, Stored.Id(learn.Id), learn.Field, edit, now.Number);
             }
         }
     }

@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TrialLog.Domain.Boats;
 using TrialLog.Domain.Log;
+using TrialLog.Logbook.Rows;
 using TrialLog.Logbook.Shared;
 
 namespace TrialLog.Logbook.Exchange;
@@ -42,11 +43,11 @@ internal sealed class RecordSet
     {
         LogbookSnapshot log = LogbookReader.Everything(connection, paddler);
         var set = new RecordSet(EditSets.Of(connection)) { LastChange = log.LastChange };
-        Dictionary<Guid, string> trueNames = connection.Query<(string Id, string Name)>("""
-            SELECT id, true_name FROM hulls WHERE true_name IS NOT NULL
+        Dictionary<Guid, string> trueNames = connection.Query<TextOfId>("""
+            SELECT id, true_name AS text FROM hulls WHERE true_name IS NOT NULL
             UNION ALL SELECT id, true_name FROM paddles WHERE true_name IS NOT NULL
             UNION ALL SELECT id, true_name FROM paddlers WHERE true_name IS NOT NULL
-            """).ToDictionary(row => Guid.Parse(row.Id), row => row.Name);
+            """).ToDictionary(row => Guid.Parse(row.Id), row => row.Text);
         foreach (NamedItem named in log.Hulls.Select(SharedHull.Of).Concat<NamedItem>(log.Paddlers.Select(SharedPaddler.Of))
             .Concat(log.Paddles.Select(SharedPaddle.Of)))
         {
@@ -55,10 +56,10 @@ internal sealed class RecordSet
         }
 
         // As they are stored: where two pieces have one number, the reader shows them numbered anew.
-        Dictionary<Guid, int> given = connection.Query<(string Id, int Order)>("""
+        Dictionary<Guid, int> given = connection.Query<PieceRow>("""
             SELECT id, piece_order FROM pieces
             WHERE outing_id IN (SELECT outing_id FROM pieces GROUP BY outing_id, piece_order HAVING count(*) > 1)
-            """).ToDictionary(row => Guid.Parse(row.Id), row => row.Order);
+            """).ToDictionary(row => Guid.Parse(row.Id), row => row.PieceOrder);
         foreach (Outing outing in log.Outings)
             set.Add(SharedOuting.Of(outing), outing.Pieces.Select(SharedPiece.Of)
                 .Select(piece => given.TryGetValue(piece.Id, out int order) ? piece with { Order = order } : piece));
@@ -73,8 +74,8 @@ internal sealed class RecordSet
             .Concat(log.Decisions.Select(SharedDecision.Of)).Concat(log.Notes.Select(SharedNote.Of)))
             set.Items.Add(item.Id, item);
 
-        Dictionary<Guid, Guid> joins = connection.Query<(string Id, string Into)>("SELECT id, into_id FROM joins")
-            .ToDictionary(row => Guid.Parse(row.Id), row => Guid.Parse(row.Into));
+        Dictionary<Guid, Guid> joins = connection.Query<TextOfId>("SELECT id, into_id AS text FROM joins")
+            .ToDictionary(row => Guid.Parse(row.Id), row => Guid.Parse(row.Text));
         HashSet<Guid> others = paddler is null ? [] : EditedAndThere(connection);
         foreach (Guid id in set.Edits.Ids.Where(id => !set.Items.ContainsKey(id) && !others.Contains(id)))
             set.Removed.Add(id, joins.TryGetValue(id, out Guid into) ? into : null);

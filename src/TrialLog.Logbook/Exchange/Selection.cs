@@ -90,7 +90,7 @@ internal static class Selection
         _ => [],
     };
 
-    private sealed class Gone
+    internal sealed class Gone
     {
         public string RowId { get; init; } = "";
         public string? Paddler { get; init; }

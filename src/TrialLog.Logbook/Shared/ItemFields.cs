@@ -51,7 +51,7 @@ internal sealed class ItemFields
         OverheadReachIn = 0,
         HandLengthIn = 0,
         PalmLengthIn = 0,
-    }, SharedOptions.Compact)!).Select(property => property.Key)];
+    }, SharedOptions.Compact.GetTypeInfo(typeof(SharedBody)))!).Select(property => property.Key)];
 
     /// <summary>Whether a paddler's field is a body measure.</summary>
     public static bool IsBodyMeasure(string field) => Body.Contains(field);
@@ -137,7 +137,7 @@ internal sealed class ItemFields
             (_item is SharedPaddler && Body.Contains(name) ? body : json)[name] = value.DeepClone();
         if (body.Count > 0)
             json["body"] = body;
-        return (SharedItem)JsonSerializer.Deserialize(json, _item.GetType(), SharedOptions.Compact)!;
+        return (SharedItem)json.Deserialize(SharedOptions.Compact.GetTypeInfo(_item.GetType()))!;
     }
 
     private IEnumerable<KeyValuePair<string, JsonNode>> Parts(string field) =>

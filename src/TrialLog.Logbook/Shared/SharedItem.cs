@@ -41,10 +41,10 @@ internal abstract record SharedItem
     public virtual SharedItem Plain() => this with { Edits = null, Untold = null, Earlier = null };
 
     /// <summary>The record as JSON without what tells versions apart.</summary>
-    public JsonObject ToJson() => (JsonObject)JsonSerializer.SerializeToNode(Plain(), GetType(), SharedOptions.Compact)!;
+    public JsonObject ToJson() => (JsonObject)JsonSerializer.SerializeToNode(Plain(), SharedOptions.Compact.GetTypeInfo(GetType()))!;
 
     /// <summary>As <see cref="ToJson"/>, as text.</summary>
-    public string ToText() => JsonSerializer.Serialize(Plain(), GetType(), SharedOptions.Compact);
+    public string ToText() => JsonSerializer.Serialize(Plain(), SharedOptions.Compact.GetTypeInfo(GetType()));
 }
 
 /// <summary>A record with a name that is unique in a logbook.</summary>

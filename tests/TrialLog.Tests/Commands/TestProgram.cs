@@ -1,8 +1,14 @@
+using System.Diagnostics;
+using System.Globalization;
 using TrialLog.Commands;
 
 namespace TrialLog.Tests.Commands;
 
-/// <summary>The program on a logbook of its own, at noon (UTC) of 1 June 2026, with its output caught.</summary>
+/// <summary>
+/// The program on a logbook of its own, at noon (UTC) of 1 June 2026, with its output caught. It runs within the tests; where
+/// <c>TRIALLOG_PROGRAM</c> names one that was published, that one runs, in a process of its own under libfaketime, for all but what is typed
+/// on a terminal.
+/// </summary>
 internal sealed class TestProgram : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("triallog-");
@@ -19,6 +25,8 @@ internal sealed class TestProgram : IDisposable
     /// <summary>Runs one command line on a terminal where the lines are typed.</summary>
     public Outcome RunTyping(string? typed, params string[] arguments)
     {
+        if (typed is null && Published is { Length: > 0 } published)
+            return RunPublished(published, arguments);
         using var output = new StringWriter();
         using var error = new StringWriter();
         int code = CommandLineProgram.Run(arguments, new ConsoleHost
@@ -31,6 +39,36 @@ internal sealed class TestProgram : IDisposable
             Clock = Clock,
         });
         return new Outcome(code, output.ToString(), error.ToString());
+    }
+
+    private static readonly string? Published = Environment.GetEnvironmentVariable("TRIALLOG_PROGRAM");
+
+    private Outcome RunPublished(string published, string[] arguments)
+    {
+        var start = new ProcessStartInfo(published, arguments)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        start.Environment.Clear();
+        foreach ((string name, string value) in new Dictionary<string, string>
+        {
+            ["HOME"] = Folder,
+            ["TRIALLOG_STORE"] = Store,
+            ["LANG"] = "C.UTF-8",
+            ["TZ"] = "UTC",
+            ["LD_PRELOAD"] = "/usr/$LIB/faketime/libfaketime.so.1",
+            ["FAKETIME"] = Clock.GetUtcNow().ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture),
+            ["FAKETIME_DONT_FAKE_MONOTONIC"] = "1",
+            ["NO_FAKE_STAT"] = "1",
+        })
+            start.Environment[name] = value;
+        using Process process = Process.Start(start)!;
+        process.StandardInput.Close();
+        Task<string> output = process.StandardOutput.ReadToEndAsync(), error = process.StandardError.ReadToEndAsync();
+        process.WaitForExit();
+        return new Outcome(process.ExitCode, output.Result, error.Result);
     }
 
     /// <summary>Runs one command line that must succeed, and gives its output.</summary>
