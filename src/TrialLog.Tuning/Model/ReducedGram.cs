@@ -67,16 +67,13 @@ internal sealed class PieceSums
             {
                 double scaled = precision * row[a];
                 level[a] += scaled;
-                Span<double> into = sums.AsSpan(a * width, width);
-                for (int b = a; b < row.Length; b++)
-                    into[b] += scaled * row[b];
+                Rows.AddScaled(row[a..], scaled, sums.AsSpan(a * width + a, width - a));
             }
 
             if (direction == 0)
                 continue;
             AlongSquares[outing] += precision * direction * direction;
-            for (int a = 0; a < row.Length; a++)
-                Along[outing * width + a] += precision * direction * row[a];
+            Rows.AddScaled(row, precision * direction, Along.AsSpan(outing * width, width));
         }
     }
 }
@@ -183,12 +180,7 @@ internal sealed class ReducedGram
     private static void Take(ReadOnlySpan<double> column, double scale, double[] left)
     {
         for (int a = 0; a < column.Length; a++)
-        {
-            double scaled = scale * column[a];
-            Span<double> into = left.AsSpan(a * column.Length, column.Length);
-            for (int b = a; b < column.Length; b++)
-                into[b] -= scaled * column[b];
-        }
+            Rows.AddScaled(column[a..], -(scale * column[a]), left.AsSpan(a * column.Length + a, column.Length - a));
     }
 
     private void Place(double[] left, int[] globalOf)
