@@ -42,8 +42,9 @@ internal sealed class HeavyTails
     /// </summary>
     public PieceWeights At(double pieceSpread)
     {
-        double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, added = 0;
+        double nu = _settings.DegreesOfFreedom, pieceVariance = pieceSpread * pieceSpread, sum = 0;
         double[] weights = new double[_table.Count];
+        LogProduct product = new(), left = new();
         if (double.IsPositiveInfinity(nu) || _pieceVariance == 0)
         {
             Array.Fill(weights, 1);
@@ -57,12 +58,13 @@ internal sealed class HeavyTails
             double uncertain = _variances[i] / (_pieceVariance + known), square = Residuals[i] * Residuals[i] / variance;
             double weight = (nu + 1) / (nu + square + uncertain);
             double misfit = weight * square, leverage = weight * uncertain;
-            added += 0.5 * nu * (Math.Log(weight) - weight)
-                - 0.5 * Math.Log(Math.Max(0.1, 1 - leverage * (leverage + 2 * misfit) / (nu + 1)));
+            product.Times(weight);
+            left.Times(Math.Max(0.1, 1 - leverage * (leverage + 2 * misfit) / (nu + 1)));
+            sum += weight;
             weights[i] = weight;
         }
 
-        return new(weights, added);
+        return new(weights, 0.5 * nu * (product.Log - sum) - 0.5 * left.Log);
     }
 
     /// <summary>The same with the residuals of a fit, and the largest change of a weight that follows from them.</summary>
@@ -132,8 +134,13 @@ internal sealed class HeavyTails
                 }
 
                 for (int a = 1; a < Columns; a++)
-                    for (int b = 1; b < Columns; b++)
-                        variance += shifted[a] * covariance[a * Columns + b] * shifted[b];
+                {
+                    double across = 0.5 * covariance[a * Columns + a] * shifted[a];
+                    for (int b = a + 1; b < Columns; b++)
+                        across += covariance[a * Columns + b] * shifted[b];
+                    variance += 2 * shifted[a] * across;
+                }
+
                 Fixed(i, hull, row);
                 for (int k = 0; k < fixedCount; k++)
                     row[k] -= perSum * fixedSums[k] + perAlong * fixedAlong[k];
