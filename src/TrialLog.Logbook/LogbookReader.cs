@@ -73,7 +73,8 @@ internal static class LogbookReader
 
     public static IReadOnlyList<PaddleUse> PaddleUses(SqliteConnection connection) =>
         [.. connection.Query<CountRow>("""
-            SELECT paddle_id, paddler_id, count(*) AS count FROM pieces JOIN outings ON outings.id = outing_id GROUP BY paddle_id, paddler_id
+            SELECT paddle_id, paddler_id, count(*) AS count FROM pieces JOIN outings ON outings.id = outing_id
+            GROUP BY paddle_id, paddler_id
             """).Select(row => new PaddleUse(Guid.Parse(row.PaddleId), Guid.Parse(row.PaddlerId), row.Count))];
 
     /// <summary>By their numbers. Where a merge gave two pieces one number, all are numbered anew, the same way in every logbook.</summary>

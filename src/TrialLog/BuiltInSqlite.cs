@@ -9,7 +9,7 @@ namespace TrialLog;
 /// </summary>
 internal static class BuiltInSqlite
 {
-    /// <summary>Has SQLite's functions found within the program, where it holds them; to be called before the first logbook is opened.</summary>
+    /// <summary>Has SQLite's functions found within the program, where it holds them; called before a logbook is opened.</summary>
     public static void Use()
     {
         if (typeof(BuiltInSqlite).Assembly.GetManifestResourceStream("e_sqlite3") is { } library)

@@ -1,3 +1,6 @@
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
+using TrialLog.Logbook;
 using TrialLog.Recordings.Csv;
 using TrialLog.Reports.Documents;
 
@@ -159,6 +162,25 @@ public class LawsOfTheHouse
             from line in File.ReadLines(file)
             where !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && line.Contains("triallog ", StringComparison.Ordinal)
             select $"{Path.GetFileName(file)}: {line.Trim()}");
+
+    /// <summary>
+    /// How rows become records is written when the program is built (Dapper.AOT); a query for which that cannot be done, as for tuples or
+    /// private types, would end the program that is compiled to machine code.
+    /// </summary>
+    [Fact]
+    public void No_query_is_left_to_be_compiled_when_it_runs()
+    {
+        using var file = new PEReader(File.OpenRead(typeof(LogbookFile).Assembly.Location));
+        MetadataReader assembly = file.GetMetadataReader();
+        List<string> called = [
+            .. from handle in assembly.MemberReferences
+               let member = assembly.GetMemberReference(handle)
+               where member.Parent.Kind == HandleKind.TypeReference
+               let type = assembly.GetTypeReference((TypeReferenceHandle)member.Parent)
+               where assembly.GetString(type.Namespace) == "Dapper" && assembly.GetString(type.Name) == "SqlMapper"
+               select assembly.GetString(member.Name)];
+        Assert.All(called, name => Assert.Equal("AsList", name));
+    }
 
     [Fact]
     public void Lines_keep_to_140_columns() =>

@@ -6,8 +6,8 @@ namespace TrialLog.Tests.Commands;
 
 /// <summary>
 /// The program on a logbook of its own, at noon (UTC) of 1 June 2026, with its output caught. It runs within the tests; where
-/// <c>TRIALLOG_PROGRAM</c> names one that was published, that one runs, in a process of its own under libfaketime, for all but what is typed
-/// on a terminal.
+/// <c>TRIALLOG_PROGRAM</c> names one that was published, that one runs, in a process of its own under libfaketime, for all but what is
+/// typed on a terminal.
 /// </summary>
 internal sealed class TestProgram : IDisposable
 {
