@@ -99,6 +99,9 @@ public sealed class LogbookFile : IDisposable
     /// <summary>How many outings each paddler has; those who have none are left out.</summary>
     public IReadOnlyDictionary<Guid, int> OutingCounts() => Ask(LogbookReader.OutingCounts);
 
+    /// <summary>How many pieces there are, of one paddler or of all.</summary>
+    public long CountOfPieces(Guid? paddlerId) => Ask(connection => LogbookReader.CountOfPieces(connection, paddlerId));
+
     /// <summary>Who has paddled with which paddle, and how many pieces.</summary>
     public IReadOnlyList<PaddleUse> PaddleUses() => Ask(LogbookReader.PaddleUses);
 

@@ -71,6 +71,12 @@ internal static class LogbookReader
         connection.Query<CountRow>("SELECT paddler_id, count(*) AS count FROM outings GROUP BY paddler_id")
             .ToDictionary(row => Guid.Parse(row.PaddlerId), row => row.Count);
 
+    /// <summary>How many pieces there are, of one paddler or of all.</summary>
+    public static long CountOfPieces(SqliteConnection connection, Guid? paddlerId) => connection.ExecuteScalar<long>(
+        paddlerId is null ? "SELECT count(*) FROM pieces"
+            : "SELECT count(*) FROM pieces JOIN outings ON outings.id = outing_id WHERE paddler_id = @paddler",
+        new { paddler = Stored.Id(paddlerId) });
+
     public static IReadOnlyList<PaddleUse> PaddleUses(SqliteConnection connection) =>
         [.. connection.Query<CountRow>("""
             SELECT paddle_id, paddler_id, count(*) AS count FROM pieces JOIN outings ON outings.id = outing_id

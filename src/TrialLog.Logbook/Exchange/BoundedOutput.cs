@@ -7,6 +7,11 @@ internal sealed class BoundedOutput(Stream to, long most) : Stream
 {
     private long _written;
 
+    /// <summary>What is said of a record with more bytes.</summary>
+    public static LogbookException TooLarge(long most) => new(
+        $"The record is larger than {most / (1024 * 1024)} MB, more than is read again; nothing was written: share fewer paddlers at a " +
+        $"time.");
+
     public override bool CanRead => false;
     public override bool CanSeek => false;
     public override bool CanWrite => true;
@@ -16,8 +21,7 @@ internal sealed class BoundedOutput(Stream to, long most) : Stream
     public override void Write(ReadOnlySpan<byte> buffer)
     {
         if ((_written += buffer.Length) > most)
-            throw new LogbookException($"The record is larger than {most / (1024 * 1024)} MB, more than is read again; nothing was " +
-                $"written: share fewer paddlers at a time.");
+            throw TooLarge(most);
         to.Write(buffer);
     }
 

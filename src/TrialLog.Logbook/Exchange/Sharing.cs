@@ -10,6 +10,9 @@ public static class Sharing
     /// <summary>The largest file that is read, in bytes: no source, well beyond a squad's years.</summary>
     public const int LargestFile = 64 * 1024 * 1024;
 
+    // A piece's two ids alone have 76 bytes, the names of what every piece has and their indents over 124.
+    private const int LeastBytesAPiece = 200;
+
     /// <summary>Writes a record to a file, whole or not at all.</summary>
     /// <exception cref="LogbookException">The file cannot be written, or the record is larger than is read; what was there is
     /// untouched.</exception>
@@ -17,6 +20,9 @@ public static class Sharing
 
     internal static void Save(LogbookFile logbook, ShareOptions options, string path, long largest)
     {
+        // A million pieces would be gathered, in a gigabyte, only to be refused.
+        if (logbook.CountOfPieces(options.PaddlerId) * LeastBytesAPiece > largest)
+            throw BoundedOutput.TooLarge(largest);
         try
         {
             OutputFile.Write(path, file =>

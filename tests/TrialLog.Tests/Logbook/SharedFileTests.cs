@@ -381,6 +381,38 @@ public class SharedFileTests
         Assert.Empty(Directory.GetFiles(folder.Path, "*.part"));
     }
 
+    // What is surely too large is refused by the number of its pieces alone, of which the shortest is taken for all.
+    [Fact]
+    public void No_piece_is_written_in_fewer_than_200_bytes()
+    {
+        using var folder = new ScratchFolder();
+        using LogbookFile log = folder.Open();
+        SampleLog.Begin(log);
+        Outing outing = SampleLog.Outing(1, pieces: 9);
+        Piece shortest = outing.Pieces[0] with
+        {
+            Length = Length.FromInches(49),
+            Distance = Distance.FromMetres(100),
+            Time = PieceTime.FromSeconds(30),
+            Effort = null,
+            Notes = null,
+        };
+        log.Change("one", writer => writer.Put(outing with { Pieces = [shortest] }));
+        long one = Written();
+        log.Change("nine", writer => writer.Put(outing with
+        {
+            Pieces = [.. outing.Pieces.Select((piece, i) => shortest with { Id = piece.Id, Order = i + 1 })],
+        }));
+        Assert.InRange((Written() - one) / 8, 200, 400);
+
+        long Written()
+        {
+            using var to = new MemoryStream();
+            Sharing.Write(log, new ShareOptions(), to);
+            return to.Length;
+        }
+    }
+
     [Fact]
     public void A_file_without_end_is_given_up()
     {
