@@ -46,10 +46,12 @@ internal static class LogbookReader
             """, new { ids = JsonList(ids) }, buffered: false))];
     }
 
-    /// <summary>All outings by day, a few hundred held at a time; the connection is to stand at one moment while they are passed
-    /// over.</summary>
-    public static IEnumerable<Outing> OutingsByDay(SqliteConnection connection) =>
-        Whole(connection, connection.Query<OutingRow>("SELECT * FROM outings ORDER BY date", buffered: false));
+    /// <summary>All outings by day, or in the order in which they are listed, a few hundred held at a time; the connection is to stand at
+    /// one moment while they are passed over.</summary>
+    public static IEnumerable<Outing> OutingsByDay(SqliteConnection connection, bool listed = false) =>
+        Whole(connection, connection.Query<OutingRow>(
+            listed ? "SELECT * FROM outings ORDER BY date, coalesce(time, ''), label, id" : "SELECT * FROM outings ORDER BY date",
+            buffered: false));
 
     private static IEnumerable<Outing> Whole(SqliteConnection connection, IEnumerable<OutingRow> rows)
     {
@@ -120,7 +122,7 @@ internal static class LogbookReader
     /// <summary>
     /// All that there is at one moment; or of outings and what else is somebody's one paddler's, with all notes and all that has a name.
     /// </summary>
-    public static LogbookSnapshot Everything(SqliteConnection connection, Guid? paddlerId = null)
+    public static LogbookSnapshot Everything(SqliteConnection connection, Guid? paddlerId = null, bool withOutings = true)
     {
         // Within a change the moment is fixed already, and transactions do not nest.
         bool alone = raw.sqlite3_get_autocommit(connection.Handle) != 0;
@@ -130,7 +132,7 @@ internal static class LogbookReader
             Paddlers = Paddlers(connection),
             Hulls = Hulls(connection),
             Paddles = Paddles(connection),
-            Outings = Outings(connection, paddlerId),
+            Outings = withOutings ? Outings(connection, paddlerId) : [],
             Cards = Cards(connection, paddlerId),
             TechniqueChecks = TechniqueChecks(connection, paddlerId),
             SorenessClearances = SorenessClearances(connection, paddlerId),

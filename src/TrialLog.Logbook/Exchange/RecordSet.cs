@@ -41,7 +41,8 @@ internal sealed class RecordSet
     /// <summary>What a logbook holds at one moment: all, or of outings, pieces and what else belongs to somebody one paddler's.</summary>
     public static RecordSet Of(LogbookFile logbook, Guid? paddler = null) => logbook.AskAtOneMoment(connection =>
     {
-        LogbookSnapshot log = LogbookReader.Everything(connection, paddler);
+        // Of a whole squad's outings only a few hundred are held twice.
+        LogbookSnapshot log = LogbookReader.Everything(connection, paddler, withOutings: paddler is not null);
         var set = new RecordSet(EditSets.Of(connection)) { LastChange = log.LastChange };
         Dictionary<Guid, string> trueNames = connection.Query<TextOfId>("""
             SELECT id, true_name AS text FROM hulls WHERE true_name IS NOT NULL
@@ -60,7 +61,7 @@ internal sealed class RecordSet
             SELECT id, piece_order FROM pieces
             WHERE outing_id IN (SELECT outing_id FROM pieces GROUP BY outing_id, piece_order HAVING count(*) > 1)
             """).ToDictionary(row => Guid.Parse(row.Id), row => row.PieceOrder);
-        foreach (Outing outing in log.Outings)
+        foreach (Outing outing in paddler is null ? LogbookReader.OutingsByDay(connection, listed: true) : log.Outings)
             set.Add(SharedOuting.Of(outing), outing.Pieces.Select(SharedPiece.Of)
                 .Select(piece => given.TryGetValue(piece.Id, out int order) ? piece with { Order = order } : piece));
         foreach (GivenCard card in log.Cards)

@@ -65,10 +65,10 @@ public static class Sharing
     /// <exception cref="LogbookException">It is no record, or holds something that cannot be right; the sentence says where.</exception>
     public static SharedRecord Read(Stream from)
     {
-        byte[] bytes = ReadBounded(from);
+        ReadOnlySpan<byte> bytes = ReadBounded(from);
         try
         {
-            ReadOnlySpan<byte> json = bytes.AsSpan().StartsWith("\uFEFF"u8) ? bytes.AsSpan(3) : bytes;
+            ReadOnlySpan<byte> json = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
             SharedPreamble? preamble = JsonSerializer.Deserialize(json, PreambleJson.Default.SharedPreamble);
             if (preamble?.Format != SharedContents.FormatName)
                 throw new LogbookException("The file is not a TrialLog record; ask for it again.");
@@ -88,9 +88,9 @@ public static class Sharing
         }
     }
 
-    private static byte[] ReadBounded(Stream from)
+    private static ReadOnlySpan<byte> ReadBounded(Stream from)
     {
-        using var read = new MemoryStream();
+        using var read = new MemoryStream(from.CanSeek ? (int)Math.Clamp(from.Length, 0, LargestFile) : 0);
         byte[] buffer = new byte[81920];
         for (int count; (count = from.Read(buffer)) > 0;)
         {
@@ -99,6 +99,6 @@ public static class Sharing
                     $"for the records of fewer paddlers.");
             read.Write(buffer, 0, count);
         }
-        return read.ToArray();
+        return read.GetBuffer().AsSpan(0, (int)read.Length);
     }
 }
