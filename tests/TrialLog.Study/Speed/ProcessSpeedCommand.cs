@@ -13,12 +13,22 @@ internal static class ProcessSpeedCommand
     public static Command Create()
     {
         Option<int> runs = new("--runs") { Description = "Runs of each.", DefaultValueFactory = _ => 11 };
-        Command command = new("process-speed", "Whole-process times of next and import.") { runs };
-        command.SetAction(parsed => Measure(parsed.GetValue(runs)));
+        Option<string?> program = new("--program") { Description = "The program to run; else triallog.dll beside this one." };
+        Command command = new("process-speed", "Whole-process times of next and import, and of R with lme4 beside them.") { runs, program };
+        command.SetAction(parsed => Measure(new ProgramRun(parsed.GetValue(program)), parsed.GetValue(runs)));
         return command;
     }
 
-    private static void Measure(int runs)
+    // What takes least to say in R: one mixed model of the same pieces, no prior, no card, no forecast.
+    private const string MixedModel = """
+        suppressMessages(library(lme4))
+        log <- read.csv(commandArgs(TRUE))
+        log$y <- 100 * log(log$distance_m / log$time_s)
+        log$x <- log$length_in - mean(log$length_in)
+        print(fixef(lmer(y ~ x + I(x^2) + effort + piece + (1 | date), log)))
+        """;
+
+    private static void Measure(ProgramRun program, int runs)
     {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("triallog-speed-");
         try
@@ -27,17 +37,23 @@ internal static class ProcessSpeedCommand
             File.WriteAllText(season, Log(outings: 60, pieces: 4));
             File.WriteAllText(years, Log(outings: 10_000, pieces: 4));
             string store = Path.Combine(folder.FullName, "season.db");
-            Run(store, "import", season);
+            Run(program, store, "import", season);
 
             Console.WriteLine($"Machine: {Machine()}");
             Console.WriteLine();
             Console.WriteLine("| whole process | median | of runs | most memory |");
             Console.WriteLine("|---|---|---|---|");
-            Row("`next` on 60 outings × 4 pieces", runs, _ => Run(store, "next"));
-            Row("`next --json` on the same", runs, _ => Run(store, "next", "--json"));
-            Row("`history` on the same", runs, _ => Run(store, "history"));
+            double next = Row("`next` on 60 outings × 4 pieces", runs, _ => Run(program, store, "next"));
+            Row("`next --json` on the same", runs, _ => Run(program, store, "next", "--json"));
+            Row("`history` on the same", runs, _ => Run(program, store, "history"));
             Row("`import` of 40,000 rows into a new logbook", Math.Max(3, runs / 3),
-                run => Run(Path.Combine(folder.FullName, $"years-{run}.db"), "import", years));
+                run => Run(program, Path.Combine(folder.FullName, $"years-{run}.db"), "import", years));
+            if (new[] { "/usr/bin/Rscript", "/usr/local/bin/Rscript" }.FirstOrDefault(File.Exists) is not { } rscript)
+                return;
+            string model = Path.Combine(folder.FullName, "model.R");
+            File.WriteAllText(model, MixedModel);
+            double r = Row("one mixed model of the same pieces in R with lme4", runs, _ => Checked(new ProgramRun(rscript).Run(model, season)));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nR takes {r / next:0.0} times as long as `next`."));
         }
         finally
         {
@@ -45,19 +61,20 @@ internal static class ProcessSpeedCommand
         }
     }
 
-    private static void Row(string what, int runs, Func<int, (double Seconds, long Bytes)> run)
+    private static double Row(string what, int runs, Func<int, (double Seconds, long Bytes)> run)
     {
         List<(double Seconds, long Bytes)> all = [.. Enumerable.Range(0, runs).Select(run)];
         double median = all.Select(one => one.Seconds).Order().ElementAt(runs / 2);
         Console.WriteLine(
             string.Create(CultureInfo.InvariantCulture, $"| {what} | {median:0.00} s | {runs} | {all.Max(one => one.Bytes) / 1e6:0} MB |"));
+        return median;
     }
 
-    private static (double Seconds, long Bytes) Run(string store, params string[] arguments)
-    {
-        RunFacts run = new ProgramRun().Run(["--store", store, .. arguments]);
-        return run.ExitCode == 0 ? (run.Seconds, run.Bytes) : throw new InvalidOperationException(run.Error);
-    }
+    private static (double Seconds, long Bytes) Run(ProgramRun program, string store, params string[] arguments) =>
+        Checked(program.Run([.. arguments, "--store", store]));
+
+    private static (double Seconds, long Bytes) Checked(RunFacts run) =>
+        run.ExitCode == 0 ? (run.Seconds, run.Bytes) : throw new InvalidOperationException(run.Error);
 
     // Times follow no model: only the number of rows and their shape matter here.
     private static string Log(int outings, int pieces)

@@ -8,7 +8,7 @@ using TrialLog.Tuning.Model;
 namespace TrialLog.Tests.Tuning.Answers;
 
 /// <summary>
-/// Logs as paddlers keep them, from a number: each number has its own mixture of outings, lengths, hulls, paddles, hearts, efforts, soreness
+/// Logs as paddlers keep them, from a number: each has its own mixture of outings, lengths, hulls, paddles, hearts, efforts, soreness
 /// and habits, so that together they go through most of what the tuning can meet.
 /// </summary>
 internal static class VariedLog
