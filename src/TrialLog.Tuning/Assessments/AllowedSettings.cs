@@ -21,8 +21,6 @@ internal sealed record AllowedSettings(IReadOnlyList<Length> Settings, Length? C
     public static AllowedSettings Of(Paddle paddle, Length? ceiling)
     {
         List<Length> settings = [.. paddle.Settings()];
-        if (settings.Count == 0)
-            settings.Add(paddle.Shortest);
         if (ceiling is { } limit)
             settings.RemoveAll(setting => setting > limit);
         if (settings.Count == 0)
