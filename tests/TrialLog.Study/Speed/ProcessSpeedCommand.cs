@@ -52,7 +52,8 @@ internal static class ProcessSpeedCommand
                 return;
             string model = Path.Combine(folder.FullName, "model.R");
             File.WriteAllText(model, MixedModel);
-            double r = Row("one mixed model of the same pieces in R with lme4", runs, _ => Checked(new ProgramRun(rscript).Run(model, season)));
+            double r = Row("one mixed model of the same pieces in R with lme4", runs,
+                _ => Checked(new ProgramRun(rscript).Run(model, season)));
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nR takes {r / next:0.0} times as long as `next`."));
         }
         finally
